@@ -1,0 +1,44 @@
+#pragma once
+
+#include "core/boxes/box_spec.h"
+#include "core/fastening/mounting_spec.h"
+#include "core/fronts/fit.h"
+#include "core/fronts/profile.h"
+#include "core/hardware/hardware_spec.h"
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace frontwright {
+
+/// Members of a document that this version does not know: key and value as JSON text. They are
+/// written back where they stood, after the known ones.
+using Unknowns = std::vector<std::pair<std::string, std::string>>;
+
+/// Everything that makes a front, for the whole case.
+struct FrontDefaults {
+    FrontFit fit;
+    WrittenLength thickness;
+    std::string species; ///< id of a Species
+    Profile profile;
+    BoxSpec box;
+    MountingSpec mounting;
+    HardwareSpec hardware;
+    Unknowns unknowns;
+    friend bool operator==(const FrontDefaults&, const FrontDefaults&) = default;
+};
+
+/// What one opening decides for itself; the rest is the case's.
+struct FrontChoices {
+    PerSide<std::optional<SideFit>> fit;
+    std::optional<WrittenLength> thickness;
+    std::optional<Profile> profile;
+    std::optional<BoxSpec> box;
+    std::optional<MountingSpec> mounting;
+    std::optional<HardwareSpec> hardware;
+    friend bool operator==(const FrontChoices&, const FrontChoices&) = default;
+};
+
+} // namespace frontwright

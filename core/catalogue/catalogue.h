@@ -1,0 +1,122 @@
+#pragma once
+
+#include "core/geometry/frames.h"
+#include "core/results/result.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace frontwright {
+
+/// How far a value can be trusted.
+enum class SourceKind : std::uint8_t {
+    Published,      ///< a named standard or handbook
+    CommonPractice, ///< a fact of the trade without a published source
+    FromMemory,     ///< a standard's value recalled, not seen again
+    Maker           ///< the maker's own entry or decision
+};
+
+/// Where a value or a rule comes from: "ASME B18.6.1", "common practice, no source".
+struct Source {
+    SourceKind kind = SourceKind::Maker;
+    std::string title;
+    friend bool operator==(const Source&, const Source&) = default;
+};
+
+/// Wood screw with a flat (countersunk) head; its length counts overall.
+struct WoodScrew {
+    std::string id;   ///< "wood-screw-8"
+    std::string name; ///< "No. 8 flat-head wood screw"
+    Length shankDiameter;
+    Length headDiameter; ///< the sharp edge's
+    Length headHeight;
+    Length clearanceHole;        ///< drill through the box wall
+    Length pilotHole;            ///< drill into the front (hardwood)
+    std::vector<Length> lengths; ///< stocked, ascending
+    Source source;
+    friend bool operator==(const WoodScrew&, const WoodScrew&) = default;
+};
+
+/// Machine screw that holds hardware; its length counts from under the head.
+struct Bolt {
+    std::string id;     ///< "bolt-8-32"
+    std::string name;   ///< "8-32 pan head", "M4 pan head"
+    std::string thread; ///< "8-32 UNC", "M4 × 0.7"
+    Length majorDiameter;
+    Length headDiameter;
+    Length headHeight;
+    Length clearanceHole;
+    std::vector<Length> lengths; ///< stocked, ascending
+    Source source;
+    friend bool operator==(const Bolt&, const Bolt&) = default;
+};
+
+enum class FootprintShape : std::uint8_t { Round, Rectangle };
+
+/// The face of a handle that bears on the front: base, rose or backplate.
+struct Footprint {
+    FootprintShape shape = FootprintShape::Round;
+    Length width; ///< the diameter where round
+    Length height;
+    friend bool operator==(const Footprint&, const Footprint&) = default;
+};
+
+enum class HardwareKind : std::uint8_t { Knob, Pull, CupPull, RingPull };
+
+/// A generic handle: holes relative to its centre, what it bears on, and its thread.
+struct HardwareForm {
+    std::string id;   ///< "knob-32", "pull-96"
+    std::string name; ///< "Round knob, 32 mm"
+    HardwareKind kind = HardwareKind::Knob;
+    std::vector<FrontPoint> holes;      ///< offsets from the handle's centre, left to right
+    Footprint footprint;                ///< of the whole handle or backplate, round its centre
+    Length projection;                  ///< how far it stands out from the front
+    std::string bolt;                   ///< id of the Bolt whose thread it takes
+    Length threadDepth;                 ///< how deep a bolt can go in before it bottoms out
+    Length leastEngagement;             ///< thread that must be in to hold
+    std::optional<Length> suppliedBolt; ///< length of the bolt that comes with it
+    Source source;
+    friend bool operator==(const HardwareForm&, const HardwareForm&) = default;
+};
+
+/// A generic way for a box to run in its opening, with the clearances that it asks for.
+struct RunnerKind {
+    std::string id;       ///< "wooden", "side-mounted"
+    std::string name;     ///< "Side-mounted metal runners"
+    Length sideClearance; ///< each side, between box and opening
+    Length clearanceBelow;
+    Length clearanceAbove;
+    Source source;
+    friend bool operator==(const RunnerKind&, const RunnerKind&) = default;
+};
+
+struct Species {
+    std::string id;   ///< "cherry"
+    std::string name; ///< "Black cherry"
+    friend bool operator==(const Species&, const Species&) = default;
+};
+
+/// What the maker can choose from: the program's own entries and the document's.
+struct Catalogue {
+    std::vector<WoodScrew> woodScrews;
+    std::vector<Bolt> bolts;
+    std::vector<HardwareForm> hardware;
+    std::vector<RunnerKind> runners;
+    std::vector<Species> species;
+
+    /// nullptr where there is none of that id.
+    [[nodiscard]] const WoodScrew* woodScrew(std::string_view id) const;
+    [[nodiscard]] const Bolt* bolt(std::string_view id) const;
+    [[nodiscard]] const HardwareForm* hardwareForm(std::string_view id) const;
+    [[nodiscard]] const RunnerKind* runner(std::string_view id) const;
+    [[nodiscard]] const Species* speciesOf(std::string_view id) const;
+
+    friend bool operator==(const Catalogue&, const Catalogue&) = default;
+};
+
+/// `own` entries win over `base` entries of the same id.
+Catalogue merged(const Catalogue& base, const Catalogue& own);
+
+} // namespace frontwright

@@ -1,0 +1,99 @@
+#pragma once
+
+#include "core/geometry/mm.h"
+#include "core/plan/quantity.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace frontwright {
+
+/// What a line means; how it looks follows from that (line_style.h). Back to front.
+enum class Layer : std::uint8_t {
+    CaseOutline,
+    MemberEdge,
+    OpeningEdge, ///< hidden behind an overlay front
+    FrontEdge,
+    ProfileLine, ///< where the field begins
+    BoxEdge,     ///< hidden behind the front
+    BottomPanel,
+    AllowedRegion, ///< where a mounting screw may go
+    CutEdge,       ///< of what a section cuts
+    CutHatch,
+    Waste, ///< hatched waste on templates
+    Hole,  ///< true diameter
+    Counterbore,
+    AccessHole,
+    Fastener, ///< screw or bolt seen in a section
+    Handle,
+    Centre, ///< centre lines and crosses
+    Dimension,
+    Note,     ///< text
+    Trim,     ///< where a tile is cut
+    Register, ///< crosses that neighbouring tiles share
+    CheckBar
+};
+
+/// What a mark belongs to: for hit-testing, for emphasis, and for the marks of a page.
+struct Part {
+    std::optional<OpeningId> opening;
+    std::optional<MemberId> member;
+    std::string name; ///< "hole 2", "left edge"; stable, for files
+    friend bool operator==(const Part&, const Part&) = default;
+};
+
+struct LineMark {
+    PointMm from;
+    PointMm to;
+};
+/// Closed where the last point is to be joined to the first.
+struct PathMark {
+    std::vector<PointMm> points;
+    enum class End : std::uint8_t { Open, Closed } end = End::Closed;
+};
+struct CircleMark {
+    PointMm centre;
+    double radius = 0;
+};
+/// Parallel lines inside a closed outline; 45°, `spacing` on paper.
+struct HatchMark {
+    std::vector<PointMm> outline;
+    double spacing = 3;
+    double angle = 45; ///< degrees, anticlockwise from x
+};
+enum class Anchor : std::uint8_t { Start, Middle, End };
+/// One line of text. `at` is on its base line.
+struct TextMark {
+    PointMm at;
+    std::string text;
+    double height = 2.5; ///< of capitals, mm on paper (ISO 3098 series)
+    Anchor anchor = Anchor::Start;
+    double turned = 0; ///< degrees, anticlockwise
+};
+/// A dimension: from and to are what is measured; the line runs `offset` paper mm away from it
+/// (+ left of the direction from → to). Ticks, extension lines and figures follow ISO 129-1.
+struct DimensionMark {
+    PointMm from;
+    PointMm to;
+    double offset = 8;
+    std::string text;
+    std::optional<Quantity> quantity; ///< what is shown: can be asked, and typed where it is input
+};
+
+struct Mark {
+    Layer layer = Layer::Note;
+    std::variant<LineMark, PathMark, CircleMark, HatchMark, TextMark, DimensionMark> shape;
+    Part part;
+};
+
+/// Marks in millimetres, y up, independent of screen and paper. Text heights, offsets and line
+/// widths are paper millimetres: they do not grow with `paperScale`.
+struct Drawing {
+    std::vector<Mark> marks;
+    BoxMm extent;          ///< of everything, dimensions included, at the given scale
+    double paperScale = 1; ///< paper mm per drawn mm: 1 for templates, 0.1 for 1:10
+};
+
+} // namespace frontwright

@@ -1,0 +1,101 @@
+#pragma once
+
+#include "core/plan/plan.h"
+
+#include <array>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace frontwright {
+
+/// How grave, gravest first.
+enum class Severity : std::uint8_t {
+    Ruins,           ///< a part would be spoiled
+    WontWork,        ///< it will not do its work
+    OutsidePractice, ///< outside good practice
+    ToKnow
+};
+
+enum class FindingCode : std::uint8_t {
+    ScrewThroughShowFace, ///< tip cover <= 0
+    TipCoverThin,         ///< tip cover below the least
+    PenetrationShort,     ///< penetration below the least
+    NoScrewFits,          ///< no stocked length in the window
+    HoleInBottom,         ///< the screw hole drills into the bottom panel
+    RecessToolBlocked,    ///< the hole clears the bottom, its recess can't be cut
+    HoleAtBoxSide,
+    HoleAtTopEdge,
+    HoleAtHardware, ///< meets or crowds a bolt, counterbore or access hole
+    HoleOffFront,   ///< outside the front, or behind its thin rim
+    HoleAtRunner,
+    WallThinUnderHead, ///< recess leaves too little wall
+    SlotForMovement,   ///< solid front: clearance holes oversize by the movement (to know)
+    BoltTooShort,
+    BoltBottomsOut,
+    NoBoltFits,
+    CounterboreTooDeep, ///< too little wood under the head
+    BackplateOffField,  ///< base or backplate reaches onto the profile
+    HandleOffFront,
+    AccessHoleOffWall, ///< an access or bolt hole misses the wall or meets the bottom
+    HandlesCollide,    ///< two handles on one front overlap
+    FrontsCollide,
+    GapTight,        ///< below the least gap
+    GapsUneven,      ///< gaps down one bank differ
+    FrontOffCase,    ///< the front reaches past the case's outline
+    OverlayMissing,  ///< an overlay front does not cover its opening's edge
+    FieldEmpty,      ///< the profiles meet: nothing flat is left
+    ProfileTooDeep,  ///< profile depth leaves no edge
+    BoxNoRoom,       ///< no positive box size
+    BoxTooTall,      ///< box height given exceeds what the opening leaves
+    BoxTooDeep,      ///< deeper than the case
+    BottomOutOfWall, ///< groove and panel do not fit in the wall's height
+    AnchorCase       ///< tall case: anchor it to the wall (to know)
+};
+
+/// Where a finding is, for the eye to be led there.
+struct Whereabouts {
+    std::optional<OpeningId> opening;
+    std::optional<MemberId> member;
+    std::optional<std::uint32_t> mountingHole; ///< index into MountingPlan::holes
+    std::optional<std::uint32_t> handleHole;   ///< index into HardwarePlan::holes
+    std::optional<Side> side;
+    std::optional<OpeningId> other; ///< the second front of a collision
+    friend bool operator==(const Whereabouts&, const Whereabouts&) = default;
+};
+
+/// What to heed. Numbers only, so that judging 10 000 fronts costs no text; describe() words it.
+struct Finding {
+    FindingCode code = FindingCode::AnchorCase;
+    Severity severity = Severity::ToKnow;
+    Whereabouts where;
+    std::array<Length, 4> figures{}; ///< meaning by code, see wording.cpp
+    friend bool operator==(const Finding&, const Finding&) = default;
+};
+
+/// All findings, gravest first, then in the order of the fronts.
+std::vector<Finding> judge(const Project&, const Plan&);
+
+struct FindingText {
+    std::string severity; ///< "Would ruin a part"
+    std::string place;    ///< "Front B3, screw hole 2"
+    std::string sentence; ///< one plain sentence with the numbers in it
+    std::string reason;   ///< the formula with its figures filled in
+    Source source;
+};
+FindingText describe(const Finding&, const Project&, const Plan&, LengthStyle);
+
+/// Stable name for files: "screw_through_show_face".
+std::string_view key(FindingCode);
+std::string_view key(Severity);
+
+/// An edit that cures a finding, as one undoable step.
+struct Remedy {
+    std::string label; ///< imperative: "Use 1 in screws in B3"
+    std::function<Result<Project>(const Project&)> apply;
+};
+/// Best first; empty where the maker has to decide. Each, applied, makes the finding go away.
+std::vector<Remedy> remedies(const Finding&, const Project&, const Catalogue&, const Plan&,
+                             LengthStyle);
+
+} // namespace frontwright

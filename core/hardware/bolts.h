@@ -1,0 +1,88 @@
+#pragma once
+
+#include "core/boxes/box.h"
+#include "core/catalogue/catalogue.h"
+#include "core/fronts/profile.h"
+#include "core/hardware/hardware_spec.h"
+#include "core/limits/limits.h"
+#include "core/results/result.h"
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace frontwright {
+
+/// How one way of mounting turns out for a bolt of a given length.
+enum class BoltVerdict : std::uint8_t {
+    Fits,
+    TooShort,   ///< less than the least engagement
+    BottomsOut, ///< longer than grip + thread depth
+    TooDeep,    ///< it would fit with a counterbore that leaves too little wood under the head
+    NoneStocked ///< no length was given and no stocked one fits
+};
+
+/// One of the three ways, computed for one handle hole (the worst of its holes).
+///   grip = front's local thickness (+ wall where it goes through the wall) − counterbore
+///   grip + least engagement <= length <= grip + thread depth
+struct WayPlan {
+    MountingWay way = MountingWay::ThroughWall;
+    Length throughWood;           ///< t (+ w): wood without any counterbore
+    Length counterbore;           ///< depth in force for this way
+    Length grip;                  ///< throughWood − counterbore
+    Length leastLength;           ///< grip + least engagement
+    Length greatestLength;        ///< grip + thread depth
+    std::optional<Length> length; ///< the given bolt, or the shortest stocked one that fits
+    BoltVerdict verdict = BoltVerdict::Fits;
+    Length shortBy; ///< TooShort: what is missing; BottomsOut: what is too much
+    std::optional<Length> curingCounterbore; ///< TooShort: depth that makes it fit
+    Length leftUnderHead;                    ///< wood under the head with curingCounterbore, or now
+    std::optional<Length> curingWashers;     ///< BottomsOut: stack that cures it
+    std::optional<Length> curingStock;       ///< a stocked length that would fit as it is
+    friend bool operator==(const WayPlan&, const WayPlan&) = default;
+};
+
+struct HandlePlan {
+    FrontPoint centre;
+    FrontRect footprint; ///< bounding rectangle of base or backplate
+    friend bool operator==(const HandlePlan&, const HandlePlan&) = default;
+};
+
+/// Handles of one front: places, holes, the three ways, what goes into the wall.
+struct HardwarePlan {
+    const HardwareForm* form = nullptr; ///< into the Catalogue; never null
+    const Bolt* bolt = nullptr;         ///< into the Catalogue; never null
+    std::vector<HandlePlan> handles;    ///< one or two
+    std::vector<FrontPoint> holes;      ///< all handles' holes, left to right
+    Length holeDiameter;                ///< the bolt's clearance hole
+    Length thickness;                   ///< least local thickness behind the holes
+    std::array<WayPlan, 3> ways;        ///< in the order of allMountingWays
+    MountingWay chosen = MountingWay::ThroughWall;
+    Length counterboreDiameter;
+    Length accessDiameter;
+    [[nodiscard]] const WayPlan& chosenWay() const {
+        return ways[static_cast<std::size_t>(chosen)];
+    }
+    friend bool operator==(const HardwarePlan&, const HardwarePlan&) = default;
+};
+
+/// What hardware is judged and placed in. `front` at the frame's origin.
+struct FrontStock {
+    FrontRect front;
+    FrontRect field;
+    Length thickness;
+    const Profile* profile = nullptr; ///< never null
+    Length wallThickness;
+};
+
+std::vector<FrontPoint> handleCentres(const HardwareSpec&, const FrontStock&);
+
+/// Error: form or bolt is not in the catalogue. nullopt where the spec names no form.
+Result<std::optional<HardwarePlan>> planHardware(const HardwareSpec&, const Catalogue&,
+                                                 const Limits&, const FrontStock&);
+
+/// One way for one bolt: the arithmetic by itself, for the comparison table and its tests.
+WayPlan planWay(MountingWay, const HardwareSpec&, const HardwareForm&, const Bolt&, const Limits&,
+                Length frontThickness, Length wallThickness);
+
+} // namespace frontwright

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/lengths/length.h"
+
+#include <string>
+
+namespace frontwright {
+
+/// As shown to the maker: "12 5/8 in", "320.7 mm"; nearest shown fraction or 0.1 mm, halves away
+/// from zero, lowest terms, carries; preceded by "≈ " where the shown value is not the exact one.
+/// Whole numbers, "0 in", never "-0".
+std::string shown(Length length, LengthStyle style);
+
+/// The same without the unit, for chains of dimensions on a drawing whose title states the unit.
+std::string shownBare(Length length, LengthStyle style);
+
+/// Exact, always readable back to the same Length: fraction of an inch down to 1/64 where that is
+/// exact in the style's unit, else decimal millimetres with as many digits as it takes.
+std::string exact(Length length, Unit unit);
+
+/// Exact text for a document, in the notation it was written in where that is still exact.
+std::string written(const WrittenLength& length, Unit documentUnit);
+
+/// The shown value differs from the exact one.
+bool isApproximate(Length length, LengthStyle style);
+
+} // namespace frontwright

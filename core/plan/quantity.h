@@ -1,0 +1,107 @@
+#pragma once
+
+#include "core/plan/plan.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace frontwright {
+
+/// Every number of the Plan that a maker sees has a Quantity: it can be listed, shown, exported
+/// and asked how it came about. The enumerators' order is the order in which they are shown.
+enum class QuantityKind : std::uint8_t {
+    // per member
+    MemberWidth,
+    MemberLength,
+    MemberReveal, // what shows, least
+    // per front
+    OpeningWidth,
+    OpeningHeight,
+    FrontWidth,
+    FrontHeight,
+    FrontThickness,
+    OverlayLeft,
+    OverlayRight,
+    OverlayBottom,
+    OverlayTop,
+    GapLeft,
+    GapRight,
+    GapBottom,
+    GapTop,
+    EdgeThickness,
+    FieldWidth,
+    FieldHeight,
+    BoxWidth,
+    BoxHeight,
+    BoxDepth,
+    BoxSetback,
+    BottomTop,
+    ScrewLength,
+    ScrewLeastLength,
+    ScrewGreatestLength,
+    ScrewPenetration, // index: hole
+    ScrewTipCover,    // index: hole
+    HoleX,            // index: hole; wall frame
+    HoleY,            // index: hole; wall frame
+    LeastHoleHeight,
+    HandleX,            // index: handle hole; front frame
+    HandleY,            // index: handle hole; front frame
+    BoltGrip,           // index: way
+    BoltLeastLength,    // index: way
+    BoltGreatestLength, // index: way
+    BoltLength,         // index: way
+    Counterbore,        // index: way
+    WoodUnderHead,      // index: way
+    // per spacer and stop
+    SpacerWidth,     // index: Plan::spacers
+    StopFromFarEdge, // index: Plan::stops
+    StopFromOpening  // index: Plan::stops
+};
+
+struct Quantity {
+    QuantityKind kind = QuantityKind::FrontWidth;
+    std::uint32_t item = 0;  ///< index into Plan::members (member kinds), fronts, spacers or stops
+    std::uint32_t index = 0; ///< see the kind; else 0
+    friend auto operator<=>(const Quantity&, const Quantity&) = default;
+};
+
+/// A decision of the maker's that a number follows from; where to go to change it.
+enum class InputPlace : std::uint8_t {
+    CaseSize,
+    Frame,
+    Divisions,
+    MemberWidth,
+    Fit,
+    Thickness,
+    Profile,
+    Box,
+    Runner,
+    Mounting,
+    Hardware,
+    Limits,
+    Catalogue
+};
+
+struct Derivation {
+    std::string name; ///< "Front width"
+    Length value;
+    std::string formula; ///< "opening + left overlay + right overlay"
+    std::string figures; ///< "12 5/8 in + 1/4 in + 1/4 in = 13 1/8 in"
+    Source source;       ///< of the rule
+    std::vector<InputPlace> inputs;
+};
+
+/// Everything that is known about one number. nullopt where the plan has no such number (no
+/// handle, no length that fits).
+std::optional<Derivation> derive(const Project&, const Plan&, Quantity, LengthStyle);
+
+std::vector<Quantity> quantitiesOfFront(const Plan&, std::uint32_t front);
+std::vector<Quantity> quantitiesOfMember(const Plan&, std::uint32_t member);
+/// All, in a fixed order.
+std::vector<Quantity> allQuantities(const Plan&);
+
+/// Stable name for files: "front_width", "overlay_left".
+std::string_view key(QuantityKind);
+
+} // namespace frontwright

@@ -1,0 +1,29 @@
+#pragma once
+
+#include "core/case/divisions.h"
+#include "core/catalogue/catalogue.h"
+#include "core/limits/limits.h"
+
+#include <string>
+
+namespace frontwright {
+
+/// What the maker decided: everything a document holds, and nothing that follows from it.
+/// A value: copying is cheap enough for an undo step, since divisions are shared.
+struct Project {
+    std::string title;
+    std::string note;  ///< one line, e.g. what to look at
+    LengthStyle style; ///< the document's unit (of bare numbers) and denominator
+    Case casework;
+    FrontDefaults fronts;
+    Limits limits;
+    Catalogue own; ///< the maker's own entries
+    Unknowns unknowns;
+    std::int32_t nextId = firstFreeId; ///< for the next opening or member; not in documents
+    friend bool operator==(const Project&, const Project&) = default;
+};
+
+/// A new case of one opening, with defaults a maker would expect in that unit.
+Project newProject(Unit unit);
+
+} // namespace frontwright

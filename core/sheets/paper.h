@@ -1,0 +1,29 @@
+#pragma once
+
+#include "core/lengths/length.h"
+#include "core/results/result.h"
+
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace frontwright {
+
+/// A sheet or a roll, upright. A roll's height is not fixed: it follows the part.
+struct Paper {
+    std::string name; ///< "A4", "Letter", "Roll 610 mm"
+    Length width;
+    Length height; ///< 0 for a roll
+    [[nodiscard]] bool isRoll() const { return height.isZero(); }
+    friend bool operator==(const Paper&, const Paper&) = default;
+};
+
+/// ISO 216 A0 … A5 and ASME Y14.1 A … E, Letter, Legal, Tabloid.
+std::span<const Paper> knownPapers();
+
+/// By name, upper or lower case; "roll 610 mm" makes a roll of that width. Error lists the names.
+Result<Paper> paperNamed(std::string_view name);
+
+enum class Orientation : std::uint8_t { Portrait, Landscape };
+
+} // namespace frontwright

@@ -1,0 +1,82 @@
+#pragma once
+
+#include "core/drawings/drawing.h"
+#include "core/sheets/paper.h"
+
+#include <array>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace frontwright {
+
+enum class TemplateKind : std::uint8_t {
+    Front,     ///< the front, read from its show face
+    BoxWall,   ///< the box wall, read from inside the box (mirrored left to right)
+    StoryStick ///< a bank's heights, or a row's widths
+};
+
+/// One full-scale template, before it is laid on pages; identical fronts share one.
+struct Template {
+    TemplateKind kind = TemplateKind::Front;
+    std::string title;                   ///< "Front A2", "Box wall A2", "Story stick, bank A"
+    std::string face;                    ///< "read from the show face"
+    std::vector<OpeningId> parts;        ///< all that it serves; the count is printed
+    std::vector<std::string> parameters; ///< lines of text beside it: drills, depths, order of work
+    Drawing drawing;                     ///< 1:1, origin at the part's lower left corner
+    BoxMm part;                          ///< outline of the part itself (without waste and notes)
+};
+
+/// All templates of a plan: fronts, box walls, story sticks, in the order of the elevation.
+std::vector<Template> templates(const Project&, const Plan&, LengthStyle);
+
+struct SheetOptions {
+    Paper paper;
+    Orientation orientation = Orientation::Portrait;
+    Length margin = Length::millimetres(10);     ///< at least 6.5 mm: marks stay inside
+    Length overlap = Length::millimetres(10);    ///< 0 = butt joint
+    std::array<double, 2> calibration{1.0, 1.0}; ///< x, y factor of a printer; 1 for files
+    std::string documentName;
+    std::string revision; ///< text printed on each page, e.g. a date; empty = none
+};
+
+/// A place on a page that can be measured against the printed page.
+struct PageMark {
+    std::string kind; ///< "hole", "corner", "check-bar", "register", "trim", …
+    std::string part; ///< "Front A2 / hole 1"
+    double x = 0;     ///< mm from the page's lower left corner
+    double y = 0;
+};
+
+/// One page, ready for any surface: screen, printer, PDF, SVG.
+struct Page {
+    double width = 0;  ///< mm
+    double height = 0; ///< mm
+    std::string label; ///< "Front A2 · tile B1 · page 3 of 12"
+    std::string tile;  ///< "B1"; empty where one page is enough
+    Drawing drawing;   ///< 1:1, origin at the page's lower left corner, already clipped
+    std::vector<PageMark> marks;
+};
+
+/// How a part of `width` × `height` mm is cut into tiles: pure arithmetic, no drawing.
+struct Tile {
+    int column = 0; ///< 0 = leftmost: number 1
+    int row = 0;    ///< 0 = topmost: letter A
+    BoxMm area;     ///< of the part's frame that this tile shows, overlap included
+    BoxMm trimmed;  ///< what is left after trimming; these tile the extent exactly
+};
+struct Tiling {
+    int columns = 1;
+    int rows = 1;
+    std::vector<Tile> tiles; ///< in reading order; joints moved away from `holes` where possible
+};
+/// Holes nearer than 5 mm to a joint move the joint where there is room.
+Tiling tile(const BoxMm& extent, double usableWidth, double usableHeight, double overlap,
+            std::span<const PointMm> holes);
+std::string tileName(const Tile&); ///< "A1": row letter, column number
+
+/// Lays templates on pages. Error: paper too small, margin under 6.5 mm, page over 5 080 mm.
+Result<std::vector<Page>> pages(const Project&, const Plan&, std::span<const Template>,
+                                const SheetOptions&);
+
+} // namespace frontwright
