@@ -48,6 +48,8 @@ struct FrontPlan {
     BoxPlan box;
     MountingPlan mounting;
     std::optional<HardwarePlan> hardware; ///< none where no handle is chosen
+    /// What the opening decides for itself; into the Project. makePlan sets it always.
+    const FrontChoices* choices = nullptr;
 };
 
 /// Loose block that sets the gap between two fronts.
