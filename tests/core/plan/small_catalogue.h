@@ -1,0 +1,79 @@
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+
+namespace frontwright::testing {
+
+/// One of each kind with round numbers: made for tests, not for the shop.
+inline Catalogue smallCatalogue() {
+    const Source source{SourceKind::CommonPractice, "common practice, no source"};
+    const auto sixtyFourths = [](std::int64_t n) { return Length::fromSixtyFourths(n); };
+    Catalogue catalogue;
+
+    WoodScrew screw;
+    screw.id = "wood-screw-8";
+    screw.name = "No. 8 flat-head wood screw";
+    screw.shankDiameter = sixtyFourths(10);
+    screw.headDiameter = sixtyFourths(20);
+    screw.headHeight = sixtyFourths(6);
+    screw.clearanceHole = sixtyFourths(12);
+    screw.pilotHole = sixtyFourths(8);
+    for (std::int64_t length : {40, 48, 56, 64, 72, 80, 96})
+        screw.lengths.push_back(sixtyFourths(length));
+    screw.source = source;
+    catalogue.woodScrews.push_back(screw);
+
+    Bolt bolt;
+    bolt.id = "bolt-8-32";
+    bolt.name = "8-32 pan head";
+    bolt.thread = "8-32 UNC";
+    bolt.majorDiameter = sixtyFourths(10);
+    bolt.headDiameter = sixtyFourths(20);
+    bolt.headHeight = sixtyFourths(6);
+    bolt.clearanceHole = sixtyFourths(12);
+    for (std::int64_t length : {48, 64, 80, 96, 112, 128})
+        bolt.lengths.push_back(sixtyFourths(length));
+    bolt.source = source;
+    catalogue.bolts.push_back(bolt);
+
+    HardwareForm knob;
+    knob.id = "knob-32";
+    knob.name = "Round knob, 32 mm";
+    knob.kind = HardwareKind::Knob;
+    knob.holes = {{}};
+    knob.footprint = {FootprintShape::Round, Length::millimetres(20), Length::millimetres(20)};
+    knob.projection = Length::millimetres(28);
+    knob.bolt = bolt.id;
+    knob.threadDepth = Length::millimetres(16);
+    knob.leastEngagement = Length::millimetres(6);
+    knob.source = source;
+    catalogue.hardware.push_back(knob);
+
+    HardwareForm pull = knob;
+    pull.id = "pull-96";
+    pull.name = "Pull, 96 mm centre to centre";
+    pull.kind = HardwareKind::Pull;
+    pull.holes = {{Length::millimetres(-48), {}}, {Length::millimetres(48), {}}};
+    pull.footprint = {FootprintShape::Rectangle, Length::millimetres(110), Length::millimetres(14)};
+    catalogue.hardware.push_back(pull);
+
+    RunnerKind wooden;
+    wooden.id = "wooden";
+    wooden.name = "Wooden runners";
+    wooden.sideClearance = sixtyFourths(4);
+    wooden.clearanceBelow = sixtyFourths(8);
+    wooden.clearanceAbove = sixtyFourths(16);
+    wooden.source = source;
+    catalogue.runners.push_back(wooden);
+
+    RunnerKind sideMounted = wooden;
+    sideMounted.id = "side-mounted";
+    sideMounted.name = "Side-mounted metal runners";
+    sideMounted.sideClearance = sixtyFourths(32);
+    catalogue.runners.push_back(sideMounted);
+
+    catalogue.species.push_back({"cherry", "Black cherry"});
+    return catalogue;
+}
+
+} // namespace frontwright::testing
