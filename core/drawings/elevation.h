@@ -24,4 +24,13 @@ Drawing elevation(const Project&, const Plan&, const ElevationOptions&);
 /// One front only (all its layers), for a surface that repaints what changed: no dimensions.
 Drawing frontElevation(const Project&, const Plan&, std::uint32_t front, const ElevationOptions&);
 
+// The elevation's other two parts by themselves, so that a screen repaints only what changed:
+// elevation() is the case, then every front, then the dimensions.
+
+/// Outline, members and what lies round the fronts; no fronts, no dimensions.
+Drawing caseElevation(const Project&, const Plan&, const ElevationOptions&);
+
+/// Chain, overall and emphasised dimensions only, as DimensionMarks.
+Drawing elevationDimensions(const Project&, const Plan&, const ElevationOptions&);
+
 } // namespace frontwright

@@ -1,0 +1,143 @@
+#include "ui/paper/surface.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace frontwright {
+
+namespace {
+
+/// Capitals of DejaVu Sans are 0.729 em high.
+constexpr double capitalsPerEm = 0.729;
+
+QPointF point(const PointMm& p) {
+    return {p.x(), p.y()};
+}
+
+QPen printPen(Layer layer, double paperScale) {
+    const LineStyle style = lineStyle(layer);
+    QPen pen(Qt::black, style.width / paperScale);
+    pen.setCapStyle(Qt::FlatCap);
+    pen.setJoinStyle(Qt::MiterJoin);
+    if (!style.dashes.empty()) {
+        QList<qreal> dashes;
+        for (const double dash : style.dashes)
+            dashes << dash / style.width;
+        pen.setDashPattern(dashes);
+    }
+    return pen;
+}
+
+QPen penFor(Layer layer, double paperScale, Ink ink) {
+    return ink ? screenPen(layer, *ink) : printPen(layer, paperScale);
+}
+
+double startOf(const TextMark& text, double width) {
+    switch (text.anchor) {
+    case Anchor::Start:
+        return 0;
+    case Anchor::Middle:
+        return -width / 2;
+    case Anchor::End:
+        break;
+    }
+    return -width;
+}
+
+/// Print: glyphs at ten times their size in a tenth of the scale, since font sizes are whole.
+void printText(QPainter& painter, const TextMark& text, double paperScale) {
+    constexpr double fine = 100;
+    QFont font = drawingFont();
+    font.setPixelSize(std::max(1, static_cast<int>(std::lround(fine * emForCapitals(1)))));
+    painter.setFont(font);
+    const double unit = text.height / paperScale / fine;
+    painter.translate(point(text.at));
+    painter.rotate(text.turned);
+    painter.scale(unit, -unit);
+    const QString words = QString::fromStdString(text.text);
+    const double width = QFontMetricsF(font, painter.device()).horizontalAdvance(words);
+    painter.drawText(QPointF(startOf(text, width), 0), words);
+}
+
+/// Screen: whole pixels, so that small figures stay crisp.
+void screenText(QPainter& painter, const TextMark& text, double paperScale) {
+    const QTransform& t = painter.deviceTransform();
+    const double ratio = painter.device()->devicePixelRatioF();
+    const double pixelsPerUnit = std::hypot(t.m11(), t.m12()) / ratio;
+    const double em = emForCapitals(text.height / paperScale * pixelsPerUnit);
+    if (em < 5)
+        return;
+    QFont font = drawingFont();
+    font.setPixelSize(static_cast<int>(std::lround(em)));
+    const QString words = QString::fromStdString(text.text);
+    const double width = QFontMetricsF(font).horizontalAdvance(words);
+    const QPointF at = painter.transform().map(point(text.at));
+    painter.resetTransform();
+    painter.translate(at);
+    painter.rotate(-text.turned);
+    painter.setFont(font);
+    painter.drawText(QPointF(startOf(text, width), 0), words);
+}
+
+} // namespace
+
+QFont drawingFont() {
+    QFont font(QStringLiteral("DejaVu Sans"));
+    font.setStyleHint(QFont::SansSerif);
+    return font;
+}
+
+double emForCapitals(double capMm) {
+    return capMm / capitalsPerEm;
+}
+
+void paperFrame(QPainter& painter, double unitsPerMmX, double unitsPerMmY, double heightMm) {
+    painter.scale(unitsPerMmX, -unitsPerMmY);
+    painter.translate(0, -heightMm);
+}
+
+void paint(QPainter& painter, const PlainMarks& marks, double paperScale, Ink ink) {
+    painter.setBrush(Qt::NoBrush);
+    for (const StrokeMark& stroke : marks.strokes) {
+        painter.setPen(penFor(stroke.layer, paperScale, ink));
+        QPolygonF polygon;
+        polygon.reserve(static_cast<qsizetype>(stroke.points.size()));
+        for (const PointMm& p : stroke.points)
+            polygon << point(p);
+        if (stroke.end == PathMark::End::Closed)
+            painter.drawPolygon(polygon);
+        else
+            painter.drawPolyline(polygon);
+    }
+    for (const RoundMark& round : marks.rounds) {
+        painter.setPen(penFor(round.layer, paperScale, ink));
+        painter.drawEllipse(point(round.centre), round.radius, round.radius);
+    }
+    for (const FillMark& fill : marks.fills) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(penFor(fill.layer, paperScale, ink).color());
+        QPolygonF polygon;
+        for (const PointMm& p : fill.points)
+            polygon << point(p);
+        painter.drawPolygon(polygon);
+        painter.setBrush(Qt::NoBrush);
+    }
+    for (const LabelMark& label : marks.labels) {
+        painter.save();
+        painter.setPen(penFor(label.layer, paperScale, ink).color());
+        if (ink)
+            screenText(painter, label.text, paperScale);
+        else
+            printText(painter, label.text, paperScale);
+        painter.restore();
+    }
+}
+
+void paint(QPainter& painter, const Drawing& drawing, Ink ink) {
+    paint(painter, plain(drawing), drawing.paperScale, ink);
+}
+
+} // namespace frontwright
