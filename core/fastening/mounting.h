@@ -3,6 +3,7 @@
 #include "core/boxes/box.h"
 #include "core/catalogue/catalogue.h"
 #include "core/fastening/mounting_spec.h"
+#include "core/fastening/thin_rim.h"
 #include "core/fronts/profile.h"
 #include "core/geometry/region.h"
 #include "core/hardware/bolts.h"
@@ -13,6 +14,7 @@ namespace frontwright {
 
 /// One hole for a mounting screw, judged by the front's local thickness behind it.
 ///   penetration p = L + r − w;  tip cover = t − p
+/// Where no length fits, p is 0 and the tip cover is t.
 struct MountingHole {
     WallPoint at;
     Length thickness;    ///< t: local thickness of the front behind the hole; 0 off the front
@@ -22,7 +24,9 @@ struct MountingHole {
     friend bool operator==(const MountingHole&, const MountingHole&) = default;
 };
 
-/// Why a place on the wall is not allowed for a mounting screw.
+/// Why a place on the wall is not allowed for a mounting screw. A hole whose head would meet the
+/// panel is at the Bottom; one that clears it is stopped by its RecessTool where that would touch;
+/// one that clears both, but by less than the margin, is at the Bottom again.
 enum class Obstacle : std::uint8_t {
     None,
     Bottom,       ///< the hole would meet the bottom panel
@@ -32,7 +36,7 @@ enum class Obstacle : std::uint8_t {
     HardwareHole, ///< too near a bolt's hole or its counterbore
     AccessHole,   ///< too near an access hole
     ThinRim,      ///< the front is too thin there, or is not there at all
-    Runner        ///< a part of the runner is in the way
+    Runner        ///< a part of the runner is in the way (no runner kind tells of one yet)
 };
 
 struct MountingPlan {
@@ -46,7 +50,7 @@ struct MountingPlan {
     Length leastHeight; ///< hole centre above the box's lower edge: bottom's top + the larger of
                         ///< head radius + margin and the tool's radius
     Length leastHeightForHole; ///< the same without the tool: bottom's top + head radius + margin
-    std::vector<MountingHole> holes; ///< in reading order from the lower left
+    std::vector<MountingHole> holes; ///< lower row first, left to right; as placed where by hand
     Length clearanceHole;            ///< drill in the wall
     Length pilotHole;                ///< drill in the front
     friend bool operator==(const MountingPlan&, const MountingPlan&) = default;
@@ -57,13 +61,28 @@ struct MountingPlace {
     const BoxPlan& box;
     FrontStock front;
     const HardwarePlan* hardware = nullptr; ///< null where there is no handle
+    /// Of this profile and thickness, for least penetration + least tip cover; null: it is solved
+    /// on the way, which takes longer than all the rest.
+    const ThinRim* rim = nullptr;
+    /// Computed rows lie a whole number of these from the wall's edges. 0: 1/8 in where the
+    /// front's thickness is a whole number of 64ths of an inch, else 1 mm.
+    Length rowGrid;
 };
+
+/// Holes of FourCorners and Six: as near to the allowed region's edges as its grid lets them, alike
+/// on both sides; moved along their row, towards the middle, where a bolt or an access hole is in
+/// the way. One row (or column) where two would crowd each other. What the maker typed is kept, be
+/// it allowed or not; so is the order of holes placed by hand.
+MountingPlan planMounting(const MountingSpec&, const WoodScrew&, const Limits&,
+                          const MountingPlace&);
 
 /// Error: the screw is not in the catalogue.
 Result<MountingPlan> planMounting(const MountingSpec&, const Catalogue&, const Limits&,
                                   const MountingPlace&);
 
-/// What is in the way at that point; the gravest where several are.
+/// What is in the way at that point; the gravest where several are: first what spoils a part
+/// (bottom, front's thin rim, bolt and access holes), then what cannot be cut. None exactly where
+/// the plan's allowed region contains the point.
 Obstacle obstacleAt(const MountingSpec&, const MountingPlan&, const Limits&, const MountingPlace&,
                     WallPoint);
 

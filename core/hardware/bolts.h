@@ -18,7 +18,8 @@ enum class BoltVerdict : std::uint8_t {
     Fits,
     TooShort,   ///< less than the least engagement
     BottomsOut, ///< longer than grip + thread depth
-    TooDeep,    ///< it would fit with a counterbore that leaves too little wood under the head
+    TooDeep,    ///< the counterbore in force, or the one that would make a short bolt fit, leaves
+                ///< too little wood under the head
     NoneStocked ///< no length was given and no stocked one fits
 };
 
@@ -53,10 +54,11 @@ struct HardwarePlan {
     const HardwareForm* form = nullptr; ///< into the Catalogue; never null
     const Bolt* bolt = nullptr;         ///< into the Catalogue; never null
     std::vector<HandlePlan> handles;    ///< one or two
-    std::vector<FrontPoint> holes;      ///< all handles' holes, left to right
+    std::vector<FrontPoint> holes;      ///< handle by handle, each one's from left to right
     Length holeDiameter;                ///< the bolt's clearance hole
-    Length thickness;                   ///< least local thickness behind the holes
-    std::array<WayPlan, 3> ways;        ///< in the order of allMountingWays
+    Length thickness; ///< least local thickness behind the holes, for the chosen way: under the
+                      ///< counterbore's disc where one is cut in the front
+    std::array<WayPlan, 3> ways; ///< in the order of allMountingWays
     MountingWay chosen = MountingWay::ThroughWall;
     Length counterboreDiameter;
     Length accessDiameter;
@@ -75,13 +77,28 @@ struct FrontStock {
     Length wallThickness;
 };
 
+/// One centre, or two past the width at which the spec asks for two, left to right. CentredInField
+/// is centred in both directions; the other placings are centred across the front. Two share the
+/// front's width. A handle placed by hand is alone.
 std::vector<FrontPoint> handleCentres(const HardwareSpec&, const FrontStock&);
+
+/// For callers that look form and bolt up once for many fronts. nullopt where `form` is null;
+/// `bolt` may then be null too, else it is `form`'s.
+std::optional<HardwarePlan> planHardware(const HardwareSpec&, const HardwareForm* form,
+                                         const Bolt* bolt, const Limits&, const FrontStock&);
 
 /// Error: form or bolt is not in the catalogue. nullopt where the spec names no form.
 Result<std::optional<HardwarePlan>> planHardware(const HardwareSpec&, const Catalogue&,
                                                  const Limits&, const FrontStock&);
 
 /// One way for one bolt: the arithmetic by itself, for the comparison table and its tests.
+/// `frontThickness` is the local one behind the hole. The result does not depend on `spec.way`:
+/// ways[i] is what the chosen way becomes when the maker chooses i and changes nothing else.
+/// Depth of the counterbore where the spec gives none:
+///   ThroughWall and FrontAccessHole: 0
+///   FrontCounterbore: the bolt's head height, so that the head lies flush with the front's back,
+///   or t + least engagement − L, whichever is deeper (L as given; where none is given and no
+///   stocked length fits at head height, the longest stocked one that a deeper one makes fit).
 WayPlan planWay(MountingWay, const HardwareSpec&, const HardwareForm&, const Bolt&, const Limits&,
                 Length frontThickness, Length wallThickness);
 
