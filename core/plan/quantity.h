@@ -11,10 +11,13 @@ namespace frontwright {
 /// Every number of the Plan that a maker sees has a Quantity: it can be listed, shown, exported
 /// and asked how it came about. The enumerators' order is the order in which they are shown.
 enum class QuantityKind : std::uint8_t {
+    // of the case
+    CaseWidth,
+    CaseHeight,
     // per member
     MemberWidth,
     MemberLength,
-    MemberReveal, // what shows, least
+    MemberReveal, // what shows of it, least along its length
     // per front
     OpeningWidth,
     OpeningHeight,
@@ -29,7 +32,7 @@ enum class QuantityKind : std::uint8_t {
     GapRight,
     GapBottom,
     GapTop,
-    EdgeThickness,
+    EdgeThickness, // the thinnest edge's
     FieldWidth,
     FieldHeight,
     BoxWidth,
@@ -54,9 +57,9 @@ enum class QuantityKind : std::uint8_t {
     Counterbore,        // index: way
     WoodUnderHead,      // index: way
     // per spacer and stop
-    SpacerWidth,     // index: Plan::spacers
-    StopFromFarEdge, // index: Plan::stops
-    StopFromOpening  // index: Plan::stops
+    SpacerWidth,
+    StopFromFarEdge,
+    StopFromOpening
 };
 
 struct Quantity {
@@ -92,6 +95,9 @@ struct Derivation {
     std::vector<InputPlace> inputs;
 };
 
+/// The number by itself; nullopt where the plan has no such number.
+std::optional<Length> valueOf(const Plan&, Quantity);
+
 /// Everything that is known about one number. nullopt where the plan has no such number (no
 /// handle, no length that fits).
 std::optional<Derivation> derive(const Project&, const Plan&, Quantity, LengthStyle);
@@ -103,5 +109,7 @@ std::vector<Quantity> allQuantities(const Plan&);
 
 /// Stable name for files: "front_width", "overlay_left".
 std::string_view key(QuantityKind);
+/// For labels: "Front width".
+std::string_view nameOf(QuantityKind);
 
 } // namespace frontwright
