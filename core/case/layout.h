@@ -27,18 +27,38 @@ struct PlacedMember {
 
 /// Where every opening and member lies. Openings in reading order of the tree (depth first), the
 /// four outer members first (leftStile, rightStile, bottomRail, topRail). Together they tile the
-/// case exactly: no two overlap, nothing is left over.
+/// case exactly: no two overlap, nothing is left over. The outer stiles run the full height, the
+/// outer rails stand between them.
 struct Layout {
     std::vector<PlacedOpening> openings;
     std::vector<PlacedMember> members;
 };
 
+/// Splits on the way from the case to an opening, at most.
+inline constexpr int deepestDivisions = 64;
+/// Openings in one case, at most.
+inline constexpr std::size_t mostOpenings = 10'000;
+/// Greatest weight of a share (a size in nanometres always is one).
+inline constexpr std::int64_t mostShareWeight = 1'000'000'000'000'000;
+
 /// Sizes of a split's children along its direction, in listed order; they and the members sum to
 /// `total` exactly, and all but remainderChild's are whole multiples of `grid` (fixed sizes are as
 /// the maker gave them). Error: how much room is missing.
+///
+///   room = total − members − fixed sizes, for n graduated places and s shares of weights w
+///   share           = room · s/(n + s) · w/Σw
+///   arithmetic k    = room/(n + s) + step · (k − (n − 1)/2)         k = 0 … n − 1
+///   geometric k     = room · n/(n + s) · ratio^k / Σ ratio^j
+/// each rounded down to the grid; what is left over goes to remainderChild, or to the last flexible
+/// child where remainderChild has a fixed size. So a graduated place counts as much as an average
+/// share, and how the shares divide their part among themselves does not move the run. A split of
+/// fixed sizes only must add up to its total.
 Result<std::vector<Length>> childSizes(const Split& split, Length total, Length grid);
 
-/// Error: which split, and how much room is missing.
+/// What the frame encloses: where the divisions lie.
+CaseRect insideFrame(const Case& casework);
+
+/// Error: which split, and how much room is missing. Linear in the number of openings.
 Result<Layout> layOut(const Case& casework);
 
 } // namespace frontwright

@@ -1,0 +1,150 @@
+#include "core/case/layout.h"
+
+#include "core/case/child_sizes.h"
+#include "core/lengths/format.h"
+
+namespace frontwright {
+namespace {
+
+using Bounds = PerSide<std::uint32_t>;
+
+const char* namesOf(Direction direction) {
+    return direction == Direction::Rows ? "rows" : "columns";
+}
+const char* nameOf(Direction direction) {
+    return direction == Direction::Rows ? "row" : "column";
+}
+
+class LayoutMaker {
+public:
+    explicit LayoutMaker(Length grid) : m_grid(grid) {}
+
+    void addFrame(const Case& casework, const CaseRect& inside) {
+        const Length width = casework.width;
+        const Length height = casework.height;
+        const Length none;
+        m_layout.members = {
+            {leftStile, MemberKind::OuterStile, {none, none, inside.left, height}},
+            {rightStile, MemberKind::OuterStile, {inside.right, none, width, height}},
+            {bottomRail, MemberKind::OuterRail, {inside.left, none, inside.right, inside.bottom}},
+            {topRail, MemberKind::OuterRail, {inside.left, inside.top, inside.right, height}}};
+    }
+
+    /// False where there is no room; `error` then tells where.
+    bool place(const Region& region, const CaseRect& rect, const Bounds& bounds, int depth) {
+        if (const auto* opening = std::get_if<Opening>(&region.content)) {
+            m_layout.openings.push_back({opening->id, opening, rect, bounds});
+            return true;
+        }
+        const auto& split = std::get<Split>(region.content);
+        const Length total = split.direction == Direction::Rows ? rect.height() : rect.width();
+        const std::size_t start = m_sizes.size();
+        if (depth == deepestDivisions) {
+            m_error = {namesOf(split.direction),
+                       "divisions lie more than " + std::to_string(deepestDivisions) + " deep", ""};
+            return false;
+        }
+        if (!appendSizes(split, total, m_grid, m_sizes)) {
+            m_error = whyNoRoom(split, total, m_grid, namesOf(split.direction));
+            return false;
+        }
+        const bool placed = placeChildren(split, start, rect, bounds, depth);
+        m_sizes.resize(start);
+        return placed;
+    }
+
+    Layout& layout() { return m_layout; }
+    Error& error() { return m_error; }
+
+private:
+    bool placeChildren(const Split& split, std::size_t start, CaseRect rect, Bounds bounds,
+                       int depth) {
+        const bool isRows = split.direction == Direction::Rows;
+        const Bounds outer = bounds;
+        const CaseRect all = rect;
+        for (std::size_t i = 0; i < split.children.size(); ++i) {
+            if (isRows)
+                rect.bottom = rect.top - m_sizes[start + i];
+            else
+                rect.right = rect.left + m_sizes[start + i];
+            const bool isLast = i + 1 == split.children.size();
+            const std::uint32_t after = isLast
+                                            ? (isRows ? outer.bottom : outer.right)
+                                            : static_cast<std::uint32_t>(m_layout.members.size());
+            (isRows ? bounds.bottom : bounds.right) = after;
+            const CaseRect child = rect;
+            if (!isLast)
+                rect = addMember(split.members[i], split.direction, rect, all);
+            if (!place(*split.children[i].region, child, bounds, depth + 1)) {
+                m_error.place +=
+                    std::string(" of ") + nameOf(split.direction) + " " + std::to_string(i + 1);
+                return false;
+            }
+            (isRows ? bounds.top : bounds.left) = after;
+        }
+        return true;
+    }
+
+    /// Adds the member behind `child` and returns where the next child begins.
+    CaseRect addMember(const Member& member, Direction direction, const CaseRect& child,
+                       const CaseRect& all) {
+        CaseRect rect = child;
+        CaseRect next = all;
+        if (direction == Direction::Rows) {
+            rect.top = child.bottom;
+            rect.bottom = rect.top - member.width;
+            next.top = rect.bottom;
+        } else {
+            rect.left = child.right;
+            rect.right = rect.left + member.width;
+            next.left = rect.right;
+        }
+        const MemberKind kind = direction == Direction::Rows ? MemberKind::Rail : MemberKind::Stile;
+        m_layout.members.push_back({member.id, kind, rect});
+        return next;
+    }
+
+    Length m_grid;
+    Layout m_layout;
+    std::vector<Length> m_sizes; ///< of the splits on the way down, one behind the other
+    Error m_error;
+};
+
+std::optional<Error> frameError(const Case& casework, const CaseRect& inside) {
+    for (const Side side : allSides)
+        if (casework.frame[side].length < Length())
+            return Error{"case", "a frame member is narrower than 0", "give it a width"};
+    if (!(inside.left < inside.right) || !(inside.bottom < inside.top)) {
+        const LengthStyle style{unitOfGrid(casework.grid), 64};
+        const bool isWide = inside.left < inside.right;
+        const Length missing = casework.grid - (isWide ? inside.height() : inside.width());
+        return Error{"case",
+                     shown(missing, style) + (isWide ? " of height" : " of width") +
+                         " is missing: the frame leaves nothing open",
+                     "make the case larger or its frame narrower"};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+CaseRect insideFrame(const Case& casework) {
+    const auto& frame = casework.frame;
+    return {frame.left, frame.bottom, casework.width.length - frame.right,
+            casework.height.length - frame.top};
+}
+
+Result<Layout> layOut(const Case& casework) {
+    const CaseRect inside = insideFrame(casework);
+    if (std::optional<Error> error = frameError(casework, inside))
+        return std::move(*error);
+    LayoutMaker maker(casework.grid);
+    maker.addFrame(casework, inside);
+    if (!maker.place(*casework.divisions, inside, {0, 1, 2, 3}, 0)) {
+        maker.error().place += " of the case";
+        return std::move(maker.error());
+    }
+    return std::move(maker.layout());
+}
+
+} // namespace frontwright
