@@ -116,7 +116,8 @@ struct Catalogue {
     friend bool operator==(const Catalogue&, const Catalogue&) = default;
 };
 
-/// `own` entries win over `base` entries of the same id.
+/// `own` entries win over `base` entries of the same id and take their place in the list; the rest
+/// of them follow the base's. Of two own entries with one id the later wins.
 Catalogue merged(const Catalogue& base, const Catalogue& own);
 
 } // namespace frontwright
