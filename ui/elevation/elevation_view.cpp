@@ -1,0 +1,197 @@
+#include "ui/elevation/elevation_view.h"
+#include "ui/elevation/scene_rect.h"
+
+#include "ui/elevation/finding_place.h"
+#include "ui/paper/surface.h"
+
+#include <QEvent>
+#include <QFontMetricsF>
+#include <QGestureEvent>
+#include <QPinchGesture>
+#include <QResizeEvent>
+#include <QScrollBar>
+#include <QWheelEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace frontwright {
+
+namespace {
+
+constexpr double grabPixels = 8;
+constexpr double notch = 120;
+constexpr double stepPerNotch = 1.2;
+constexpr double leastScale = 0.02; // px per mm
+constexpr double greatestScale = 40;
+constexpr int fitMargin = 16;
+
+} // namespace
+
+ElevationView::ElevationView(Session& session, QWidget* parent)
+    : QGraphicsView(parent),
+      m_session(session) {
+    setScene(&m_scene);
+    setAccessibleName(tr("Elevation of the case"));
+    setAccessibleDescription(tr("Arrow keys walk from front to front, Tab cycles through what lies "
+                                "under the pointer, Enter types a size."));
+    setRenderHint(QPainter::Antialiasing);
+    setTransformationAnchor(NoAnchor);
+    setViewportUpdateMode(MinimalViewportUpdate);
+    setMouseTracking(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setFrameShape(NoFrame);
+    viewport()->grabGesture(Qt::PinchGesture);
+    setTransform(QTransform::fromScale(0.5, -0.5));
+    connect(&session, &Session::workChanged, this, [this] { refresh(); });
+    connect(&session, &Session::styleChanged, this, [this] { refresh(); });
+    connect(&session, &Session::selectionChanged, this, [this] { refresh(); });
+    refresh();
+}
+
+void ElevationView::setLayers(const ShownLayers& layers) {
+    m_layers = layers;
+    refresh();
+}
+
+double ElevationView::scale() const {
+    return transform().m11();
+}
+
+double ElevationView::reach() const {
+    return grabPixels / scale();
+}
+
+ElevationOptions ElevationView::options() const {
+    ElevationOptions options;
+    options.style = m_session.style();
+    // Capitals of 2.5 paper mm come out as high as the capitals of the window's own font.
+    const double pixelsPerPaperMm = QFontMetricsF(font()).capHeight() / 2.5;
+    options.paperScale = scale() / std::max(1.0, pixelsPerPaperMm);
+    options.dimensions = m_layers.dimensions;
+    options.holes = m_layers.holes;
+    options.boxes = m_layers.boxes;
+    options.allowedRegion = m_layers.allowedRegion;
+    options.emphasised = m_session.selection().lastOpening();
+    return options;
+}
+
+void ElevationView::refresh() {
+    setBackgroundBrush(sheetColour(theme()));
+    m_scene.show(m_session.work(), options(), theme());
+    refreshEmphasis();
+}
+
+void ElevationView::refreshEmphasis() {
+    Emphasis emphasis = m_drag ? m_dragEmphasis : Emphasis();
+    const Plan& plan = m_session.plan();
+    if (!m_drag) {
+        for (const OpeningId id : m_session.selection().openings)
+            if (const FrontPlan* front = plan.frontOf(id))
+                emphasis.selected.push_back(inScene(front->rect));
+        if (m_session.selection().member)
+            if (const MemberPlan* member = plan.memberOf(*m_session.selection().member))
+                emphasis.selected.push_back(inScene(member->rect));
+        if (m_hovered.member)
+            if (const MemberPlan* member = plan.memberOf(*m_hovered.member))
+                emphasis.hovered = inScene(member->rect);
+        emphasis.band = m_band;
+    }
+    if (m_layers.findings == Shown::Yes)
+        for (const Finding& finding : m_session.work().findings)
+            if (finding.severity == Severity::Ruins || finding.severity == Severity::WontWork)
+                if (const auto place = placeOf(finding, plan))
+                    emphasis.findings.push_back({*place, finding.severity});
+    if (m_finding)
+        if (const auto place = placeOf(*m_finding, plan)) {
+            emphasis.findings.push_back({*place, m_finding->severity});
+            const double r = 14 / scale();
+            emphasis.selected.push_back({place->x() - r, place->y() - r, 2 * r, 2 * r});
+        }
+    m_scene.emphasise(emphasis, theme(), scale());
+}
+
+void ElevationView::showFinding(const std::optional<Finding>& finding) {
+    m_finding = finding;
+    if (finding)
+        if (const auto place = placeOf(*finding, m_session.plan()))
+            ensureVisible(QRectF(*place, QSizeF(1, 1)), 60, 60);
+    refreshEmphasis();
+}
+
+void ElevationView::fit() {
+    m_fitted = true;
+    // Figures keep their size on screen, so what surrounds the case changes with the zoom: two
+    // rounds settle it.
+    for (int round = 0; round < 3; ++round) {
+        const QRectF extent = m_scene.extent();
+        const QSizeF room =
+            viewport()->size().shrunkBy(QMargins(fitMargin, fitMargin, fitMargin, fitMargin));
+        if (extent.isEmpty() || room.isEmpty())
+            return;
+        const double s =
+            std::clamp(std::min(room.width() / extent.width(), room.height() / extent.height()),
+                       leastScale, greatestScale);
+        setTransform(QTransform::fromScale(s, -s));
+        refresh();
+    }
+    centerOn(m_scene.extent().center());
+}
+
+void ElevationView::zoom(Zoom direction) {
+    zoomBy(direction == Zoom::In ? stepPerNotch : 1 / stepPerNotch, viewport()->rect().center());
+}
+
+void ElevationView::zoomBy(double factor, QPointF anchor) {
+    m_fitted = false;
+    const double s = std::clamp(scale() * factor, leastScale, greatestScale);
+    const QPointF before = mapToScene(anchor.toPoint());
+    setTransform(QTransform::fromScale(s, -s));
+    refresh();
+    const QPoint shift = mapFromScene(before) - anchor.toPoint();
+    horizontalScrollBar()->setValue(horizontalScrollBar()->value() + shift.x());
+    verticalScrollBar()->setValue(verticalScrollBar()->value() + shift.y());
+}
+
+void ElevationView::wheelEvent(QWheelEvent* event) {
+    const double turned = event->angleDelta().y() / notch;
+    if (turned == 0) {
+        QGraphicsView::wheelEvent(event);
+        return;
+    }
+    zoomBy(std::pow(stepPerNotch, std::clamp(turned, -1.5, 1.5)), event->position());
+    event->accept();
+}
+
+bool ElevationView::viewportEvent(QEvent* event) {
+    if (event->type() == QEvent::Gesture) {
+        auto* gestures = static_cast<QGestureEvent*>(event);
+        if (auto* pinch = static_cast<QPinchGesture*>(gestures->gesture(Qt::PinchGesture))) {
+            zoomBy(pinch->scaleFactor(), viewport()->mapFromGlobal(pinch->centerPoint()));
+            return true;
+        }
+    }
+    return QGraphicsView::viewportEvent(event);
+}
+
+void ElevationView::resizeEvent(QResizeEvent* event) {
+    QGraphicsView::resizeEvent(event);
+    if (m_fitted)
+        fit();
+}
+
+void ElevationView::showEvent(QShowEvent* event) {
+    QGraphicsView::showEvent(event);
+    if (m_fitted)
+        fit();
+}
+
+void ElevationView::changeEvent(QEvent* event) {
+    QGraphicsView::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
+        refresh();
+    if (event->type() == QEvent::ActivationChange && !isActiveWindow())
+        cancelGesture();
+}
+
+} // namespace frontwright

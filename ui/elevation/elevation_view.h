@@ -1,0 +1,103 @@
+#pragma once
+
+#include "ui/elevation/elevation_scene.h"
+#include "ui/elevation/hit.h"
+#include "ui/elevation/member_drag.h"
+#include "ui/session/session.h"
+
+#include <QGraphicsView>
+
+#include <memory>
+
+namespace frontwright {
+
+/// The elevation on screen: shows the session's work, zooms and pans, and turns presses, moves and
+/// keys into gestures and selections. Edits are made by the gestures and by whoever listens.
+class ElevationView : public QGraphicsView {
+    Q_OBJECT
+public:
+    explicit ElevationView(Session&, QWidget* parent = nullptr);
+
+    [[nodiscard]] ShownLayers layers() const { return m_layers; }
+    void setLayers(const ShownLayers&);
+
+    void fit();
+    enum class Zoom : std::uint8_t { In, Out };
+    void zoom(Zoom);
+    /// Puts a small sign at a finding's place and scrolls there; nullopt takes it away.
+    void showFinding(const std::optional<Finding>&);
+
+    /// Pixels per millimetre of the case.
+    [[nodiscard]] double scale() const;
+    [[nodiscard]] ElevationScene& elevation() { return m_scene; }
+
+Q_SIGNALS:
+    /// A number on the drawing was clicked, or Enter pressed on a part: it is to be typed, in a
+    /// field at that rectangle of the viewport.
+    void entryWanted(frontwright::Quantity quantity, QRect viewportRect);
+    /// Digits came while a member is dragged; `text` is what was typed so far.
+    void dragEntryWanted(const QString& text, QPoint viewportPos);
+    /// What the pointer is over, for the status bar.
+    void hint(const QString& text);
+    void contextMenuWanted(QPoint globalPos);
+
+public Q_SLOTS:
+    /// The distance typed during a drag, nothing while it can't be read.
+    void dragTyped(frontwright::Length distance);
+    void finishDrag();
+    void cancelGesture();
+
+protected:
+    void mousePressEvent(QMouseEvent*) override;
+    void mouseMoveEvent(QMouseEvent*) override;
+    void mouseReleaseEvent(QMouseEvent*) override;
+    void mouseDoubleClickEvent(QMouseEvent*) override;
+    void wheelEvent(QWheelEvent*) override;
+    void keyPressEvent(QKeyEvent*) override;
+    void keyReleaseEvent(QKeyEvent*) override;
+    void contextMenuEvent(QContextMenuEvent*) override;
+    void resizeEvent(QResizeEvent*) override;
+    void showEvent(QShowEvent*) override;
+    void changeEvent(QEvent*) override;
+    void leaveEvent(QEvent*) override;
+    bool viewportEvent(QEvent*) override;
+    bool focusNextPrevChild(bool next) override;
+
+private:
+    enum class Pressed : std::uint8_t { Nothing, Part, Member, Band, Pan };
+
+    void refresh(); ///< brings the scene in line with session and zoom
+    void refreshEmphasis();
+    void zoomBy(double factor, QPointF anchor);
+    void hover(QPointF viewportPos);
+    void startDrag(const QPoint& from, Qt::KeyboardModifiers modifiers);
+    void endGesture();
+    void clickAt(const QMouseEvent&);
+    void selectBand();
+    void nudge(const QKeyEvent&);
+    void walk(int key);
+    bool handleDragKey(const QKeyEvent&);
+    void wantEntryForSelection();
+    [[nodiscard]] PointerAt pointer(QPointF viewportPos, Qt::KeyboardModifiers) const;
+    [[nodiscard]] Hit hitUnder(QPointF viewportPos) const;
+    [[nodiscard]] double reach() const; ///< the grab zone, in mm
+    [[nodiscard]] Theme theme() const { return themeOf(palette()); }
+    [[nodiscard]] ElevationOptions options() const;
+
+    Session& m_session;
+    ElevationScene m_scene;
+    ShownLayers m_layers;
+    Pressed m_pressed = Pressed::Nothing;
+    QPoint m_pressedAt;
+    QPoint m_lastPos;
+    int m_skip = 0; ///< Tab passes over this many members under the pointer
+    bool m_spaceHeld = false;
+    bool m_fitted = true; ///< the whole case is kept in view while the window is resized
+    std::unique_ptr<MemberDrag> m_drag;
+    Emphasis m_dragEmphasis;
+    Hit m_hovered;
+    std::optional<QRectF> m_band;
+    std::optional<Finding> m_finding;
+};
+
+} // namespace frontwright

@@ -1,0 +1,141 @@
+#include "ui/elevation/emphasis_item.h"
+
+#include "ui/paper/surface.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+namespace frontwright {
+
+namespace {
+
+constexpr double signPixels = 14;
+
+QFont tagFont() {
+    QFont font = drawingFont();
+    font.setPixelSize(13);
+    return font;
+}
+
+/// In pixels, round (0, 0).
+QRectF tagBox(const QString& text) {
+    const QFontMetricsF metrics(tagFont());
+    const QRectF words(0, 0, metrics.horizontalAdvance(text), metrics.height());
+    return words.adjusted(-6, -3, 6, 3).translated(-words.width() / 2, -words.height() / 2);
+}
+
+QPen accentPen(Theme theme, double width) {
+    QPen pen(accentColour(theme), width);
+    pen.setCosmetic(true);
+    pen.setJoinStyle(Qt::MiterJoin);
+    return pen;
+}
+
+bool same(const Emphasis::Tag& a, const Emphasis::Tag& b) {
+    return a.at == b.at && a.text == b.text && a.kind == b.kind;
+}
+bool samePlace(const Emphasis::Place& a, const Emphasis::Place& b) {
+    return a.at == b.at && a.severity == b.severity;
+}
+
+} // namespace
+
+bool operator==(const Emphasis& a, const Emphasis& b) {
+    return a.selected == b.selected && a.hovered == b.hovered && a.ghost == b.ghost &&
+           a.snapLine == b.snapLine && a.snapText == b.snapText && a.band == b.band &&
+           std::equal(a.tags.begin(), a.tags.end(), b.tags.begin(), b.tags.end(), same) &&
+           std::equal(a.findings.begin(), a.findings.end(), b.findings.begin(), b.findings.end(),
+                      samePlace);
+}
+
+EmphasisItem::EmphasisItem() {
+    setZValue(100);
+    setAcceptedMouseButtons(Qt::NoButton);
+}
+
+void EmphasisItem::show(const Emphasis& emphasis, Theme theme, double pixelsPerMm) {
+    if (emphasis == m_emphasis && theme == m_theme && pixelsPerMm == m_pixelsPerMm)
+        return;
+    update();
+    prepareGeometryChange();
+    m_emphasis = emphasis;
+    m_theme = theme;
+    m_pixelsPerMm = pixelsPerMm;
+    QRectF bounds;
+    for (const QRectF& rect : emphasis.selected)
+        bounds |= rect;
+    for (const auto& rect : {emphasis.hovered, emphasis.ghost, emphasis.band})
+        if (rect)
+            bounds |= *rect;
+    if (emphasis.snapLine)
+        bounds |= QRectF(emphasis.snapLine->p1(), emphasis.snapLine->p2())
+                      .normalized()
+                      .adjusted(-1e-6, -1e-6, 1e-6, 1e-6);
+    const double sign = signPixels / pixelsPerMm;
+    for (const auto& place : emphasis.findings)
+        bounds |= QRectF(place.at.x() - sign, place.at.y() - sign, 2 * sign, 2 * sign);
+    for (const auto& tag : emphasis.tags) {
+        const QSizeF size = tagBox(tag.text).size() / pixelsPerMm;
+        bounds |= QRectF(tag.at.x() - size.width() / 2, tag.at.y() - size.height() / 2,
+                         size.width(), size.height());
+    }
+    const double spare = 12 / pixelsPerMm;
+    m_bounds = bounds.adjusted(-spare, -spare, spare, spare);
+    update();
+}
+
+void EmphasisItem::paintTags(QPainter& painter) const {
+    const QTransform transform = painter.transform();
+    painter.resetTransform();
+    painter.setFont(tagFont());
+    for (const auto& place : m_emphasis.findings) {
+        const QPointF at = transform.map(place.at);
+        drawSeverity(painter,
+                     {at.x() - signPixels / 2, at.y() - signPixels / 2, signPixels, signPixels},
+                     place.severity, m_theme);
+    }
+    for (const auto& tag : m_emphasis.tags) {
+        const QRectF box = tagBox(tag.text).translated(transform.map(tag.at));
+        const bool warns = tag.kind == Emphasis::Tag::Kind::Warning;
+        const QColor edge = warns ? wrongColour(m_theme) : accentColour(m_theme);
+        painter.setPen(QPen(edge, 1));
+        painter.setBrush(sheetColour(m_theme));
+        painter.drawRoundedRect(box, 3, 3);
+        painter.setPen(warns ? edge : inkColour(m_theme));
+        painter.drawText(box, Qt::AlignCenter, tag.text);
+    }
+    painter.setTransform(transform);
+}
+
+void EmphasisItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
+    painter->setBrush(Qt::NoBrush);
+    if (m_emphasis.hovered) {
+        QColor veil = accentColour(m_theme);
+        veil.setAlphaF(0.16F);
+        painter->fillRect(*m_emphasis.hovered, veil);
+        painter->setPen(accentPen(m_theme, 1));
+        painter->drawRect(*m_emphasis.hovered);
+    }
+    if (m_emphasis.ghost) {
+        QPen pen = accentPen(m_theme, 1);
+        pen.setDashPattern({4, 4});
+        painter->setPen(pen);
+        painter->drawRect(*m_emphasis.ghost);
+    }
+    painter->setPen(accentPen(m_theme, 3));
+    for (const QRectF& rect : m_emphasis.selected)
+        painter->drawRect(rect);
+    if (m_emphasis.snapLine) {
+        painter->setPen(accentPen(m_theme, 1));
+        painter->drawLine(*m_emphasis.snapLine);
+    }
+    if (m_emphasis.band) {
+        QPen pen = accentPen(m_theme, 1);
+        pen.setDashPattern({2, 2});
+        painter->setPen(pen);
+        painter->drawRect(*m_emphasis.band);
+    }
+    paintTags(*painter);
+}
+
+} // namespace frontwright

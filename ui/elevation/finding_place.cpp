@@ -1,0 +1,52 @@
+#include "ui/elevation/finding_place.h"
+
+#include "core/geometry/mm.h"
+
+namespace frontwright {
+
+namespace {
+
+QPointF point(const PointMm& p) {
+    return {p.x(), p.y()};
+}
+
+QPointF sidePoint(const BoxMm& box, Side side) {
+    const PointMm c = box.center();
+    switch (side) {
+    case Side::Left:
+        return {box.min().x(), c.y()};
+    case Side::Right:
+        return {box.max().x(), c.y()};
+    case Side::Bottom:
+        return {c.x(), box.min().y()};
+    case Side::Top:
+        break;
+    }
+    return {c.x(), box.max().y()};
+}
+
+QPointF placeOnFront(const Whereabouts& where, const FrontPlan& front) {
+    if (where.mountingHole && *where.mountingHole < front.mounting.holes.size())
+        return point(toMm(front.box.origin) + toMm(front.mounting.holes[*where.mountingHole].at));
+    if (where.handleHole && front.hardware && *where.handleHole < front.hardware->holes.size())
+        return point(toMm(front.rect.lowerLeft()) + toMm(front.hardware->holes[*where.handleHole]));
+    if (where.side)
+        return sidePoint(toMm(front.rect), *where.side);
+    // Off the middle, where the label and the handle are.
+    const BoxMm box = toMm(front.rect);
+    return {box.min().x() + box.sizes().x() * 0.2, box.center().y()};
+}
+
+} // namespace
+
+std::optional<QPointF> placeOf(const Finding& finding, const Plan& plan) {
+    if (finding.where.opening)
+        if (const FrontPlan* front = plan.frontOf(*finding.where.opening))
+            return placeOnFront(finding.where, *front);
+    if (finding.where.member)
+        if (const MemberPlan* member = plan.memberOf(*finding.where.member))
+            return point(toMm(member->rect).center());
+    return std::nullopt;
+}
+
+} // namespace frontwright

@@ -1,0 +1,143 @@
+#include "ui/elevation/member_drag.h"
+#include "ui/elevation/scene_rect.h"
+
+#include "core/lengths/format.h"
+
+namespace frontwright {
+
+namespace {
+
+constexpr double snapPixels = 6;
+constexpr double leavePixels = 9;
+
+QPointF middle(const CaseRect& rect) {
+    return inScene(rect).center();
+}
+
+} // namespace
+
+MemberDrag::MemberDrag(Session& session, MemberId member, Emphasis& emphasis)
+    : m_session(session),
+      m_member(member),
+      m_emphasis(emphasis) {
+    if (const MemberPlan* plan = session.plan().memberOf(member))
+        m_axis = dragAxis(*plan);
+}
+
+void MemberDrag::begin(const PointerAt& at) {
+    m_start = at.mm;
+    m_emphasis = {};
+    if (const MemberPlan* member = m_session.plan().memberOf(m_member))
+        m_emphasis.ghost = inScene(member->rect);
+}
+
+void MemberDrag::moved(const PointerAt& at) {
+    if (m_typed)
+        return;
+    const double mm =
+        m_axis == DragAxis::LeftRight ? at.mm.x() - m_start.x() : at.mm.y() - m_start.y();
+    m_wanted = Length::nearestToMillimetres(mm);
+    const Plan& settled = m_session.settled().plan;
+    const Length grid = m_session.project().casework.grid;
+    Snapped snapped{onGrid(m_wanted, grid), SnapTo::Grid, {}, {}};
+    // Alt suspends snapping for as long as it is held.
+    if (!at.modifiers.testFlag(Qt::AltModifier)) {
+        const double reach = at.millimetres(m_snapping ? leavePixels : snapPixels);
+        snapped = snapDrag(settled, m_member, m_wanted, Length::nearestToMillimetres(reach), grid);
+    }
+    m_snapping = snapped.to != SnapTo::Grid;
+    moveTo(snapped);
+}
+
+void MemberDrag::typed(Length distance) {
+    m_typed = true;
+    const bool backwards = m_wanted < Length();
+    moveTo({backwards ? -distance : distance, SnapTo::Grid, {}, {}});
+}
+
+void MemberDrag::moveTo(const Snapped& snapped) {
+    const auto outcome = dragMember(m_session.settled().project, m_member, snapped.delta);
+    if (!outcome.ok()) {
+        describe(snapped, outcome.error().sentence());
+        return;
+    }
+    m_moved = outcome.value().moved;
+    m_session.preview(outcome.value().project);
+    describe(snapped, outcome.value().heldBecause);
+}
+
+void MemberDrag::describe(const Snapped& snapped, const std::string& heldBecause) {
+    m_emphasis.tags.clear();
+    m_emphasis.snapLine.reset();
+    m_emphasis.selected.clear();
+    const MemberPlan* member = m_session.plan().memberOf(m_member);
+    if (!member)
+        return;
+    const QRectF rect = inScene(member->rect);
+    m_emphasis.selected.push_back(rect);
+    tagSizes();
+    QString text = (m_moved < Length() ? QString() : QStringLiteral("+")) +
+                   QString::fromStdString(shown(m_moved, m_session.style()));
+    if (snapped.to == SnapTo::EqualSizes)
+        text += tr(" · equal sizes");
+    if (snapped.to == SnapTo::Line)
+        text += tr(" · in line");
+    m_emphasis.tags.push_back({rect.center(), text, Emphasis::Tag::Kind::Plain});
+    if (snapped.to == SnapTo::Line && snapped.line) {
+        if (const MemberPlan* line = m_session.plan().memberOf(*snapped.line)) {
+            const QRectF both = rect | inScene(line->rect);
+            m_emphasis.snapLine = m_axis == DragAxis::UpDown
+                                      ? QLineF(both.left(), rect.top(), both.right(), rect.top())
+                                      : QLineF(rect.left(), both.top(), rect.left(), both.bottom());
+        }
+    }
+    if (!heldBecause.empty()) {
+        const QPointF below(rect.center().x(), rect.top() - rect.height() / 2);
+        m_emphasis.tags.push_back(
+            {below, QString::fromStdString(heldBecause), Emphasis::Tag::Kind::Warning});
+    }
+}
+
+void MemberDrag::tagSizes() {
+    const Plan& plan = m_session.plan();
+    const Beside beside = openingsBeside(plan, m_member);
+    for (const auto* side : {&beside.before, &beside.after}) {
+        if (side->empty())
+            continue;
+        const FrontPlan& front = plan.fronts[side->front()];
+        const Length size =
+            m_axis == DragAxis::LeftRight ? front.openingRect.width() : front.openingRect.height();
+        m_emphasis.tags.push_back({middle(front.openingRect),
+                                   QString::fromStdString(shown(size, m_session.style())),
+                                   Emphasis::Tag::Kind::Plain});
+    }
+}
+
+void MemberDrag::released(const PointerAt&) {
+    m_session.commitPreview(name());
+    m_emphasis = {};
+}
+
+void MemberDrag::cancel() {
+    m_session.cancelPreview();
+    m_emphasis = {};
+}
+
+QString MemberDrag::name() const {
+    const MemberPlan* member = m_session.plan().memberOf(m_member);
+    if (!member)
+        return {};
+    switch (member->kind) {
+    case MemberKind::OuterStile:
+        return tr("Change stile width");
+    case MemberKind::OuterRail:
+        return tr("Change rail width");
+    case MemberKind::Stile:
+        return tr("Move stile");
+    case MemberKind::Rail:
+        break;
+    }
+    return tr("Move rail");
+}
+
+} // namespace frontwright
