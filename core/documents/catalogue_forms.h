@@ -1,0 +1,102 @@
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/documents/level.h"
+
+#include <algorithm>
+
+namespace frontwright::documents {
+
+// The form of catalogue entries: the same in the program's own files and in a document's "own".
+// `a` is a Reading or a Writing.
+
+inline void refuseUnlessAscending(auto& a, const std::vector<Length>& lengths) {
+    if (!std::is_sorted(lengths.begin(), lengths.end(), std::less_equal<>()))
+        a.refuse("lengths", "lengths in ascending order");
+}
+
+void members(auto& a, Is<Source> auto& s) {
+    a.required("kind", s.kind);
+    a.always("title", s.title);
+}
+
+void members(auto& a, Is<WoodScrew> auto& s) {
+    a.required("id", s.id);
+    a.required("name", s.name);
+    a.required("shankDiameter", s.shankDiameter);
+    a.required("headDiameter", s.headDiameter);
+    a.required("headHeight", s.headHeight);
+    a.required("clearanceHole", s.clearanceHole);
+    a.required("pilotHole", s.pilotHole);
+    a.required("lengths", s.lengths);
+    refuseUnlessAscending(a, s.lengths);
+    a.required("source", s.source);
+}
+
+void members(auto& a, Is<Bolt> auto& s) {
+    a.required("id", s.id);
+    a.required("name", s.name);
+    a.required("thread", s.thread);
+    a.required("majorDiameter", s.majorDiameter);
+    a.required("headDiameter", s.headDiameter);
+    a.required("headHeight", s.headHeight);
+    a.required("clearanceHole", s.clearanceHole);
+    a.required("lengths", s.lengths);
+    refuseUnlessAscending(a, s.lengths);
+    a.required("source", s.source);
+}
+
+void members(auto& a, Is<Footprint> auto& s) {
+    a.required("shape", s.shape);
+    a.required("width", s.width);
+    a.required("height", s.height);
+}
+
+void members(auto& a, Is<HardwareForm> auto& s) {
+    a.required("id", s.id);
+    a.required("name", s.name);
+    a.required("kind", s.kind);
+    a.required("holes", s.holes);
+    a.required("footprint", s.footprint);
+    a.required("projection", s.projection);
+    a.required("bolt", s.bolt);
+    a.required("threadDepth", s.threadDepth);
+    a.required("leastEngagement", s.leastEngagement);
+    a.optional("suppliedBolt", s.suppliedBolt);
+    a.required("source", s.source);
+}
+
+void members(auto& a, Is<RunnerKind> auto& s) {
+    a.required("id", s.id);
+    a.required("name", s.name);
+    a.required("sideClearance", s.sideClearance);
+    a.required("clearanceBelow", s.clearanceBelow);
+    a.required("clearanceAbove", s.clearanceAbove);
+    a.required("source", s.source);
+}
+
+void members(auto& a, Is<Species> auto& s) {
+    a.required("id", s.id);
+    a.required("name", s.name);
+}
+
+/// A list of entries; empty is not written. Each id names one entry only.
+void entries(auto& a, std::string_view name, auto& list) {
+    a.defaulted(name, list, {});
+    std::vector<std::string_view> ids;
+    for (const auto& entry : list)
+        ids.push_back(entry.id);
+    std::sort(ids.begin(), ids.end());
+    if (std::adjacent_find(ids.begin(), ids.end()) != ids.end())
+        a.refuse(name, "entries of different ids");
+}
+
+void members(auto& a, Is<Catalogue> auto& s) {
+    entries(a, "woodScrews", s.woodScrews);
+    entries(a, "bolts", s.bolts);
+    entries(a, "hardware", s.hardware);
+    entries(a, "runners", s.runners);
+    entries(a, "species", s.species);
+}
+
+} // namespace frontwright::documents

@@ -1,0 +1,75 @@
+#include "core/documents/header.h"
+
+#include "core/documents/json_text.h"
+
+#include <charconv>
+
+namespace frontwright::documents {
+
+namespace {
+
+NodeIndex member(const JsonTree& tree, std::string_view name) {
+    for (NodeIndex i = tree.firstChild(tree.root()); i < tree.next(tree.root()); i = tree.next(i))
+        if (tree.name(i) == name)
+            return i;
+    return noNode;
+}
+
+std::optional<int> wholeFrom(std::string_view digits) {
+    int value = 0;
+    constexpr std::size_t most = 6;
+    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+    const bool whole = error == std::errc() && end == digits.data() + digits.size();
+    const bool plain = !digits.empty() && digits.size() <= most && digits[0] != '-' &&
+                       (digits.size() == 1 || digits[0] != '0');
+    return whole && plain ? std::optional(value) : std::nullopt;
+}
+
+std::string foundAt(const JsonTree& tree, NodeIndex i) {
+    return i == noNode ? "none" : std::string(tree.raw(i).substr(0, 40));
+}
+
+} // namespace
+
+std::string textOf(Version version) {
+    return std::to_string(version.major) + '.' + std::to_string(version.minor);
+}
+
+std::optional<Version> versionFrom(std::string_view text) {
+    const std::size_t point = text.find('.');
+    if (point == std::string_view::npos)
+        return std::nullopt;
+    const auto major = wholeFrom(text.substr(0, point));
+    const auto minor = wholeFrom(text.substr(point + 1));
+    if (!major || !minor)
+        return std::nullopt;
+    return Version{*major, *minor};
+}
+
+Result<Version> readHeader(const JsonTree& tree, std::string_view format, Version ours) {
+    if (tree.kind(tree.root()) != JsonKind::Object)
+        return tree.errorAt(tree.root(), "expected an object { }, found something else");
+    const NodeIndex formatMember = member(tree, "format");
+    if (formatMember == noNode || tree.kind(formatMember) != JsonKind::String ||
+        tree.text(formatMember) != format)
+        return tree.errorAt(formatMember == noNode ? tree.root() : formatMember,
+                            "expected \"format\": \"" + std::string(format) + "\", found " +
+                                foundAt(tree, formatMember));
+    const NodeIndex versionMember = member(tree, "version");
+    const std::optional<Version> version =
+        versionMember != noNode && tree.kind(versionMember) == JsonKind::String
+            ? versionFrom(tree.text(versionMember))
+            : std::nullopt;
+    if (!version)
+        return tree.errorAt(versionMember == noNode ? tree.root() : versionMember,
+                            "expected \"version\": \"" + textOf(ours) + "\", found " +
+                                foundAt(tree, versionMember));
+    if (version->major > ours.major)
+        return tree.errorAt(versionMember,
+                            "the file has version " + textOf(*version) +
+                                ", this program reads up to " + std::to_string(ours.major) + ".x",
+                            "open it with a newer Frontwright");
+    return *version;
+}
+
+} // namespace frontwright::documents

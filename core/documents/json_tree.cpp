@@ -1,0 +1,84 @@
+#include "core/documents/json_tree.h"
+
+#include "core/documents/json_text.h"
+#include "core/documents/tree_builder.h"
+
+#include <cstring>
+
+namespace frontwright::documents {
+
+namespace {
+
+Error errorInText(std::string_view text, std::size_t offset, const std::string& path,
+                  std::string what, std::string remedy = {}) {
+    const LineAndColumn at = lineAndColumn(text, offset);
+    std::string place = "line " + std::to_string(at.line) + ", column " + std::to_string(at.column);
+    if (!path.empty())
+        place += " (" + path + ")";
+    return {std::move(place), std::move(what), std::move(remedy)};
+}
+
+std::string mebibytes(std::size_t bytes) {
+    return std::to_string(bytes / (std::size_t{1024} * 1024)) + " MiB";
+}
+
+/// What can be said of the text before it is taken apart.
+std::optional<Error> refusedAtSight(std::string_view text, const JsonLimits& limits) {
+    if (text.size() > limits.bytes)
+        return Error{"", "the file is larger than " + mebibytes(limits.bytes), ""};
+    if (text.starts_with("\xEF\xBB\xBF"))
+        return errorInText(text, 0, "", "expected '{', found a byte-order mark",
+                           "save the file as UTF-8 without a byte-order mark");
+    if (const std::optional<std::size_t> bad = firstBadUtf8(text))
+        return errorInText(text, *bad, "", "expected UTF-8 text, found a byte that is not",
+                           "save the file as UTF-8");
+    return std::nullopt;
+}
+
+} // namespace
+
+Result<JsonTree> JsonTree::read(std::string_view text, const JsonLimits& limits) {
+    if (std::optional<Error> refused = refusedAtSight(text, limits))
+        return std::move(*refused);
+    JsonTree tree;
+    tree.m_text = text;
+    // Vector loads may look at whole blocks of 16 bytes.
+    tree.m_decoded.resize((text.size() / 16 + 2) * 16, '\0');
+    if (!text.empty())
+        std::memcpy(tree.m_decoded.data(), text.data(), text.size());
+    const std::optional<TreeFault> fault = TreeBuilder(tree, limits).build();
+    if (!fault)
+        return tree;
+    const std::string path = tree.m_nodes.empty() ? "" : tree.pathTo(fault->within);
+    return errorInText(text, fault->offset, path, fault->what, fault->remedy);
+}
+
+std::string_view JsonTree::raw(NodeIndex i) const {
+    const Node& node = m_nodes[i];
+    const std::size_t end = isContainer(i) ? node.end : endOfScalar(m_text, node.begin);
+    return m_text.substr(node.begin, end - node.begin);
+}
+
+std::string JsonTree::pathTo(NodeIndex i) const {
+    std::string path;
+    NodeIndex at = root();
+    while (at != i) {
+        const bool inArray = kind(at) == JsonKind::Array;
+        NodeIndex child = firstChild(at);
+        std::size_t place = 0;
+        for (; next(child) <= i; child = next(child))
+            ++place;
+        if (inArray)
+            path += '[' + std::to_string(place) + ']';
+        else
+            (path += path.empty() ? "" : ".") += name(child);
+        at = child;
+    }
+    return path;
+}
+
+Error JsonTree::errorAt(NodeIndex i, std::string what, std::string remedy) const {
+    return errorInText(m_text, m_nodes[i].begin, pathTo(i), std::move(what), std::move(remedy));
+}
+
+} // namespace frontwright::documents

@@ -1,0 +1,233 @@
+#include "core/documents/reading.h"
+
+#include "core/documents/json_text.h"
+#include "core/lengths/parse.h"
+
+#include <charconv>
+
+namespace frontwright::documents {
+
+namespace {
+
+constexpr std::string_view aLength = "a length such as \"12 5/8 in\" or \"320 mm\"";
+constexpr std::string_view aSideFit = "a fit such as \"overlay 1/4 in\", \"gap 1/8 in\" or "
+                                      "\"inset 2 mm\"";
+
+std::string_view nameOf(JsonKind kind) {
+    switch (kind) {
+    case JsonKind::Null:
+        return "null";
+    case JsonKind::False:
+    case JsonKind::True:
+        return "true or false";
+    case JsonKind::Number:
+        return "a number";
+    case JsonKind::String:
+        return "a text in double quotes";
+    case JsonKind::Array:
+        return "a list [ ]";
+    case JsonKind::Object:
+        break;
+    }
+    return "an object { }";
+}
+
+std::string found(const Place& at) {
+    if (at.state.tree.isContainer(at.node))
+        return std::string(nameOf(at.kind()));
+    constexpr std::size_t longest = 40;
+    std::string text(at.state.tree.raw(at.node));
+    if (text.size() <= longest)
+        return text;
+    text.resize(longest);
+    if (const auto cut = firstBadUtf8(text)) // within a character
+        text.resize(*cut);
+    return text + "…";
+}
+
+void failAsLength(const Place& at, std::string_view expected, const Error& error) {
+    at.fail("expected " + std::string(expected) + ", found " + found(at) + " (" + error.place +
+                ": " + error.what + ")",
+            error.remedy);
+}
+
+/// "a, b or c"
+std::string listed(std::span<const std::string_view> words) {
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (i > 0)
+            text += i + 1 == words.size() ? " or " : ", ";
+        appendQuoted(text, words[i]);
+    }
+    return text;
+}
+
+} // namespace
+
+void Place::fail(std::string what, std::string remedy) const {
+    if (!state.error)
+        state.error = state.tree.errorAt(node, std::move(what), std::move(remedy));
+}
+
+void Place::failExpecting(std::string_view what) const {
+    if (!state.error)
+        fail("expected " + std::string(what) + ", found " + found(*this));
+}
+
+bool Place::demand(JsonKind wanted) const {
+    if (kind() == wanted)
+        return true;
+    failExpecting(nameOf(wanted));
+    return false;
+}
+
+void readValue(const Place& at, std::string& text) {
+    if (at.demand(JsonKind::String))
+        text = at.state.tree.text(at.node);
+}
+
+void readLength(const Place& at, WrittenLength& length, Sign sign) {
+    if (at.kind() != JsonKind::String)
+        return at.failExpecting(aLength);
+    const Result<WrittenLength> read = parseWrittenLength(at.state.tree.text(at.node));
+    if (!read.ok())
+        return failAsLength(at, aLength, read.error());
+    if (sign == Sign::NotNegative && read.value().length < Length{})
+        return at.failExpecting("a length that is not negative");
+    length = read.value();
+}
+
+void readValue(const Place& at, WrittenLength& length) {
+    readLength(at, length, Sign::NotNegative);
+}
+
+void readValue(const Place& at, Length& length) {
+    WrittenLength read;
+    readLength(at, read, Sign::NotNegative);
+    length = read.length;
+}
+
+void readValue(const Place& at, SideFit& side) {
+    if (at.kind() != JsonKind::String)
+        return at.failExpecting(aSideFit);
+    const std::string_view text = at.state.tree.text(at.node);
+    const std::size_t space = text.find(' ');
+    const std::string_view word = text.substr(0, space);
+    for (std::size_t i = 0; i < wordsOf<Fit>.size(); ++i) {
+        if (word != wordsOf<Fit>[i] || space == std::string_view::npos)
+            continue;
+        const Result<WrittenLength> amount = parseWrittenLength(text.substr(space + 1));
+        if (!amount.ok())
+            return failAsLength(at, aSideFit, amount.error());
+        side = {static_cast<Fit>(i), amount.value()};
+        return;
+    }
+    at.failExpecting(aSideFit);
+}
+
+void readValue(const Place& at, PerSide<bool>& sides) {
+    if (!at.demand(JsonKind::Array))
+        return;
+    sides = PerSide<bool>::all(false);
+    const JsonTree& tree = at.state.tree;
+    const NodeIndex end = tree.next(at.node);
+    for (NodeIndex i = tree.firstChild(at.node); i < end && !at.state.error; i = tree.next(i)) {
+        const Place item{at.state, i, nullptr, nullptr};
+        bool& carries = sides[static_cast<Side>(readWord(item, wordsOf<Side>))];
+        if (carries)
+            item.failExpecting("each side only once");
+        carries = true;
+    }
+}
+
+void readValue(const Place& at, PerSide<std::optional<SideFit>>& sides) {
+    if (!at.demand(JsonKind::Object))
+        return;
+    Reading object(at);
+    std::optional<SideFit> all;
+    object.optional("all", all);
+    sides = PerSide<std::optional<SideFit>>::all(all);
+    if (!all)
+        for (const Side side : allSides)
+            object.optional(wordOf(side), sides[side]);
+    object.finish();
+}
+
+void readWhole(const Place& at, std::int64_t& number, Whole range) {
+    const std::string_view text =
+        at.kind() == JsonKind::Number ? at.state.tree.text(at.node) : std::string_view{};
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    const bool isWhole = error == std::errc() && end == text.data() + text.size();
+    if (!isWhole || number < range.least || number > range.greatest)
+        at.failExpecting("a whole number from " + std::to_string(range.least) + " to " +
+                         std::to_string(range.greatest));
+}
+
+std::size_t readWord(const Place& at, std::span<const std::string_view> words) {
+    if (at.kind() == JsonKind::String)
+        for (std::size_t i = 0; i < words.size(); ++i)
+            if (at.state.tree.text(at.node) == words[i])
+                return i;
+    at.failExpecting(listed(words));
+    return 0;
+}
+
+std::string_view idOf(const Place& at) {
+    const JsonTree& tree = at.state.tree;
+    if (at.kind() == JsonKind::Object)
+        for (NodeIndex i = tree.firstChild(at.node); i < tree.next(at.node); i = tree.next(i))
+            if (tree.name(i) == "id" && tree.kind(i) == JsonKind::String)
+                return tree.text(i);
+    return "?";
+}
+
+Reading::Reading(const Place& at)
+    : m_at(at),
+      m_next(at.state.tree.firstChild(at.node)),
+      m_end(at.state.tree.next(at.node)),
+      m_left(at.state.tree.childCount(at.node)) {}
+
+NodeIndex Reading::take(std::string_view name) {
+    if (m_left == 0)
+        return noNode;
+    const JsonTree& tree = m_at.state.tree;
+    const auto took = [&](NodeIndex member) {
+        m_at.state.taken[member] = 1;
+        m_next = tree.next(member);
+        --m_left;
+        return member;
+    };
+    if (m_next < m_end && tree.name(m_next) == name && m_at.state.taken[m_next] == 0)
+        return took(m_next);
+    for (NodeIndex i = tree.firstChild(m_at.node); i < m_end; i = tree.next(i))
+        if (tree.name(i) == name && m_at.state.taken[i] == 0)
+            return took(i);
+    return noNode;
+}
+
+void Reading::finish() {
+    const JsonTree& tree = m_at.state.tree;
+    if (m_left == 0 || failed())
+        return;
+    for (NodeIndex i = tree.firstChild(m_at.node); i < m_end; i = tree.next(i)) {
+        if (m_at.state.taken[i] != 0)
+            continue;
+        if (m_at.keep == nullptr)
+            return placeOf(i, nullptr).fail("unknown member \"" + std::string(tree.name(i)) + '"');
+        m_at.keep->emplace_back(unknownKey(m_at.level, tree.name(i)),
+                                withoutWhiteSpace(tree.raw(i)));
+    }
+}
+
+void Reading::refuse(std::string_view name, std::string_view expected) {
+    const JsonTree& tree = m_at.state.tree;
+    for (NodeIndex i = tree.firstChild(m_at.node); i < m_end; i = tree.next(i))
+        if (tree.name(i) == name)
+            placeOf(i, nullptr).failExpecting(expected);
+}
+
+void Reading::failMissing(std::string_view name) const {
+    m_at.fail("expected a member \"" + std::string(name) + "\", found none");
+}
+
+} // namespace frontwright::documents

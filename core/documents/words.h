@@ -1,0 +1,51 @@
+#pragma once
+
+#include "core/case/divisions.h"
+#include "core/catalogue/catalogue.h"
+
+#include <array>
+#include <string_view>
+
+namespace frontwright::documents {
+
+/// An enumeration's words in documents, in the order of its enumerators.
+template<class E>
+inline constexpr std::array<std::string_view, 0> wordsOf{};
+
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<Unit>{"in", "mm"};
+template<>
+inline constexpr std::array<std::string_view, 3> wordsOf<Fit>{"overlay", "gap", "inset"};
+template<>
+inline constexpr std::array<std::string_view, 4> wordsOf<Side>{"left", "right", "bottom", "top"};
+template<>
+inline constexpr std::array<std::string_view, 6> wordsOf<ProfileFamily>{
+    "square", "eased", "chamfer", "round", "raised", "cove"};
+template<>
+inline constexpr std::array<std::string_view, 3> wordsOf<ScrewPattern>{"four-corners", "six",
+                                                                       "by-hand"};
+template<>
+inline constexpr std::array<std::string_view, 4> wordsOf<Placing>{
+    "centred-on-front", "centred-in-field", "from-top", "optical-centre"};
+template<>
+inline constexpr std::array<std::string_view, 3> wordsOf<MountingWay>{
+    "through-wall", "front-counterbore", "front-access-hole"};
+template<>
+inline constexpr std::array<std::string_view, 1> wordsOf<Construction>{"face-frame"};
+template<>
+inline constexpr std::array<std::string_view, 4> wordsOf<SourceKind>{"published", "common-practice",
+                                                                     "from-memory", "maker"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<FootprintShape>{"round", "rectangle"};
+template<>
+inline constexpr std::array<std::string_view, 4> wordsOf<HardwareKind>{"knob", "pull", "cup-pull",
+                                                                       "ring-pull"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<Direction>{"columns", "rows"};
+
+template<class E>
+constexpr std::string_view wordOf(E value) {
+    return wordsOf<E>[static_cast<std::size_t>(value)];
+}
+
+} // namespace frontwright::documents
