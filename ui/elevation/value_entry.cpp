@@ -1,0 +1,114 @@
+#include "ui/elevation/value_entry.h"
+
+#include "core/edits/typed.h"
+#include "ui/elevation/elevation_view.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace frontwright {
+
+ValueEntry::ValueEntry(Session& session, ElevationView& view)
+    : QFrame(view.viewport()),
+      m_session(session),
+      m_view(view),
+      m_field(new LengthField(tr("Typed size"))),
+      m_title(new QLabel) {
+    setFrameShape(StyledPanel);
+    setAutoFillBackground(true);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(8, 6, 8, 6);
+    column->setSpacing(3);
+    column->addWidget(m_title);
+    column->addWidget(m_field);
+    hide();
+    connect(&view, &ElevationView::entryWanted, this, &ValueEntry::open);
+    connect(&view, &ElevationView::dragEntryWanted, this, &ValueEntry::openForDrag);
+    connect(m_field, &LengthField::understood, this, [this](const WrittenLength& value) {
+        if (m_for == For::Drag)
+            m_view.dragTyped(value.length);
+    });
+    connect(m_field, &LengthField::decided, this, [this](const WrittenLength& value) {
+        if (m_for == For::Drag) {
+            m_view.dragTyped(value.length);
+            m_view.finishDrag();
+            finish();
+        } else if (m_for == For::Number) {
+            decideNumber(value);
+        }
+    });
+    connect(m_field, &LengthField::abandoned, this, [this] {
+        if (m_for == For::Drag)
+            m_view.cancelGesture();
+        finish();
+    });
+    connect(&m_field->lineEdit(), &QLineEdit::editingFinished, this, [this] {
+        if (m_for == For::Number && !m_field->lineEdit().hasFocus() && m_field->isUnderstood())
+            finish();
+    });
+}
+
+void ValueEntry::open(Quantity quantity, QRect viewportRect) {
+    const auto derivation =
+        derive(m_session.project(), m_session.plan(), quantity, m_session.style());
+    if (!derivation)
+        return;
+    m_for = For::Number;
+    m_quantity = quantity;
+    m_title->setText(QString::fromStdString(derivation->name));
+    m_field->lineEdit().setModified(false);
+    m_field->setValue(derivation->value, m_session.style());
+    m_field->setReadOnly({});
+    if (typedEditName(quantity.kind).empty()) {
+        const auto refused = setQuantity(m_session.project(), m_session.plan(), quantity,
+                                         WrittenLength(derivation->value));
+        m_field->setReadOnly(refused.ok() ? QString()
+                                          : QString::fromStdString(refused.error().what));
+        m_field->refuse(m_field->lineEdit().toolTip());
+    }
+    place(viewportRect.topLeft());
+    m_field->startTyping();
+}
+
+void ValueEntry::openForDrag(const QString& typed, QPoint viewportPos) {
+    m_for = For::Drag;
+    m_title->setText(tr("Move by"));
+    m_field->setReadOnly({});
+    m_field->lineEdit().setModified(false);
+    m_field->setValue(std::nullopt, m_session.style());
+    place(viewportPos + QPoint(16, 16));
+    m_field->startTyping(typed);
+}
+
+void ValueEntry::place(QPoint topLeft) {
+    setMinimumWidth(fontMetrics().averageCharWidth() * 34);
+    show();
+    adjustSize();
+    raise();
+    const QSize room = parentWidget()->size() - size();
+    move(std::clamp(topLeft.x(), 0, std::max(0, room.width())),
+         std::clamp(topLeft.y(), 0, std::max(0, room.height())));
+}
+
+void ValueEntry::decideNumber(const WrittenLength& value) {
+    const auto edited = setQuantity(m_session.project(), m_session.plan(), m_quantity, value);
+    if (!edited.ok()) {
+        m_field->refuse(QString::fromStdString(edited.error().sentence()));
+        adjustSize();
+        return;
+    }
+    const std::string_view name = typedEditName(m_quantity.kind);
+    m_session.apply(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())), edited);
+    finish();
+}
+
+void ValueEntry::finish() {
+    m_for = For::Nothing;
+    hide();
+    m_view.setFocus(Qt::OtherFocusReason);
+}
+
+} // namespace frontwright
