@@ -1,0 +1,82 @@
+#include "core/plan/chosen.h"
+#include "core/plan/quantity_parts.h"
+
+namespace frontwright::deriving {
+
+namespace {
+
+std::vector<InputPlace> boltInputs() {
+    return {InputPlace::Hardware, InputPlace::Thickness, InputPlace::Profile, InputPlace::Box,
+            InputPlace::Catalogue};
+}
+
+/// "front + wall" for a bolt that goes through both, "front" for the other ways.
+std::string woodWords(MountingWay way) {
+    return way == MountingWay::ThroughWall ? "front + wall" : "front";
+}
+Figures woodFigures(const Asked& asked, const WayPlan& way) {
+    if (way.way != MountingWay::ThroughWall)
+        return asked.figures().plus(way.throughWood);
+    const Length wall = asked.front().box.wallThickness;
+    return asked.figures().plus(way.throughWood - wall).plus(wall);
+}
+
+Rule lengthRule(const Asked& asked, const WayPlan& way) {
+    const HardwarePlan& hardware = *asked.front().hardware;
+    if (chosenHardware(asked.project, asked.front()).boltLength)
+        return asGiven(asked, InputPlace::Hardware);
+    return {"shortest stocked length from the least to the greatest",
+            asked.figures().plus(way.leastLength).text() + " ≤ " +
+                asked.figures().plus(asked.value).text() + " ≤ " +
+                asked.figures().plus(way.greatestLength).text(),
+            hardware.bolt->source, boltInputs()};
+}
+
+Rule counterboreRule(const Asked& asked, const WayPlan& way) {
+    const HardwarePlan& hardware = *asked.front().hardware;
+    if (chosenHardware(asked.project, asked.front()).counterbore)
+        return asGiven(asked, InputPlace::Hardware);
+    if (way.counterbore.isZero())
+        return {"none", asked.figures().plus({}).text(), commonPractice(), boltInputs()};
+    if (way.counterbore == hardware.bolt->headHeight || !way.length)
+        return {"height of the bolt's head, so that it lies flush",
+                asked.figures().plus(way.counterbore).text(), hardware.bolt->source, boltInputs()};
+    return {woodWords(way.way) + " + least engagement − bolt",
+            woodFigures(asked, way).plus(hardware.form->leastEngagement).minus(*way.length).text(),
+            hardware.form->source, boltInputs()};
+}
+
+Rule underHeadRule(const Asked& asked, const WayPlan& way) {
+    const bool cures = way.curingCounterbore.has_value();
+    return {woodWords(way.way) +
+                (cures ? " − the counterbore that makes the bolt long enough" : " − counterbore"),
+            woodFigures(asked, way).minus(way.curingCounterbore.value_or(way.counterbore)).text(),
+            commonPractice(), boltInputs()};
+}
+
+} // namespace
+
+Rule ruleOfBolt(const Asked& asked) {
+    using enum QuantityKind;
+    const QuantityKind kind = asked.quantity.kind;
+    const HardwarePlan& hardware = *asked.front().hardware;
+    const WayPlan& way = hardware.ways[asked.quantity.index];
+    if (kind == BoltLength)
+        return lengthRule(asked, way);
+    if (kind == Counterbore)
+        return counterboreRule(asked, way);
+    if (kind == WoodUnderHead)
+        return underHeadRule(asked, way);
+    if (kind == BoltLeastLength)
+        return {"grip + least engagement",
+                asked.figures().plus(way.grip).plus(hardware.form->leastEngagement).text(),
+                hardware.form->source, boltInputs()};
+    if (kind == BoltGreatestLength)
+        return {"grip + thread depth",
+                asked.figures().plus(way.grip).plus(hardware.form->threadDepth).text(),
+                hardware.form->source, boltInputs()};
+    return {woodWords(way.way) + " − counterbore",
+            woodFigures(asked, way).minus(way.counterbore).text(), commonPractice(), boltInputs()};
+}
+
+} // namespace frontwright::deriving

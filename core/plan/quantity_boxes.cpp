@@ -1,0 +1,69 @@
+#include "core/plan/chosen.h"
+#include "core/plan/quantity_parts.h"
+
+namespace frontwright::deriving {
+
+namespace {
+
+Rule widthRule(const Asked& asked) {
+    const FrontPlan& front = asked.front();
+    return {
+        "opening − 2 × side clearance",
+        asked.figures().plus(front.openingRect.width()).minusTwice(front.box.sideClearance).text(),
+        commonPractice(),
+        {InputPlace::Divisions, InputPlace::Box, InputPlace::Runner}};
+}
+
+Rule heightRule(const Asked& asked) {
+    const FrontPlan& front = asked.front();
+    if (chosenBox(asked.project, front).height)
+        return asGiven(asked, InputPlace::Box);
+    return {"opening − clearance below − clearance above",
+            asked.figures()
+                .plus(front.openingRect.height())
+                .minus(front.box.clearanceBelow)
+                .minus(front.box.clearanceAbove)
+                .text(),
+            commonPractice(),
+            {InputPlace::Divisions, InputPlace::Box, InputPlace::Runner}};
+}
+
+Rule setbackRule(const Asked& asked) {
+    const FrontPlan& front = asked.front();
+    if (asked.value == front.thickness)
+        return {"front's thickness, as the front lies in the opening",
+                asked.figures().plus(front.thickness).text(),
+                commonPractice(),
+                {InputPlace::Fit, InputPlace::Thickness}};
+    return {"the box wall is flush with the frame's face",
+            asked.figures().plus(asked.value).text(),
+            commonPractice(),
+            {InputPlace::Fit}};
+}
+
+Rule bottomRule(const Asked& asked) {
+    const BoxPlan& box = asked.front().box;
+    return {
+        "groove height + bottom's thickness",
+        asked.figures().plus(box.bottomUnderside).plus(box.bottomTop - box.bottomUnderside).text(),
+        commonPractice(),
+        {InputPlace::Box}};
+}
+
+} // namespace
+
+Rule ruleOfBox(const Asked& asked) {
+    using enum QuantityKind;
+    const QuantityKind kind = asked.quantity.kind;
+    if (kind == BoxWidth)
+        return widthRule(asked);
+    if (kind == BoxHeight)
+        return heightRule(asked);
+    if (kind == BoxSetback)
+        return setbackRule(asked);
+    if (kind == BottomTop)
+        return bottomRule(asked);
+    return asGiven(asked, InputPlace::Box);
+}
+
+} // namespace frontwright::deriving

@@ -1,0 +1,89 @@
+#include "core/plan/quantity.h"
+
+#include <array>
+#include <cassert>
+
+namespace frontwright {
+
+namespace {
+
+struct Names {
+    QuantityKind kind;
+    std::string_view key;
+    std::string_view name;
+};
+
+/// In the order of the enumerators.
+constexpr auto allNames = std::to_array<Names>({
+    {QuantityKind::CaseWidth, "case_width", "Case width"},
+    {QuantityKind::CaseHeight, "case_height", "Case height"},
+    {QuantityKind::MemberWidth, "member_width", "Member width"},
+    {QuantityKind::MemberLength, "member_length", "Member length"},
+    {QuantityKind::MemberReveal, "member_reveal", "Reveal"},
+    {QuantityKind::OpeningWidth, "opening_width", "Opening width"},
+    {QuantityKind::OpeningHeight, "opening_height", "Opening height"},
+    {QuantityKind::FrontWidth, "front_width", "Front width"},
+    {QuantityKind::FrontHeight, "front_height", "Front height"},
+    {QuantityKind::FrontThickness, "front_thickness", "Front thickness"},
+    {QuantityKind::OverlayLeft, "overlay_left", "Left overlay"},
+    {QuantityKind::OverlayRight, "overlay_right", "Right overlay"},
+    {QuantityKind::OverlayBottom, "overlay_bottom", "Bottom overlay"},
+    {QuantityKind::OverlayTop, "overlay_top", "Top overlay"},
+    {QuantityKind::GapLeft, "gap_left", "Gap at the left"},
+    {QuantityKind::GapRight, "gap_right", "Gap at the right"},
+    {QuantityKind::GapBottom, "gap_bottom", "Gap below"},
+    {QuantityKind::GapTop, "gap_top", "Gap above"},
+    {QuantityKind::EdgeThickness, "edge_thickness", "Edge thickness"},
+    {QuantityKind::FieldWidth, "field_width", "Field width"},
+    {QuantityKind::FieldHeight, "field_height", "Field height"},
+    {QuantityKind::BoxWidth, "box_width", "Box width"},
+    {QuantityKind::BoxHeight, "box_height", "Box height"},
+    {QuantityKind::BoxDepth, "box_depth", "Box depth"},
+    {QuantityKind::BoxSetback, "box_setback", "Box setback"},
+    {QuantityKind::BottomTop, "bottom_top", "Top of the bottom"},
+    {QuantityKind::ScrewLength, "screw_length", "Screw length"},
+    {QuantityKind::ScrewLeastLength, "screw_least_length", "Least screw length"},
+    {QuantityKind::ScrewGreatestLength, "screw_greatest_length", "Greatest screw length"},
+    {QuantityKind::ScrewPenetration, "screw_penetration", "Screw penetration"},
+    {QuantityKind::ScrewTipCover, "screw_tip_cover", "Tip cover"},
+    {QuantityKind::HoleX, "hole_x", "Screw hole from the left"},
+    {QuantityKind::HoleY, "hole_y", "Screw hole from below"},
+    {QuantityKind::LeastHoleHeight, "least_hole_height", "Least hole height"},
+    {QuantityKind::HandleX, "handle_x", "Handle hole from the left"},
+    {QuantityKind::HandleY, "handle_y", "Handle hole from below"},
+    {QuantityKind::BoltGrip, "bolt_grip", "Grip"},
+    {QuantityKind::BoltLeastLength, "bolt_least_length", "Least bolt length"},
+    {QuantityKind::BoltGreatestLength, "bolt_greatest_length", "Greatest bolt length"},
+    {QuantityKind::BoltLength, "bolt_length", "Bolt length"},
+    {QuantityKind::Counterbore, "counterbore", "Counterbore depth"},
+    {QuantityKind::WoodUnderHead, "wood_under_head", "Wood under the bolt's head"},
+    {QuantityKind::SpacerWidth, "spacer_width", "Spacer"},
+    {QuantityKind::StopFromFarEdge, "stop_from_far_edge", "Stop from the member's far edge"},
+    {QuantityKind::StopFromOpening, "stop_from_opening", "Stop from the opening's edge"},
+});
+
+constexpr bool isInOrder() {
+    for (std::size_t i = 0; i < allNames.size(); ++i)
+        if (static_cast<std::size_t>(allNames[i].kind) != i)
+            return false;
+    return true;
+}
+static_assert(isInOrder());
+static_assert(allNames.back().kind == QuantityKind::StopFromOpening);
+
+const Names& namesOf(QuantityKind kind) {
+    assert(static_cast<std::size_t>(kind) < allNames.size());
+    return allNames[static_cast<std::size_t>(kind)];
+}
+
+} // namespace
+
+std::string_view key(QuantityKind kind) {
+    return namesOf(kind).key;
+}
+
+std::string_view nameOf(QuantityKind kind) {
+    return namesOf(kind).name;
+}
+
+} // namespace frontwright

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "core/plan/facing.h"
+#include "core/plan/figures.h"
+#include "core/plan/quantity.h"
+
+namespace frontwright::deriving {
+
+/// How a number came about, before it gets its name and value.
+struct Rule {
+    std::string formula;
+    std::string figures; ///< without the result
+    Source source;
+    std::vector<InputPlace> inputs;
+};
+
+/// What is asked for. `value` is the plan's own number; a rule only explains it. Where a plan's
+/// number does not follow the rule that is told, the plain rule of the drawing is told instead, so
+/// that figures always sum to the value.
+struct Asked {
+    const Project& project;
+    const Plan& plan;
+    Quantity quantity;
+    Length value;
+    LengthStyle style;
+
+    [[nodiscard]] const FrontPlan& front() const { return plan.fronts[quantity.item]; }
+    [[nodiscard]] Figures figures() const { return Figures(style); }
+};
+
+/// Two nanometres: what halving and thirds may lose.
+bool isSame(Length a, Length b);
+
+Rule asGiven(const Asked&, InputPlace);
+
+// One function for each theme; each knows the kinds that its file names.
+Rule ruleOfMember(const Asked&);
+Rule ruleOfFrontSize(const Asked&);
+Rule ruleOfOverlay(const Asked&, Side);
+Rule ruleOfGap(const Asked&, Side);
+Rule ruleOfBox(const Asked&);
+Rule ruleOfScrew(const Asked&);
+Rule ruleOfHole(const Asked&);
+Rule ruleOfHandle(const Asked&);
+Rule ruleOfBolt(const Asked&);
+Rule ruleOfSetup(const Asked&);
+
+/// The width of the member beside that side of the front, across its length.
+Length memberWidthAt(const Plan&, const FrontPlan&, Side);
+
+} // namespace frontwright::deriving

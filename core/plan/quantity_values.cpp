@@ -1,0 +1,229 @@
+#include "core/plan/quantity.h"
+#include "core/plan/quantity_parts.h"
+
+#include <algorithm>
+#include <array>
+
+namespace frontwright {
+
+namespace {
+
+using Value = std::optional<Length>;
+using Index = std::uint32_t;
+
+Value overlayAt(const FrontPlan& front, Side side) {
+    return front.fit[side] == Fit::Inset ? std::nullopt : Value(front.overlay[side]);
+}
+
+Length thinnestEdge(const FrontPlan& front) {
+    Length thinnest = front.thickness;
+    for (const Side side : allSides)
+        thinnest = least(thinnest, edgeThickness(*front.profile, front.thickness, side));
+    return thinnest;
+}
+
+Value ofField(const FrontPlan& front, Length (FrontRect::*size)() const) {
+    return front.field.isEmpty() ? std::nullopt : Value((front.field.*size)());
+}
+
+Value ofHole(const FrontPlan& front, Index index, Length PointIn<WallFrame>::*axis) {
+    if (index >= front.mounting.holes.size())
+        return std::nullopt;
+    return front.mounting.holes[index].at.*axis;
+}
+
+Value ofScrew(const FrontPlan& front, Index index, Length MountingHole::*number) {
+    if (!front.mounting.length || index >= front.mounting.holes.size())
+        return std::nullopt;
+    return front.mounting.holes[index].*number;
+}
+
+Value ofHandleHole(const FrontPlan& front, Index index, Length PointIn<FrontFrame>::*axis) {
+    if (!front.hardware || index >= front.hardware->holes.size())
+        return std::nullopt;
+    return front.hardware->holes[index].*axis;
+}
+
+Value ofWay(const FrontPlan& front, Index index, Length WayPlan::*number) {
+    if (!front.hardware || index >= front.hardware->ways.size())
+        return std::nullopt;
+    return front.hardware->ways[index].*number;
+}
+
+Value boltLength(const FrontPlan& front, Index index) {
+    if (!front.hardware || index >= front.hardware->ways.size())
+        return std::nullopt;
+    return front.hardware->ways[index].length;
+}
+
+struct Reader {
+    QuantityKind kind;
+    Value (*read)(const FrontPlan&, Index);
+};
+
+/// In the order of the enumerators, from the first of a front on.
+constexpr auto frontReaders = std::to_array<Reader>({
+    {QuantityKind::OpeningWidth,
+     [](const FrontPlan& f, Index) -> Value { return f.openingRect.width(); }},
+    {QuantityKind::OpeningHeight,
+     [](const FrontPlan& f, Index) -> Value { return f.openingRect.height(); }},
+    {QuantityKind::FrontWidth, [](const FrontPlan& f, Index) -> Value { return f.rect.width(); }},
+    {QuantityKind::FrontHeight, [](const FrontPlan& f, Index) -> Value { return f.rect.height(); }},
+    {QuantityKind::FrontThickness, [](const FrontPlan& f, Index) -> Value { return f.thickness; }},
+    {QuantityKind::OverlayLeft, [](const FrontPlan& f, Index) { return overlayAt(f, Side::Left); }},
+    {QuantityKind::OverlayRight,
+     [](const FrontPlan& f, Index) { return overlayAt(f, Side::Right); }},
+    {QuantityKind::OverlayBottom,
+     [](const FrontPlan& f, Index) { return overlayAt(f, Side::Bottom); }},
+    {QuantityKind::OverlayTop, [](const FrontPlan& f, Index) { return overlayAt(f, Side::Top); }},
+    {QuantityKind::GapLeft,
+     [](const FrontPlan& f, Index) -> Value { return f.neighbours.left.gap; }},
+    {QuantityKind::GapRight,
+     [](const FrontPlan& f, Index) -> Value { return f.neighbours.right.gap; }},
+    {QuantityKind::GapBottom,
+     [](const FrontPlan& f, Index) -> Value { return f.neighbours.bottom.gap; }},
+    {QuantityKind::GapTop, [](const FrontPlan& f, Index) -> Value { return f.neighbours.top.gap; }},
+    {QuantityKind::EdgeThickness,
+     [](const FrontPlan& f, Index) -> Value { return thinnestEdge(f); }},
+    {QuantityKind::FieldWidth,
+     [](const FrontPlan& f, Index) { return ofField(f, &FrontRect::width); }},
+    {QuantityKind::FieldHeight,
+     [](const FrontPlan& f, Index) { return ofField(f, &FrontRect::height); }},
+    {QuantityKind::BoxWidth, [](const FrontPlan& f, Index) -> Value { return f.box.width; }},
+    {QuantityKind::BoxHeight, [](const FrontPlan& f, Index) -> Value { return f.box.height; }},
+    {QuantityKind::BoxDepth, [](const FrontPlan& f, Index) -> Value { return f.box.depth; }},
+    {QuantityKind::BoxSetback, [](const FrontPlan& f, Index) -> Value { return f.box.setback; }},
+    {QuantityKind::BottomTop, [](const FrontPlan& f, Index) -> Value { return f.box.bottomTop; }},
+    {QuantityKind::ScrewLength, [](const FrontPlan& f, Index) { return f.mounting.length; }},
+    {QuantityKind::ScrewLeastLength,
+     [](const FrontPlan& f, Index) -> Value { return f.mounting.leastLength; }},
+    {QuantityKind::ScrewGreatestLength,
+     [](const FrontPlan& f, Index) -> Value { return f.mounting.greatestLength; }},
+    {QuantityKind::ScrewPenetration,
+     [](const FrontPlan& f, Index i) { return ofScrew(f, i, &MountingHole::penetration); }},
+    {QuantityKind::ScrewTipCover,
+     [](const FrontPlan& f, Index i) { return ofScrew(f, i, &MountingHole::tipCover); }},
+    {QuantityKind::HoleX, [](const FrontPlan& f, Index i) { return ofHole(f, i, &WallPoint::x); }},
+    {QuantityKind::HoleY, [](const FrontPlan& f, Index i) { return ofHole(f, i, &WallPoint::y); }},
+    {QuantityKind::LeastHoleHeight,
+     [](const FrontPlan& f, Index) -> Value { return f.mounting.leastHeight; }},
+    {QuantityKind::HandleX,
+     [](const FrontPlan& f, Index i) { return ofHandleHole(f, i, &FrontPoint::x); }},
+    {QuantityKind::HandleY,
+     [](const FrontPlan& f, Index i) { return ofHandleHole(f, i, &FrontPoint::y); }},
+    {QuantityKind::BoltGrip,
+     [](const FrontPlan& f, Index i) { return ofWay(f, i, &WayPlan::grip); }},
+    {QuantityKind::BoltLeastLength,
+     [](const FrontPlan& f, Index i) { return ofWay(f, i, &WayPlan::leastLength); }},
+    {QuantityKind::BoltGreatestLength,
+     [](const FrontPlan& f, Index i) { return ofWay(f, i, &WayPlan::greatestLength); }},
+    {QuantityKind::BoltLength, boltLength},
+    {QuantityKind::Counterbore,
+     [](const FrontPlan& f, Index i) { return ofWay(f, i, &WayPlan::counterbore); }},
+    {QuantityKind::WoodUnderHead,
+     [](const FrontPlan& f, Index i) { return ofWay(f, i, &WayPlan::leftUnderHead); }},
+});
+
+constexpr auto firstOfFront = static_cast<std::size_t>(QuantityKind::OpeningWidth);
+constexpr bool isInOrder() {
+    for (std::size_t i = 0; i < frontReaders.size(); ++i)
+        if (static_cast<std::size_t>(frontReaders[i].kind) != firstOfFront + i)
+            return false;
+    return true;
+}
+static_assert(isInOrder());
+static_assert(frontReaders.back().kind == QuantityKind::WoodUnderHead);
+
+Value valueOfCase(const Plan& plan, Quantity quantity) {
+    if (quantity.item != 0)
+        return std::nullopt;
+    return quantity.kind == QuantityKind::CaseWidth ? plan.outline.width() : plan.outline.height();
+}
+
+Value valueOfMember(const MemberPlan& member, QuantityKind kind) {
+    const Length across = widthOf(member);
+    if (kind == QuantityKind::MemberWidth)
+        return across;
+    if (kind == QuantityKind::MemberLength)
+        return member.rect.width() + member.rect.height() - across;
+    return member.hasFronts ? Value(member.reveal.least) : std::nullopt;
+}
+
+/// Every index that the kind may have in this front: they are tried up to this.
+Index mostIndices(const FrontPlan& front) {
+    const std::size_t most =
+        std::max<std::size_t>({allMountingWays.size(), front.mounting.holes.size(),
+                               front.hardware ? front.hardware->holes.size() : 0});
+    return static_cast<Index>(most);
+}
+
+bool hasIndex(QuantityKind kind) {
+    using enum QuantityKind;
+    return (kind >= ScrewPenetration && kind <= HoleY) ||
+           (kind >= HandleX && kind <= WoodUnderHead);
+}
+
+} // namespace
+
+std::optional<Length> valueOf(const Plan& plan, Quantity quantity) {
+    using enum QuantityKind;
+    const std::size_t item = quantity.item;
+    if (!hasIndex(quantity.kind) && quantity.index != 0)
+        return std::nullopt;
+    if (quantity.kind <= CaseHeight)
+        return valueOfCase(plan, quantity);
+    if (quantity.kind <= MemberReveal)
+        return item < plan.members.size() ? valueOfMember(plan.members[item], quantity.kind)
+                                          : std::nullopt;
+    if (quantity.kind == SpacerWidth)
+        return item < plan.spacers.size() ? Value(plan.spacers[item].width) : std::nullopt;
+    if (quantity.kind == StopFromFarEdge)
+        return item < plan.stops.size() ? Value(plan.stops[item].fromFarEdge) : std::nullopt;
+    if (quantity.kind == StopFromOpening)
+        return item < plan.stops.size() ? Value(plan.stops[item].fromOpening) : std::nullopt;
+    if (item >= plan.fronts.size())
+        return std::nullopt;
+    const Reader& reader = frontReaders[static_cast<std::size_t>(quantity.kind) - firstOfFront];
+    return reader.read(plan.fronts[item], quantity.index);
+}
+
+std::vector<Quantity> quantitiesOfMember(const Plan& plan, std::uint32_t member) {
+    using enum QuantityKind;
+    std::vector<Quantity> found;
+    for (const QuantityKind kind : {MemberWidth, MemberLength, MemberReveal})
+        if (const Quantity quantity{kind, member}; valueOf(plan, quantity))
+            found.push_back(quantity);
+    return found;
+}
+
+std::vector<Quantity> quantitiesOfFront(const Plan& plan, std::uint32_t front) {
+    std::vector<Quantity> found;
+    if (front >= plan.fronts.size())
+        return found;
+    const Index most = mostIndices(plan.fronts[front]);
+    for (const Reader& reader : frontReaders)
+        for (Index index = 0; index < (hasIndex(reader.kind) ? most : 1); ++index)
+            if (reader.read(plan.fronts[front], index))
+                found.push_back({reader.kind, front, index});
+    return found;
+}
+
+std::vector<Quantity> allQuantities(const Plan& plan) {
+    std::vector<Quantity> all{{QuantityKind::CaseWidth}, {QuantityKind::CaseHeight}};
+    const auto append = [&all](const std::vector<Quantity>& more) {
+        all.insert(all.end(), more.begin(), more.end());
+    };
+    for (Index member = 0; member < plan.members.size(); ++member)
+        append(quantitiesOfMember(plan, member));
+    for (Index front = 0; front < plan.fronts.size(); ++front)
+        append(quantitiesOfFront(plan, front));
+    for (Index spacer = 0; spacer < plan.spacers.size(); ++spacer)
+        all.push_back({QuantityKind::SpacerWidth, spacer});
+    for (Index stop = 0; stop < plan.stops.size(); ++stop) {
+        all.push_back({QuantityKind::StopFromFarEdge, stop});
+        all.push_back({QuantityKind::StopFromOpening, stop});
+    }
+    return all;
+}
+
+} // namespace frontwright
