@@ -3,6 +3,7 @@
 #include "core/lengths/parse.h"
 #include "core/lengths/tokens.h"
 
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -17,22 +18,14 @@ struct Reading {
     std::vector<Token> tokens;  ///< with the role of each sign; their sources point into the text
 };
 
-/// sum      = product { ("+" | "-") product }
-/// product  = factor { ("*" | "/" | "÷") factor }
-/// factor   = [ "+" | "-" ] ( bracket | measure )
-/// bracket  = "(" sum ")" [ unit ]
-/// measure  = feet [ "-" ] inches | number [ unit ]
-/// number   = whole [ "-" ] fraction | fraction | whole | decimal
-/// fraction = whole "/" whole (no spaces) | ¾
-/// The hyphen of a mixed number, and of feet and inches, has no space on either side.
-Result<Reading> readLength(std::string_view text, Unit bareUnit, CommaGrouping grouping);
-
-/// change   = ( "+=" | "-=" | "*=" | "/=" ) sum
-/// Precondition: text begins with a change (isChange).
-Result<Reading> readChange(std::string_view text, Unit bareUnit, CommaGrouping grouping,
-                           Length current);
-
-/// Whether a text begins like a change of the current value.
-bool isChange(std::string_view text);
+/// text    = [ change ] sum
+/// change  = "+=" | "-=" | "*=" | "/=" -- only where there is a current value
+/// sum     = product { ("+" | "-") product }
+/// product = factor { ("*" | "/" | "÷") factor }
+/// factor  = [ "+" | "-" ] ( "(" sum ")" [ unit ] | measure )
+/// measure = whole foot [ "-" ] number [ inch ] | number [ unit ]
+/// number: see number_grammar.h. The hyphen between feet and inches has no space on either side.
+Result<Reading> readLength(std::string_view text, Unit bareUnit, CommaGrouping grouping,
+                           std::optional<Length> current = std::nullopt);
 
 } // namespace frontwright::reading

@@ -54,13 +54,4 @@ CheckedRational quotientOf(Rational a, Rational b) {
     return productOf(a, {sign * b.denominator, sign * b.numerator});
 }
 
-std::int64_t nearestWhole(Rational a) {
-    const std::int64_t whole = a.numerator / a.denominator;
-    const std::int64_t rest = a.numerator % a.denominator;
-    const std::int64_t size = rest < 0 ? -rest : rest;
-    if (size < a.denominator - size)
-        return whole;
-    return a.numerator < 0 ? whole - 1 : whole + 1;
-}
-
 } // namespace frontwright::reading

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/lengths/numerals.h"
+
 #include <cstdint>
 
 namespace frontwright::reading {
@@ -40,6 +42,8 @@ constexpr bool isWhole(Rational a) {
 }
 
 /// Nearest whole number, halves away from zero.
-std::int64_t nearestWhole(Rational a);
+inline std::int64_t nearestWhole(Rational a) {
+    return numerals::nearestCount(a.numerator, a.denominator);
+}
 
 } // namespace frontwright::reading

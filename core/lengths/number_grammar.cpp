@@ -1,0 +1,69 @@
+#include "core/lengths/number_grammar.h"
+
+#include "core/lengths/characters.h"
+
+namespace frontwright::reading {
+namespace {
+
+Quantity plain(Rational value, Notation notation) {
+    return {value, Dimension::Number, notation};
+}
+
+/// Precondition: a fraction begins at the next token.
+Result<Quantity> readFraction(TokenRow& row) {
+    const Token& above = row.take();
+    if (above.kind == TokenKind::Fraction)
+        return plain(above.value, Notation::InchFraction);
+    row.take(Role::FractionBar);
+    const Token& below = row.take();
+    if (below.value.numerator == 0)
+        return errorAt(below.position, "the denominator is 0", "write one of at least 1");
+    return plain(quotientOf(above.value, below.value).value, Notation::InchFraction);
+}
+
+/// Precondition: the next token is a whole number.
+Result<Quantity> readMixedNumber(TokenRow& row) {
+    const Quantity whole = plain(row.take().value, Notation::InchFraction);
+    const std::size_t after = row.next();
+    const bool hyphen = row.peek().kind == TokenKind::Minus && row.fractionBeginsAt(after + 1);
+    if (!hyphen && !row.fractionBeginsAt(after))
+        return whole;
+    if (hyphen) {
+        const Spacing spacing = row.spacingOf(after);
+        if (spacing == Spacing::Wide)
+            return whole;
+        if (spacing == Spacing::OneSided)
+            return oneSided(row.peek(), "12-5/8 for a mixed number");
+        row.take(Role::Joiner);
+    }
+    const std::size_t position = row.peek().position;
+    const Result<Quantity> part = readFraction(row);
+    if (!part.ok())
+        return part;
+    if (reaches(part.value(), 1))
+        return errorAt(position, "the fraction of a mixed number must be less than 1",
+                       "write a sum or a subtraction with spaces, as in 12 + 5/4");
+    const CheckedRational sum = sumOf(whole.value, part.value().value);
+    if (sum.range != Range::Fits)
+        return errorAt(position, "the number is too long to be computed exactly",
+                       "write fewer digits");
+    return plain(sum.value, Notation::InchFraction);
+}
+
+} // namespace
+
+Result<Quantity> readNumber(TokenRow& row) {
+    if (!beginsNumber(row.peek()))
+        return row.unexpected("a number", "write a length there, such as 12 5/8 in or 321 mm");
+    if (row.fractionBeginsAt(row.next()))
+        return readFraction(row);
+    if (row.peek().kind == TokenKind::Whole)
+        return readMixedNumber(row);
+    return plain(row.take().value, Notation::InchDecimal);
+}
+
+bool reaches(const Quantity& number, std::int64_t limit) {
+    return number.value.numerator / number.value.denominator >= limit;
+}
+
+} // namespace frontwright::reading
