@@ -40,6 +40,8 @@ inline constexpr int deepestDivisions = 64;
 inline constexpr std::size_t mostOpenings = 10'000;
 /// Greatest weight of a share (a size in nanometres always is one).
 inline constexpr std::int64_t mostShareWeight = 1'000'000'000'000'000;
+/// Greatest ratio of a geometric run, 1000; the least is a millionth.
+inline constexpr std::int64_t greatestRatioMillionths = 1'000'000'000;
 
 /// Sizes of a split's children along its direction, in listed order; they and the members sum to
 /// `total` exactly, and all but remainderChild's are whole multiples of `grid` (fixed sizes are as

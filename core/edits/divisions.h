@@ -12,41 +12,54 @@ namespace frontwright {
 // why it cannot be done and what would help. A result is always a case that can be laid out.
 
 /// Splits an opening into `count` (>= 2) equal openings with members of `memberWidth` between.
-/// Where the opening already stands in a split of that direction, its siblings take them in.
+/// Where the opening already stands in a split of that direction, its siblings take them in (a
+/// place of a graduated run keeps its place and is divided within it). All take the opening's
+/// choices; the first keeps its id and name. Siblings keep their sizes exactly.
 Result<Project> splitOpening(const Project&, OpeningId, Direction, int count,
                              WrittenLength memberWidth);
 
 /// Takes a member away; what was on both sides becomes one opening (the first one's choices stay).
+/// Siblings keep their sizes; a graduated run that loses a place ends, its sizes become shares.
 Result<Project> removeMember(const Project&, MemberId);
 
-/// Joins openings that together fill one stretch of a split (neighbours across members).
+/// Joins openings that together fill one stretch of a split (neighbours across members), as
+/// removeMember does.
 Result<Project> joinOpenings(const Project&, std::span<const OpeningId>);
 
 /// How far a drag may go and why it stops there.
 struct DragOutcome {
     Project project;
-    Length moved;            ///< along the drag: + is right or up
+    Length moved;            ///< along the drag: + is right or up; whole steps of the case's grid
     std::string heldBecause; ///< empty where nothing held it
 };
-/// Moves a member by `delta` (+ right or up). Fixed sizes hold and travel along; the nearest
-/// flexible opening on each side takes up the move; none falls under limits.leastOpening. Outer
-/// members change the width of that frame member.
+/// Moves a member by `delta` (+ right or up), put on the grid first. Fixed sizes and graduated runs
+/// hold and travel along; the nearest share on each side takes up the move; none falls under
+/// limits.leastOpening, nor does an opening divided off inside one. All other sizes stay exactly as
+/// they are. Outer members change the width of that frame member, to one grid step at least, and
+/// the divisions divide what that leaves by their rules.
+///
+///   | 8 | 8 fixed | 8 |   right-hand member by −2   →   | 6 | 8 fixed | 10 |
 Result<DragOutcome> dragMember(const Project&, MemberId, Length delta);
 
 /// Sets an opening's size along `direction` (Columns: width, Rows: height) to a fixed size; the
-/// nearest flexible siblings give or take.
+/// nearest shares give or take, one after the other (of two equally near the later listed first),
+/// down to limits.leastOpening. Beside a graduated run the run takes what is left by its rule; a
+/// place of a run leaves it.
 Result<Project> setOpeningSize(const Project&, OpeningId, Direction, WrittenLength);
+/// Of any member, outer ones too; the divisions divide what that leaves by their rules.
 Result<Project> setMemberWidth(const Project&, MemberId, WrittenLength);
 
 enum class Hold : std::uint8_t { Locked, Flexible };
 /// Locked: the opening's present size becomes fixed. Flexible: it becomes a share, same size now.
 Result<Project> setHold(const Project&, OpeningId, Direction, Hold);
-/// Fixed along `direction`?
+/// Fixed along `direction`? Flexible where the opening spans the case or there is none.
 Hold holdOf(const Project&, OpeningId, Direction);
 
-/// The siblings among `openings` (all of the split where only one is given) get equal shares.
+/// The siblings among `openings` (all unlocked ones of the split where only one is given)
+/// get equal shares of what they now have together; the others keep their sizes.
 Result<Project> makeEqual(const Project&, std::span<const OpeningId>, Direction);
-/// The split that holds the opening becomes a graduated run along `direction`.
+/// The split that holds the opening becomes a graduated run along `direction`: all its children
+/// but the locked ones.
 Result<Project> graduate(const Project&, OpeningId, Direction, Graduation);
 /// Ends a graduated run: its sizes stay and become shares.
 Result<Project> endGraduation(const Project&, OpeningId, Direction);

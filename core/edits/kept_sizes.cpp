@@ -60,7 +60,8 @@ void setWeights(Split& split, const std::vector<Wide>& weights) {
 /// The shares' ideal sizes (see childSizes) as whole numbers, all to one scale. Beside a graduated
 /// run the shares' part of the room is s/(n + s) of it, which the rounded sizes miss by a little;
 /// the difference goes to the remainder's share, or evenly to all, each less than a grid step.
-std::vector<Wide> idealWeights(const Split& split, std::span<const Length> sizes, Length total) {
+std::vector<Wide> idealWeights(const Split& split, std::span<const Length> sizes, Length total,
+                               Length grid) {
     const Demand demand = demandOf(split);
     const Wide shares = demand.shares;
     const Wide scale = demand.places == 0 ? Wide{1} : shares * demand.flexible();
@@ -75,9 +76,9 @@ std::vector<Wide> idealWeights(const Split& split, std::span<const Length> sizes
         return weights;
     const Wide room = total.nanometres() - demand.taken;
     const Wide difference = room * shares * shares - sum;
-    const bool fitsRule = difference < 0 ? -difference < sum / 1000 : difference < sum / 1000;
+    const Wide roundingAtMost = scale * demand.flexible() * grid.nanometres();
     const std::size_t taker = split.remainderChild;
-    if (!fitsRule)
+    if (difference > roundingAtMost || -difference > roundingAtMost)
         return weights;
     if (isShare(split.children[taker])) {
         weights[taker] = std::max<Wide>(weights[taker] + difference, 1);
@@ -94,7 +95,7 @@ void keepSizes(Split& split, std::span<const Length> sizes, Length total, Length
     if (comesOutAt(split, sizes, total, grid))
         return;
     placeRemainder(split, sizes, grid);
-    setWeights(split, idealWeights(split, sizes, total));
+    setWeights(split, idealWeights(split, sizes, total, grid));
 }
 
 void keepSizesWithEquals(Split& split, std::span<const Length> sizes,
@@ -104,9 +105,10 @@ void keepSizesWithEquals(Split& split, std::span<const Length> sizes,
         return;
     }
     const std::optional<std::size_t> taker = remainderTaker(split);
-    if (taker && isOnGrid(sizes[*taker], grid))
-        split.remainderChild = equals.back();
-    std::vector<Wide> weights = idealWeights(split, sizes, total);
+    split.remainderChild = equals.back();
+    if (taker && !isOnGrid(sizes[*taker], grid))
+        split.remainderChild = *taker;
+    std::vector<Wide> weights = idealWeights(split, sizes, total, grid);
     Wide sum = 0;
     for (const std::size_t i : equals)
         sum += weights[i];

@@ -1,0 +1,177 @@
+#include "core/edits/choices.h"
+
+#include "core/edits/choices_checks.h"
+#include "core/edits/divisions.h"
+#include "core/edits/tree_paths.h"
+
+namespace frontwright {
+namespace {
+
+/// Sets `value` as the case's default, or as the opening's own decision.
+template<class Value>
+Result<Project> setFor(const Project& project, EditTarget target, const Value& value,
+                       Value FrontDefaults::*ofCase,
+                       std::optional<Value> FrontChoices::*ofOpening) {
+    if (target.opening)
+        return changeOpening(project, *target.opening, [&](Opening opening) {
+            opening.choices.*ofOpening = value;
+            return opening;
+        });
+    Project changed = project;
+    changed.fronts.*ofCase = value;
+    return changed;
+}
+
+template<class Value>
+Result<Project> setChecked(const Project& project, EditTarget target, const Value& value,
+                           Value FrontDefaults::*ofCase,
+                           std::optional<Value> FrontChoices::*ofOpening) {
+    if (std::optional<Error> error = impossible(value))
+        return std::move(*error);
+    return setFor(project, target, value, ofCase, ofOpening);
+}
+
+Result<Project> setText(const Project& project, std::string_view what, std::string_view text,
+                        std::string Project::*where) {
+    if (std::optional<Error> error = impossibleText(what, text))
+        return std::move(*error);
+    Project changed = project;
+    changed.*where = text;
+    return changed;
+}
+
+} // namespace
+
+Result<Project> setFrontFit(const Project& project, EditTarget target, Side side, SideFit fit) {
+    if (std::optional<Error> error = impossible(fit))
+        return std::move(*error);
+    if (target.opening)
+        return changeOpening(project, *target.opening, [&](Opening opening) {
+            opening.choices.fit[side] = fit;
+            return opening;
+        });
+    Project changed = project;
+    changed.fronts.fit[side] = fit;
+    return changed;
+}
+
+Result<Project> setThickness(const Project& project, EditTarget target, WrittenLength thickness) {
+    if (std::optional<Error> error = notPositive("the thickness of a front", thickness))
+        return std::move(*error);
+    return setFor(project, target, thickness, &FrontDefaults::thickness, &FrontChoices::thickness);
+}
+
+Result<Project> setProfile(const Project& project, EditTarget target, const Profile& profile) {
+    return setChecked(project, target, profile, &FrontDefaults::profile, &FrontChoices::profile);
+}
+
+Result<Project> setBox(const Project& project, EditTarget target, const BoxSpec& box) {
+    return setChecked(project, target, box, &FrontDefaults::box, &FrontChoices::box);
+}
+
+Result<Project> setMounting(const Project& project, EditTarget target,
+                            const MountingSpec& mounting) {
+    return setChecked(project, target, mounting, &FrontDefaults::mounting, &FrontChoices::mounting);
+}
+
+Result<Project> setHardware(const Project& project, EditTarget target,
+                            const HardwareSpec& hardware) {
+    return setChecked(project, target, hardware, &FrontDefaults::hardware, &FrontChoices::hardware);
+}
+
+Result<Project> clearChoice(const Project& project, OpeningId id, Choice choice) {
+    return changeOpening(project, id, [choice](Opening opening) {
+        FrontChoices& choices = opening.choices;
+        switch (choice) {
+        case Choice::Thickness:
+            choices.thickness.reset();
+            break;
+        case Choice::Profile:
+            choices.profile.reset();
+            break;
+        case Choice::Box:
+            choices.box.reset();
+            break;
+        case Choice::Mounting:
+            choices.mounting.reset();
+            break;
+        case Choice::Hardware:
+            choices.hardware.reset();
+            break;
+        }
+        return opening;
+    });
+}
+
+Result<Project> clearFrontFit(const Project& project, OpeningId id, Side side) {
+    return changeOpening(project, id, [side](Opening opening) {
+        opening.choices.fit[side].reset();
+        return opening;
+    });
+}
+
+Result<Project> setSpecies(const Project& project, std::string_view species) {
+    if (std::optional<Error> error = impossibleText("the species", species))
+        return std::move(*error);
+    Project changed = project;
+    changed.fronts.species = species;
+    return changed;
+}
+
+Result<Project> setLimits(const Project& project, const Limits& limits) {
+    if (std::optional<Error> error = impossible(limits))
+        return std::move(*error);
+    Project changed = project;
+    changed.limits = limits;
+    return changed;
+}
+
+Result<Project> setStyle(const Project& project, LengthStyle style) {
+    const int n = style.denominator;
+    if (n != 8 && n != 16 && n != 32 && n != 64)
+        return Error{"", "inches are shown in 8ths, 16ths, 32nds or 64ths", ""};
+    Project changed = project;
+    changed.style = style;
+    return changed;
+}
+
+Result<Project> setTitle(const Project& project, std::string_view title) {
+    return setText(project, "the title", title, &Project::title);
+}
+
+Result<Project> setNote(const Project& project, std::string_view note) {
+    return setText(project, "the note", note, &Project::note);
+}
+
+Result<Project> renameOpening(const Project& project, OpeningId id, std::string_view name) {
+    if (std::optional<Error> error = impossibleText("the name", name))
+        return std::move(*error);
+    return changeOpening(project, id, [name](Opening opening) {
+        opening.name = name;
+        return opening;
+    });
+}
+
+CaseMeasures measuresOf(const Case& casework) {
+    return {casework.frame, casework.frameThickness, casework.depth, casework.grid};
+}
+
+Result<Project> setCase(const Project& project, const CaseMeasures& measures) {
+    for (const Side side : allSides)
+        if (auto error = negative("the width of a frame member", measures.frame[side]))
+            return std::move(*error);
+    if (auto error = notPositive("the thickness of the frame", measures.frameThickness))
+        return std::move(*error);
+    if (auto error = notPositive("the depth of the case", measures.depth))
+        return std::move(*error);
+    if (auto error = notPositive("the grid", measures.grid))
+        return std::move(*error);
+    Project changed = project;
+    changed.casework.frame = measures.frame;
+    changed.casework.frameThickness = measures.frameThickness;
+    changed.casework.depth = measures.depth;
+    changed.casework.grid = measures.grid;
+    return laidOut(std::move(changed));
+}
+
+} // namespace frontwright

@@ -1,0 +1,109 @@
+#include "core/project/project.h"
+
+namespace frontwright {
+namespace {
+
+// All defaults: common practice, no source.
+
+Length tenths(std::int64_t tenthsOfMillimetre) {
+    return Length::fromMicrometres(tenthsOfMillimetre * 100);
+}
+
+Case inchCase() {
+    Case casework;
+    casework.width = Length::inches(36);
+    casework.height = Length::inches(34);
+    casework.depth = Length::inches(20);
+    casework.frame = PerSide<WrittenLength>::all(Length::inches(1, 32));
+    casework.frameThickness = Length::inches(0, 48);
+    casework.grid = Length::inches(0, 4);
+    return casework;
+}
+
+Case millimetreCase() {
+    Case casework;
+    casework.width = Length::millimetres(900);
+    casework.height = Length::millimetres(860);
+    casework.depth = Length::millimetres(500);
+    casework.frame = PerSide<WrittenLength>::all(Length::millimetres(38));
+    casework.frameThickness = Length::millimetres(19);
+    casework.grid = Length::millimetres(1);
+    return casework;
+}
+
+FrontDefaults inchFronts() {
+    FrontDefaults fronts;
+    fronts.fit = FrontFit::all({Fit::Overlay, Length::inches(0, 16)});
+    fronts.thickness = Length::inches(0, 48);
+    fronts.profile.width = Length::inches(0, 8);
+    fronts.profile.depth = Length::inches(0, 8);
+    fronts.box.sideClearance = Length::inches(0, 32);
+    fronts.box.depth = Length::inches(18);
+    fronts.box.wallThickness = Length::inches(0, 32);
+    fronts.box.sideThickness = Length::inches(0, 32);
+    fronts.box.grooveHeight = Length::inches(0, 16);
+    fronts.box.bottomThickness = Length::inches(0, 16);
+    fronts.mounting.toolDiameter = Length::inches(0, 32);
+    fronts.hardware.twoPast = Length::inches(24);
+    return fronts;
+}
+
+FrontDefaults millimetreFronts() {
+    FrontDefaults fronts;
+    fronts.fit = FrontFit::all({Fit::Overlay, Length::millimetres(6)});
+    fronts.thickness = Length::millimetres(19);
+    fronts.profile.width = Length::millimetres(3);
+    fronts.profile.depth = Length::millimetres(3);
+    fronts.box.sideClearance = Length::millimetres(13);
+    fronts.box.depth = Length::millimetres(450);
+    fronts.box.wallThickness = Length::millimetres(12);
+    fronts.box.sideThickness = Length::millimetres(12);
+    fronts.box.grooveHeight = Length::millimetres(6);
+    fronts.box.bottomThickness = Length::millimetres(6);
+    fronts.mounting.toolDiameter = Length::millimetres(12);
+    fronts.hardware.twoPast = Length::millimetres(600);
+    return fronts;
+}
+
+Limits millimetreLimits() {
+    Limits limits;
+    limits.leastPenetration = Length::millimetres(10);
+    limits.leastTipCover = Length::millimetres(3);
+    limits.screwMargin = Length::millimetres(3);
+    limits.leastWallUnderHead = Length::millimetres(5);
+    limits.leastWoodUnderHead = Length::millimetres(6);
+    limits.headAllowance = tenths(15);
+    limits.leastGap = tenths(15);
+    limits.holeToHole = Length::millimetres(6);
+    return limits;
+}
+
+} // namespace
+
+Project newProject(Unit unit) {
+    Project project;
+    project.title = "New case";
+    project.style = {unit, 16};
+    switch (unit) {
+    case Unit::Inch:
+        project.casework = inchCase();
+        project.fronts = inchFronts();
+        break;
+    case Unit::Millimetre:
+        project.casework = millimetreCase();
+        project.fronts = millimetreFronts();
+        project.limits = millimetreLimits();
+        break;
+    }
+    project.fronts.species = "cherry";
+    project.fronts.profile.family = ProfileFamily::Eased;
+    project.fronts.box.runner = "side-mounted";
+    project.fronts.mounting.screw = "wood-screw-8";
+    project.fronts.hardware.form = "knob-32";
+    Opening opening;
+    opening.id = OpeningId{project.nextId++};
+    project.casework.divisions = std::make_shared<const Region>(Region{std::move(opening)});
+    return project;
+}
+
+} // namespace frontwright
