@@ -1,6 +1,7 @@
 #pragma once
 
 #include <concepts>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <type_traits>
@@ -24,6 +25,12 @@ std::string keyPrefix(const Level* level);
 
 /// The member's name at the end of a key, escapes resolved.
 std::string nameOfKey(std::string_view lastStep);
+
+/// A whole number's range, both ends included.
+struct Whole {
+    std::int64_t least;
+    std::int64_t greatest;
+};
 
 /// S is T or const T: one description of a form's members serves reading and writing.
 template<class S, class T>

@@ -147,9 +147,12 @@ void readValue(const Place& at, PerSide<std::optional<SideFit>>& sides) {
     std::optional<SideFit> all;
     object.optional("all", all);
     sides = PerSide<std::optional<SideFit>>::all(all);
-    if (!all)
-        for (const Side side : allSides)
+    for (const Side side : allSides) {
+        if (all)
+            object.refuse(wordOf(side), eitherAllOrEach);
+        else
             object.optional(wordOf(side), sides[side]);
+    }
     object.finish();
 }
 

@@ -39,11 +39,6 @@ struct Place {
     [[nodiscard]] bool demand(JsonKind kind) const;
 };
 
-/// A whole number's range, both ends included.
-struct Whole {
-    std::int64_t least;
-    std::int64_t greatest;
-};
 enum class Sign : std::uint8_t { Any, NotNegative };
 
 void readValue(const Place&, std::string&);
@@ -72,7 +67,11 @@ public:
         return {m_at.state, member, m_at.keep, level};
     }
     const Place& at() const { return m_at; }
-    void keepUnknownsIn(Unknowns* keep) { m_at.keep = keep; }
+    /// From here on the object's unknown members, and those below it, are kept there.
+    void keepUnknownsIn(Unknowns& unknowns) {
+        m_at.keep = &unknowns;
+        m_at.level = nullptr;
+    }
     /// Keeps the members that nobody asked for, or refuses them.
     void finish();
 
@@ -105,6 +104,12 @@ public:
         std::int64_t number = 0;
         readWhole(placeOf(member, nullptr), number, range);
         value = static_cast<T>(number);
+    }
+    /// Missing stands for `absent`, which is not written.
+    template<class T>
+    void whole(std::string_view name, T& value, Whole range, std::int64_t absent) {
+        value = static_cast<T>(absent);
+        whole(name, value, range);
     }
     void fixed(std::string_view name, std::string_view) { take(name); }
     /// The member has a value that cannot be.
@@ -170,6 +175,8 @@ void readValue(const Place& at, std::vector<T>& list) {
     }
 }
 
+inline constexpr std::string_view eitherAllOrEach = "no side beside \"all\"";
+
 /// Either "all" or each of the four.
 template<class T>
 void readValue(const Place& at, PerSide<T>& sides) {
@@ -180,9 +187,12 @@ void readValue(const Place& at, PerSide<T>& sides) {
     object.optional("all", all);
     if (all)
         sides = PerSide<T>::all(*all);
-    else
-        for (const Side side : allSides)
+    for (const Side side : allSides) {
+        if (all)
+            object.refuse(wordOf(side), eitherAllOrEach);
+        else
             object.required(wordOf(side), sides[side]);
+    }
     object.finish();
 }
 
@@ -194,12 +204,9 @@ requires requires(Reading& reading, T& value) {
 void readValue(const Place& at, T& value) {
     if (!at.demand(JsonKind::Object))
         return;
-    Place own = at;
-    if constexpr (requires { value.unknowns; }) {
-        if (at.keep != nullptr)
-            own = {at.state, at.node, &value.unknowns, nullptr};
-    }
-    Reading object(own);
+    Reading object(at);
+    if constexpr (requires { value.unknowns; })
+        object.keepUnknownsIn(value.unknowns);
     members(object, value);
     object.finish();
 }

@@ -1,0 +1,97 @@
+#pragma once
+
+#include "core/case/choices.h"
+#include "core/documents/level.h"
+#include "core/documents/reading.h"
+
+namespace frontwright::documents {
+
+// The forms of what makes a front, for the case and for one opening. `a` is a Reading or a Writing.
+
+enum class Need : std::uint8_t { Needed, Ignored };
+
+/// A length that only some choices need; where it is not needed, nothing is not written.
+void measure(auto& a, std::string_view name, Is<WrittenLength> auto& length, Need need) {
+    if (need == Need::Needed)
+        a.required(name, length);
+    else
+        a.defaulted(name, length, {});
+}
+
+constexpr Need neededIf(bool condition) {
+    return condition ? Need::Needed : Need::Ignored;
+}
+
+void members(auto& a, Is<Profile> auto& s) {
+    a.required("family", s.family);
+    measure(a, "width", s.width, neededIf(s.family != ProfileFamily::Square));
+    measure(a, "depth", s.depth, neededIf(s.family != ProfileFamily::Square));
+    measure(a, "step", s.step, neededIf(s.family == ProfileFamily::Raised));
+    if (s.family == ProfileFamily::Raised && s.step.length > s.depth.length)
+        a.refuse("step", "a step no higher than the profile is deep");
+    a.defaulted("sides", s.sides, PerSide<bool>::all(true));
+}
+
+void members(auto& a, Is<BoxSpec> auto& s) {
+    a.required("runner", s.runner);
+    a.optional("sideClearance", s.sideClearance);
+    a.optional("clearanceBelow", s.clearanceBelow);
+    a.optional("clearanceAbove", s.clearanceAbove);
+    a.optional("height", s.height);
+    a.required("depth", s.depth);
+    a.required("wallThickness", s.wallThickness);
+    a.required("sideThickness", s.sideThickness);
+    a.required("grooveHeight", s.grooveHeight);
+    a.required("bottomThickness", s.bottomThickness);
+}
+
+void members(auto& a, Is<MountingSpec> auto& s) {
+    a.required("screw", s.screw);
+    a.optional("length", s.length);
+    a.required("recess", s.recess);
+    a.required("toolDiameter", s.toolDiameter);
+    a.always("pattern", s.pattern);
+    a.optional("fromSides", s.fromSides);
+    a.optional("fromBottom", s.fromBottom);
+    a.optional("fromTop", s.fromTop);
+    a.defaulted("placed", s.placed, {});
+}
+
+void members(auto& a, Is<HardwareSpec> auto& s) {
+    constexpr Whole parts{2, 1000};
+    constexpr Whole percent{1, 50};
+    a.required("form", s.form);
+    a.always("placing", s.placing);
+    measure(a, "distance", s.distance, neededIf(s.placing == Placing::FromTop));
+    a.whole("opticalPart", s.opticalPart, parts, 20);
+    a.optional("twoPast", s.twoPast);
+    a.whole("twoAtPercent", s.twoAtPercent, percent, 25);
+    a.always("way", s.way);
+    a.optional("boltLength", s.boltLength);
+    a.optional("counterbore", s.counterbore);
+    a.optional("counterboreDiameter", s.counterboreDiameter);
+    a.optional("accessDiameter", s.accessDiameter);
+    a.optional("placedAt", s.placedAt);
+}
+
+void members(auto& a, Is<FrontDefaults> auto& s) {
+    a.required("fit", s.fit);
+    a.required("thickness", s.thickness);
+    a.always("species", s.species);
+    a.required("profile", s.profile);
+    a.required("box", s.box);
+    a.required("mounting", s.mounting);
+    a.required("hardware", s.hardware);
+}
+
+/// Stands among an opening's own members.
+void members(auto& a, Is<FrontChoices> auto& s) {
+    a.defaulted("fit", s.fit, {});
+    a.optional("thickness", s.thickness);
+    a.optional("profile", s.profile);
+    a.optional("box", s.box);
+    a.optional("mounting", s.mounting);
+    a.optional("hardware", s.hardware);
+}
+
+} // namespace frontwright::documents
