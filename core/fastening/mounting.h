@@ -62,7 +62,7 @@ struct MountingPlace {
     FrontStock front;
     const HardwarePlan* hardware = nullptr; ///< null where there is no handle
     /// Of this profile and thickness, for least penetration + least tip cover; null: it is solved
-    /// on the way, which takes longer than all the rest.
+    /// on the way, front by front.
     const ThinRim* rim = nullptr;
     /// Computed rows lie a whole number of these from the wall's edges. 0: 1/8 in where the
     /// front's thickness is a whole number of 64ths of an inch, else 1 mm.
