@@ -57,11 +57,13 @@ struct CircleMark {
     PointMm centre;
     double radius = 0;
 };
-/// Parallel lines inside a closed outline; 45°, `spacing` on paper.
+/// Parallel lines inside a closed outline; 45°, `spacing` on paper. They run on a grid through the
+/// drawing's origin, so that hatches of one part in several outlines line up.
 struct HatchMark {
     std::vector<PointMm> outline;
     double spacing = 3;
-    double angle = 45; ///< degrees, anticlockwise from x
+    double angle = 45;                         ///< degrees, anticlockwise from x
+    std::vector<std::vector<PointMm>> without; ///< closed outlines left free: holes, fasteners
 };
 enum class Anchor : std::uint8_t { Start, Middle, End };
 /// One line of text. `at` is on its base line.
@@ -73,7 +75,8 @@ struct TextMark {
     double turned = 0; ///< degrees, anticlockwise
 };
 /// A dimension: from and to are what is measured; the line runs `offset` paper mm away from it
-/// (+ left of the direction from → to). Ticks, extension lines and figures follow ISO 129-1.
+/// (+ left of the direction from → to). Ticks, extension lines and figures follow ISO 129-1. A
+/// figure that does not fit between the ticks stands beyond `to`.
 struct DimensionMark {
     PointMm from;
     PointMm to;

@@ -2,6 +2,7 @@
 
 #include "core/drawings/drawing.h"
 
+#include <string_view>
 #include <vector>
 
 namespace frontwright {
@@ -12,7 +13,12 @@ struct LineStyle {
     double width = 0.25;
     std::vector<double> dashes;
 };
+/// For reduced scales: wide 0.35 mm, narrow 0.18 mm. Dashes after ISO 128-2 (dash 12 d, gap 3 d,
+/// long dash 24 d, dot 0.5 d; from memory).
 LineStyle lineStyle(Layer layer);
+
+/// At full scale (paperScale 1) lines are cut and drilled to: none is wider than 0.25 mm.
+LineStyle lineStyle(Layer layer, double paperScale);
 
 /// Stable name for files: "front-edge".
 std::string_view key(Layer layer);

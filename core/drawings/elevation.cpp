@@ -1,0 +1,32 @@
+#include "core/drawings/elevation.h"
+
+#include "core/drawings/drawing_note.h"
+#include "core/drawings/elevation_parts.h"
+
+namespace frontwright {
+
+namespace {
+
+constexpr double margin = 5; // of paper, round the whole drawing
+
+} // namespace
+
+Drawing caseElevation(const Project&, const Plan& plan, const ElevationOptions& options) {
+    Sketch sketch(options.paperScale);
+    drawMembers(sketch, plan);
+    return sketch.finished(0);
+}
+
+Drawing elevation(const Project& project, const Plan& plan, const ElevationOptions& options) {
+    Sketch sketch(options.paperScale);
+    sketch.add(caseElevation(project, plan, options));
+    for (std::uint32_t i = 0; i < plan.fronts.size(); ++i)
+        sketch.add(frontElevation(project, plan, i, options));
+    if (options.dimensions == Shown::Yes) {
+        sketch.add(elevationDimensions(project, plan, options));
+        drawNote(sketch, {project.title, {}}, options.style);
+    }
+    return sketch.finished(margin);
+}
+
+} // namespace frontwright

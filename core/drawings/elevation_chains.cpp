@@ -1,0 +1,135 @@
+#include "core/drawings/elevation_chains.h"
+
+#include "core/lengths/format.h"
+
+#include <algorithm>
+#include <set>
+
+namespace frontwright {
+
+namespace {
+
+/// An opening or a member: where it reaches along the axis, and where it lies across it.
+struct Item {
+    Span along;
+    Span across;
+    Quantity quantity;
+    Part part;
+};
+
+Item itemOf(Axis axis, const CaseRect& rect, Quantity quantity, Part part) {
+    if (axis == Axis::Widths)
+        return {rect.across(), rect.upright(), quantity, std::move(part)};
+    return {rect.upright(), rect.across(), quantity, std::move(part)};
+}
+
+bool runsAcross(Axis axis, MemberKind kind) {
+    const bool isUpright = kind == MemberKind::Stile || kind == MemberKind::OuterStile;
+    return isUpright == (axis == Axis::Widths);
+}
+
+/// Openings first: what they do not bring along is left to the members.
+std::vector<Item> itemsOf(const Plan& plan, Axis axis) {
+    const bool isWidths = axis == Axis::Widths;
+    std::vector<Item> items;
+    for (std::uint32_t i = 0; i < plan.fronts.size(); ++i)
+        items.push_back(itemOf(
+            axis, plan.fronts[i].openingRect,
+            {isWidths ? QuantityKind::OpeningWidth : QuantityKind::OpeningHeight, i, 0},
+            {plan.fronts[i].opening, std::nullopt, isWidths ? "opening width" : "opening height"}));
+    for (std::uint32_t i = 0; i < plan.members.size(); ++i)
+        if (runsAcross(axis, plan.members[i].kind))
+            items.push_back(itemOf(axis, plan.members[i].rect, {QuantityKind::MemberWidth, i, 0},
+                                   {std::nullopt, plan.members[i].id, "member width"}));
+    return items;
+}
+
+/// Adds chains one by one and remembers which stretches have been dimensioned.
+class Chains {
+public:
+    Chains(const Plan& plan, Axis axis, LengthStyle style)
+        : m_items(itemsOf(plan, axis)),
+          m_style(style),
+          m_across(axis == Axis::Widths ? plan.outline.upright() : plan.outline.across()) {}
+
+    void layOn(DimensionRows& nearSide, DimensionRows& farSide) {
+        addWhole(nearSide, [&](const Item& item) { return fromNear(item); });
+        std::vector<const Item*> rest;
+        for (const Item& item : m_items)
+            if (!isSeen(item))
+                rest.push_back(&item);
+        std::stable_sort(rest.begin(), rest.end(), [&](const Item* a, const Item* b) {
+            return isOpening(*a) != isOpening(*b) ? isOpening(*a) : toSide(*a) < toSide(*b);
+        });
+        bool isFarBegun = false;
+        for (const Item* item : rest) {
+            if (isSeen(*item))
+                continue;
+            const bool isNear = fromNear(*item) < fromFar(*item);
+            const Length cut = isNear ? item->across.low + hair : item->across.high - hair;
+            const Keep keep = isNear || isFarBegun ? Keep::Unseen : Keep::All;
+            isFarBegun = isFarBegun || !isNear;
+            add(isNear ? nearSide : farSide, cut, keep);
+        }
+    }
+
+private:
+    enum class Keep : std::uint8_t { All, Unseen };
+    static constexpr Length hair = Length::fromNanometres(1);
+
+    static bool isOpening(const Item& item) { return item.part.opening.has_value(); }
+    [[nodiscard]] Length fromNear(const Item& item) const { return item.across.low - m_across.low; }
+    [[nodiscard]] Length fromFar(const Item& item) const {
+        return m_across.high - item.across.high;
+    }
+    [[nodiscard]] Length toSide(const Item& item) const {
+        return least(fromNear(item), fromFar(item));
+    }
+    using Ends = std::pair<std::int64_t, std::int64_t>;
+    static Ends endsOf(const Item& item) {
+        return {item.along.low.nanometres(), item.along.high.nanometres()};
+    }
+    [[nodiscard]] bool isSeen(const Item& item) const { return m_seen.count(endsOf(item)) > 0; }
+
+    /// The chain through the opening that is nearest by `distance`, just inside its edge.
+    template<class Distance>
+    void addWhole(DimensionRows& rows, Distance distance) {
+        const Item* nearest = nullptr;
+        for (const Item& item : m_items)
+            if (isOpening(item) && (nearest == nullptr || distance(item) < distance(*nearest)))
+                nearest = &item;
+        if (nearest != nullptr)
+            add(rows, nearest->across.low + hair, Keep::All);
+    }
+
+    void add(DimensionRows& rows, Length cut, Keep keep) {
+        std::vector<const Item*> met;
+        for (const Item& item : m_items)
+            if (item.across.low < cut && cut < item.across.high &&
+                (keep == Keep::All || !isSeen(item)))
+                met.push_back(&item);
+        std::sort(met.begin(), met.end(),
+                  [](const Item* a, const Item* b) { return a->along.low < b->along.low; });
+        std::vector<Measured> chain;
+        for (const Item* item : met) {
+            m_seen.insert(endsOf(*item));
+            chain.push_back({item->along.low.inMillimetres(), item->along.high.inMillimetres(),
+                             shownBare(item->along.size(), m_style), item->quantity, item->part});
+        }
+        rows.addChain(std::move(chain));
+    }
+
+    std::vector<Item> m_items;
+    LengthStyle m_style;
+    Span m_across;
+    std::set<Ends> m_seen;
+};
+
+} // namespace
+
+void addChains(const Plan& plan, Axis axis, LengthStyle style, DimensionRows& nearSide,
+               DimensionRows& farSide) {
+    Chains(plan, axis, style).layOn(nearSide, farSide);
+}
+
+} // namespace frontwright

@@ -1,0 +1,200 @@
+#include "core/drawings/elevation_parts.h"
+
+#include "core/drawings/dimension_marks.h"
+#include "core/drawings/dimension_rows.h"
+#include "core/drawings/elevation_chains.h"
+#include "core/drawings/lettering.h"
+#include "core/lengths/format.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace frontwright {
+
+namespace {
+
+/// What is dimensioned of the emphasised front.
+enum class Extent : std::uint8_t { Width, Height };
+
+std::uint32_t indexOf(const Plan& plan, const FrontPlan& front) {
+    return static_cast<std::uint32_t>(&front - plan.fronts.data());
+}
+
+Measured measuredFront(const Plan& plan, const FrontPlan& front, Extent extent, LengthStyle style) {
+    const bool isWidth = extent == Extent::Width;
+    const Span span = isWidth ? front.rect.across() : front.rect.upright();
+    return {span.low.inMillimetres(), span.high.inMillimetres(), shownBare(span.size(), style),
+            Quantity{isWidth ? QuantityKind::FrontWidth : QuantityKind::FrontHeight,
+                     indexOf(plan, front), 0},
+            Part{front.opening, std::nullopt, isWidth ? "front width" : "front height"}};
+}
+
+/// A dimension of the front that lies inside it, `away` mm of paper from its lower or left edge.
+Mark insideMark(const Plan& plan, const FrontPlan& front, Extent extent, double away,
+                LengthStyle style) {
+    Measured m = measuredFront(plan, front, extent, style);
+    const BoxMm box = toMm(front.rect);
+    DimensionMark mark;
+    if (extent == Extent::Width) {
+        mark.from = {m.low, box.min().y()};
+        mark.to = {m.high, box.min().y()};
+        mark.offset = away;
+    } else {
+        mark.from = {box.min().x(), m.low};
+        mark.to = {box.min().x(), m.high};
+        mark.offset = -away;
+    }
+    mark.text = std::move(m.text);
+    mark.quantity = m.quantity;
+    return {Layer::Dimension, std::move(mark), m.part};
+}
+
+/// The nearest place inside a front where a dimension's text meets nothing.
+std::optional<Mark> placedInside(const Plan& plan, const FrontPlan& front, Extent extent,
+                                 const ElevationOptions& options,
+                                 const std::vector<BoxMm>& obstacles) {
+    constexpr double step = 1.5, spare = 1.0;
+    const double scale = options.paperScale;
+    const BoxMm box = toMm(front.rect);
+    const bool isWidth = extent == Extent::Width;
+    const double room = (isWidth ? box.sizes().y() : box.sizes().x()) * scale;
+    const double first = isWidth ? 4.0 : 6.5;
+    for (double away = first; away + 6 < room; away += step) {
+        Mark mark = insideMark(plan, front, extent, away, options.style);
+        const DimensionFigure figure = figureOf(std::get<DimensionMark>(mark.shape), scale);
+        const PointMm free(spare / scale, spare / scale);
+        const BoxMm text = textBox(figure.text, scale);
+        const BoxMm around(text.min() - free, text.max() + free);
+        const bool isClear =
+            std::none_of(obstacles.begin(), obstacles.end(),
+                         [&](const BoxMm& other) { return around.intersects(other); });
+        if (box.contains(around) && isClear)
+            return mark;
+    }
+    return std::nullopt;
+}
+
+/// The text and, where it must stay clear, the whole dimension line.
+BoxMm coveredBy(const Mark& mark, double paperScale) {
+    const DimensionFigure figure = figureOf(std::get<DimensionMark>(mark.shape), paperScale);
+    BoxMm box = textBox(figure.text, paperScale);
+    return box.extend(figure.line.from).extend(figure.line.to);
+}
+
+bool isEmphasised(const FrontPlan& front, const ElevationOptions& options) {
+    return options.dimensions == Shown::Yes && options.emphasised == front.opening;
+}
+
+Measured overall(Span span, QuantityKind kind, std::string name, LengthStyle style) {
+    return {span.low.inMillimetres(), span.high.inMillimetres(), shownBare(span.size(), style),
+            Quantity{kind, 0, 0}, Part{std::nullopt, std::nullopt, std::move(name)}};
+}
+
+/// The rows at the four sides of the case.
+class CaseRows {
+public:
+    CaseRows(const Plan& plan, const ElevationOptions& options)
+        : m_plan(plan),
+          m_options(options),
+          m_case(toMm(plan.outline)) {}
+
+    std::vector<Mark> marks(const FrontPlan* emphasised) {
+        layHeights(emphasised);
+        layWidths(emphasised);
+        return std::move(m_marks);
+    }
+
+private:
+    DimensionRows rows(Side side, double edge, double firstRow) const {
+        return {side, edge, m_options.paperScale, firstRow};
+    }
+    void take(const DimensionRows& rows) {
+        for (Mark& mark : rows.marks())
+            m_marks.push_back(std::move(mark));
+    }
+
+    void layHeights(const FrontPlan* emphasised) {
+        const double low = m_case.min().y(), high = m_case.max().y();
+        DimensionRows left = rows(Side::Left, m_case.min().x(), DimensionRows::defaultFirstRow);
+        DimensionRows right = rows(Side::Right, m_case.max().x(), DimensionRows::defaultFirstRow);
+        left.keepClear(low);
+        left.keepClear(high);
+        left.keepWithin(low, high);
+        right.keepWithin(low, high);
+        if (emphasised != nullptr)
+            left.addChain({measuredFront(m_plan, *emphasised, Extent::Height, m_options.style)});
+        addChains(m_plan, Axis::Heights, m_options.style, left, right);
+        left.addOverall(overall(m_plan.outline.upright(), QuantityKind::CaseHeight, "case height",
+                                m_options.style));
+        for (const DimensionRows* side : {&left, &right})
+            if (!side->isEmpty()) {
+                const double scale = m_options.paperScale;
+                m_beyondLow = std::max(m_beyondLow, low * scale - side->lowest());
+                m_beyondHigh = std::max(m_beyondHigh, side->highest() - high * scale);
+                take(*side);
+            }
+    }
+
+    /// Farther out where a text of the heights had to reach beyond the case.
+    void layWidths(const FrontPlan* emphasised) {
+        const double first = DimensionRows::defaultFirstRow;
+        DimensionRows below = rows(Side::Bottom, m_case.min().y(), first + m_beyondLow);
+        DimensionRows above = rows(Side::Top, m_case.max().y(), first + m_beyondHigh);
+        below.keepClear(m_case.min().x());
+        below.keepClear(m_case.max().x());
+        if (emphasised != nullptr)
+            below.addChain({measuredFront(m_plan, *emphasised, Extent::Width, m_options.style)});
+        addChains(m_plan, Axis::Widths, m_options.style, below, above);
+        below.addOverall(overall(m_plan.outline.across(), QuantityKind::CaseWidth, "case width",
+                                 m_options.style));
+        take(below);
+        take(above);
+    }
+
+    const Plan& m_plan;
+    const ElevationOptions& m_options;
+    BoxMm m_case;
+    double m_beyondLow = 0;  // on paper
+    double m_beyondHigh = 0; // on paper
+    std::vector<Mark> m_marks;
+};
+
+} // namespace
+
+std::vector<Mark> dimensionsInside(const Plan& plan, const FrontPlan& front,
+                                   const ElevationOptions& options) {
+    if (!isEmphasised(front, options))
+        return {};
+    std::vector<BoxMm> obstacles = obstaclesOn(front, options);
+    const auto width = placedInside(plan, front, Extent::Width, options, obstacles);
+    if (!width)
+        return {};
+    const BoxMm text =
+        textBox(figureOf(std::get<DimensionMark>(width->shape), options.paperScale).text,
+                options.paperScale);
+    obstacles.push_back(text);
+    const auto height = placedInside(plan, front, Extent::Height, options, obstacles);
+    if (!height)
+        return {};
+    // Neither line may run through the other's text.
+    if (coveredBy(*height, options.paperScale).intersects(text))
+        return {};
+    return {*width, *height};
+}
+
+Drawing elevationDimensions(const Project&, const Plan& plan, const ElevationOptions& options) {
+    Sketch sketch(options.paperScale);
+    const FrontPlan* emphasised = options.emphasised ? plan.frontOf(*options.emphasised) : nullptr;
+    if (emphasised != nullptr) {
+        std::vector<Mark> inside = dimensionsInside(plan, *emphasised, options);
+        if (!inside.empty())
+            emphasised = nullptr; // said where it lies
+        for (Mark& mark : inside)
+            sketch.add(std::move(mark));
+    }
+    for (Mark& mark : CaseRows(plan, options).marks(emphasised))
+        sketch.add(std::move(mark));
+    return sketch.finished(0);
+}
+
+} // namespace frontwright

@@ -1,0 +1,172 @@
+#include "core/drawings/elevation_parts.h"
+
+#include "core/drawings/handle_shapes.h"
+
+#include <algorithm>
+
+namespace frontwright {
+
+namespace {
+
+/// Lines that run side by side are not drawn nearer than this on paper (ISO 128).
+constexpr double nearestParallel = 0.7;
+/// Of a hole's cross beyond its circle, on paper (ISO 128: 2 to 5 mm), but no more than a part of
+/// a small front.
+constexpr double crossBeyondCircle = 2.0;
+constexpr double crossPartOfFront = 0.1;
+
+Part partOf(const FrontPlan& front, std::string name) {
+    return {front.opening, std::nullopt, std::move(name)};
+}
+
+double crossArm(const FrontPlan& front, double radius, double paperScale) {
+    const double smaller = least(front.rect.width(), front.rect.height()).inMillimetres();
+    return radius + std::min(crossBeyondCircle / paperScale, crossPartOfFront * smaller);
+}
+
+void drawHole(Sketch& sketch, const FrontPlan& front, const PointMm& at, double radius,
+              const Part& part) {
+    const double arm = crossArm(front, radius, sketch.paperScale());
+    sketch.circle(Layer::Hole, at, radius, part);
+    sketch.line(Layer::Hole, at - PointMm(arm, 0), at + PointMm(arm, 0), part);
+    sketch.line(Layer::Hole, at - PointMm(0, arm), at + PointMm(0, arm), part);
+}
+
+void drawHardwareHoles(Sketch& sketch, const FrontPlan& front, const HardwarePlan& hardware) {
+    const bool isBored = !hardware.chosenWay().counterbore.isZero();
+    for (std::size_t i = 0; i < hardware.holes.size(); ++i) {
+        const PointMm at = inCase(front, hardware.holes[i]);
+        const std::string name = "handle hole " + std::to_string(i + 1);
+        drawHole(sketch, front, at, hardware.holeDiameter.inMillimetres() / 2, partOf(front, name));
+        if (isBored)
+            sketch.circle(Layer::Counterbore, at, hardware.counterboreDiameter.inMillimetres() / 2,
+                          partOf(front, name + " counterbore"));
+        if (hardware.chosen == MountingWay::FrontAccessHole)
+            sketch.circle(Layer::AccessHole, at, hardware.accessDiameter.inMillimetres() / 2,
+                          partOf(front, name + " access hole"));
+    }
+}
+
+BoxMm inCase(const FrontPlan& front, const FrontRect& rect) {
+    const BoxMm box = toMm(rect);
+    const PointMm origin = toMm(front.rect.lowerLeft());
+    return {box.min() + origin, box.max() + origin};
+}
+BoxMm wallInCase(const BoxPlan& box, const WallRect& rect) {
+    const BoxMm inWall = toMm(rect);
+    const PointMm origin = toMm(box.origin);
+    return {inWall.min() + origin, inWall.max() + origin};
+}
+
+/// The line where the field begins and, where two profiled edges meet, their mitre.
+void drawProfile(Sketch& sketch, const FrontPlan& front) {
+    const Profile& profile = *front.profile;
+    if (profile.family == ProfileFamily::Square || front.field.isEmpty() ||
+        profile.width.length.inMillimetres() * sketch.paperScale() < nearestParallel)
+        return;
+    const BoxMm outer = toMm(front.rect), field = inCase(front, front.field);
+    const auto outerCorners = cornersOf(outer), fieldCorners = cornersOf(field);
+    const Part part = partOf(front, "profile line");
+    // Sides in the order in which the corners run: bottom, right, top, left.
+    const std::array sides{profile.sides.bottom, profile.sides.right, profile.sides.top,
+                           profile.sides.left};
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+        if (sides[i])
+            sketch.line(Layer::ProfileLine, fieldCorners[i], fieldCorners[(i + 1) % 4], part);
+        if (sides[i] && sides[(i + 3) % 4])
+            sketch.line(Layer::ProfileLine, outerCorners[i], fieldCorners[i], part);
+    }
+}
+
+} // namespace
+
+PointMm inCase(const FrontPlan& front, FrontPoint p) {
+    return toMm(front.rect.lowerLeft()) + toMm(p);
+}
+
+void drawBox(Sketch& sketch, const FrontPlan& front) {
+    const BoxPlan& box = front.box;
+    if (box.wall.isEmpty())
+        return;
+    sketch.rectangle(Layer::BoxEdge, wallInCase(box, box.wall), partOf(front, "box edge"));
+    for (const Length height : {box.bottomUnderside, box.bottomTop}) {
+        const BoxMm line = wallInCase(box, {box.wall.left + box.sideThickness, height,
+                                            box.wall.right - box.sideThickness, height});
+        sketch.line(Layer::BottomPanel, line.min(), line.max(), partOf(front, "bottom"));
+    }
+}
+
+void drawAllowedRegion(Sketch& sketch, const FrontPlan& front) {
+    const WallRegion& region = front.mounting.allowed;
+    if (region.outer.isEmpty())
+        return;
+    const Part part = partOf(front, "allowed region");
+    sketch.rectangle(Layer::AllowedRegion, wallInCase(front.box, region.outer), part);
+    for (const WallRect& rect : region.withoutRects)
+        if (const WallRect common = rect.common(region.outer); !common.isEmpty())
+            sketch.rectangle(Layer::AllowedRegion, wallInCase(front.box, common), part);
+    for (const WallDisc& disc : region.withoutDiscs)
+        if (region.outer.inset(-disc.radius).contains(disc.centre))
+            sketch.circle(Layer::AllowedRegion, toMm(front.box.origin) + toMm(disc.centre),
+                          disc.radius.inMillimetres(), part);
+}
+
+void drawHoles(Sketch& sketch, const FrontPlan& front) {
+    const MountingPlan& mounting = front.mounting;
+    for (std::size_t i = 0; i < mounting.holes.size(); ++i)
+        drawHole(sketch, front, inCase(front, toFront(front.box, mounting.holes[i].at)),
+                 mounting.pilotHole.inMillimetres() / 2,
+                 partOf(front, "hole " + std::to_string(i + 1)));
+    if (front.hardware)
+        drawHardwareHoles(sketch, front, *front.hardware);
+}
+
+std::vector<BoxMm> obstaclesOn(const FrontPlan& front, const ElevationOptions& options) {
+    std::vector<BoxMm> boxes;
+    const double spare = 1 / options.paperScale;
+    const auto add = [&](const PointMm& low, const PointMm& high) {
+        boxes.emplace_back(low - PointMm(spare, spare), high + PointMm(spare, spare));
+    };
+    if (front.hardware)
+        for (const HandlePlan& handle : front.hardware->handles) {
+            const BoxMm box = inCase(front, handle.footprint);
+            add(box.min(), box.max());
+        }
+    if (options.holes == Shown::No)
+        return boxes;
+    const auto addHole = [&](const PointMm& at, Length diameter) {
+        const double arm = crossArm(front, diameter.inMillimetres() / 2, options.paperScale);
+        add(at - PointMm(arm, arm), at + PointMm(arm, arm));
+    };
+    for (const MountingHole& hole : front.mounting.holes)
+        addHole(inCase(front, toFront(front.box, hole.at)), front.mounting.pilotHole);
+    if (front.hardware)
+        for (const FrontPoint& hole : front.hardware->holes)
+            addHole(inCase(front, hole),
+                    greatest(front.hardware->holeDiameter, front.hardware->counterboreDiameter));
+    return boxes;
+}
+
+Drawing frontElevation(const Project& project, const Plan& plan, std::uint32_t index,
+                       const ElevationOptions& options) {
+    const FrontPlan& front = plan.fronts[index];
+    Sketch sketch(options.paperScale);
+    drawOpening(sketch, front);
+    sketch.rectangle(Layer::FrontEdge, toMm(front.rect), partOf(front, "front edge"));
+    drawProfile(sketch, front);
+    if (options.boxes == Shown::Yes)
+        drawBox(sketch, front);
+    if (options.allowedRegion == Shown::Yes)
+        drawAllowedRegion(sketch, front);
+    if (options.holes == Shown::Yes)
+        drawHoles(sketch, front);
+    if (front.hardware)
+        for (std::size_t i = 0; i < front.hardware->handles.size(); ++i)
+            drawHandle(sketch, *front.hardware->form,
+                       inCase(front, front.hardware->handles[i].centre),
+                       partOf(front, "handle " + std::to_string(i + 1)));
+    drawLabel(sketch, {project, plan, options}, front);
+    return sketch.finished(0);
+}
+
+} // namespace frontwright
