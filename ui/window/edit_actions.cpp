@@ -1,0 +1,210 @@
+#include "ui/window/edit_actions.h"
+
+#include "core/edits/choices.h"
+#include "core/edits/divisions.h"
+#include "ui/window/graduate_dialog.h"
+
+#include <QInputDialog>
+#include <QMenu>
+#include <QToolBar>
+
+namespace frontwright {
+
+EditActions::EditActions(Session& session, QWidget& window)
+    : QObject(&window),
+      m_session(session),
+      m_window(window),
+      m_undo(session.undoStack().createUndoAction(this, tr("&Undo"))),
+      m_redo(session.undoStack().createRedoAction(this, tr("&Redo"))) {
+    m_undo->setShortcuts(QKeySequence::keyBindings(QKeySequence::Undo));
+    m_redo->setShortcuts(
+        {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    m_undo->setStatusTip(tr("Take back the last step"));
+    m_redo->setStatusTip(tr("Do again what was taken back"));
+    addDivisions();
+    addSizes();
+    addSelection();
+    connect(&session, &Session::selectionChanged, this, &EditActions::update);
+    connect(&session, &Session::workChanged, this, &EditActions::update);
+    update();
+}
+
+QAction* EditActions::add(const QString& text, const QString& tip, const QKeySequence& key,
+                          std::function<bool()> possible, std::function<void()> run) {
+    auto* action = new QAction(text, this);
+    action->setStatusTip(tip);
+    action->setToolTip(tip + (key.isEmpty() ? QString()
+                                            : QStringLiteral(" (%1)").arg(
+                                                  key.toString(QKeySequence::NativeText))));
+    action->setShortcut(key);
+    connect(action, &QAction::triggered, this, [run = std::move(run)] { run(); });
+    m_edits.push_back({action, std::move(possible)});
+    return action;
+}
+
+void EditActions::addDivisions() {
+    const auto one = [this] { return oneOpening(); };
+    add(tr("Split into &rows"), tr("Split the opening into two, one above the other"),
+        QKeySequence(Qt::Key_R), one, [this] { split(Direction::Rows); });
+    add(tr("Split into &columns"), tr("Split the opening into two, side by side"),
+        QKeySequence(Qt::Key_C), one, [this] { split(Direction::Columns); });
+    add(tr("Split into several r&ows…"), tr("Split the opening into as many rows as you say"),
+        QKeySequence(Qt::SHIFT | Qt::Key_R), one, [this] { splitInto(Direction::Rows); });
+    add(tr("Split into several co&lumns…"), tr("Split the opening into as many columns as you say"),
+        QKeySequence(Qt::SHIFT | Qt::Key_C), one, [this] { splitInto(Direction::Columns); });
+    add(
+        tr("&Join openings"), tr("Make one opening of those selected"), QKeySequence(Qt::Key_J),
+        [this] { return m_session.selection().openings.size() > 1; },
+        [this] {
+            m_session.apply(tr("Join openings"),
+                            joinOpenings(m_session.project(), m_session.selection().openings));
+        });
+    add(
+        tr("Remove &member"),
+        tr("Take the member away; what was on both sides becomes one opening"),
+        QKeySequence(Qt::Key_Delete),
+        [this] {
+            return m_session.selection().member &&
+                   m_session.selection().member->number >= firstFreeId;
+        },
+        [this] {
+            m_session.apply(tr("Remove member"),
+                            removeMember(m_session.project(), *m_session.selection().member));
+        });
+    add(
+        tr("Copy the &bank's divisions here"),
+        tr("Divide the last selected opening like the bank of the first"), {},
+        [this] { return m_session.selection().openings.size() == 2; }, [this] { copyBank(); });
+}
+
+void EditActions::addSizes() {
+    const auto some = [this] { return someOpenings(); };
+    const auto equal = [this](Direction direction) {
+        m_session.apply(tr("Make equal"),
+                        makeEqual(m_session.project(), m_session.selection().openings, direction));
+    };
+    add(tr("Make &heights equal"), tr("Give the selected openings of a bank the same height"),
+        QKeySequence(Qt::Key_E), some, [equal] { equal(Direction::Rows); });
+    add(tr("Make &widths equal"), tr("Give the selected openings of a row the same width"),
+        QKeySequence(Qt::SHIFT | Qt::Key_E), some, [equal] { equal(Direction::Columns); });
+    add(
+        tr("&Graduate the bank…"), tr("Make each drawer deeper than the one above it"),
+        QKeySequence(Qt::Key_G), [this] { return oneOpening(); }, [this] { graduateBank(); });
+    add(
+        tr("&End graduation"), tr("Keep the present sizes, but let each be changed by itself"), {},
+        [this] { return oneOpening(); },
+        [this] {
+            m_session.apply(tr("End graduation"),
+                            endGraduation(m_session.project(), *m_session.selection().lastOpening(),
+                                          Direction::Rows));
+        });
+    add(tr("Loc&k or free the height"), tr("A locked opening keeps its height while others change"),
+        QKeySequence(Qt::Key_L), some, [this] { holdSize(Direction::Rows); });
+    add(tr("Lock or &free the width"), tr("A locked opening keeps its width while others change"),
+        QKeySequence(Qt::SHIFT | Qt::Key_L), some, [this] { holdSize(Direction::Columns); });
+}
+
+void EditActions::addSelection() {
+    add(
+        tr("Select &all fronts"), tr("Select every front of the case"),
+        QKeySequence(QKeySequence::SelectAll), [] { return true; },
+        [this] {
+            Selection all;
+            for (const FrontPlan& front : m_session.plan().fronts)
+                all.openings.push_back(front.opening);
+            m_session.select(std::move(all));
+        });
+}
+
+void EditActions::fill(QMenu& menu) {
+    menu.addAction(m_undo);
+    menu.addAction(m_redo);
+    menu.addSeparator();
+    for (const Edit& edit : m_edits)
+        menu.addAction(edit.action);
+}
+
+void EditActions::fillContext(QMenu& menu) {
+    for (const Edit& edit : m_edits)
+        if (edit.possible())
+            menu.addAction(edit.action);
+}
+
+void EditActions::fill(QToolBar& bar) {
+    bar.addAction(m_undo);
+    bar.addAction(m_redo);
+    bar.addSeparator();
+    constexpr std::size_t shownEdits[] = {0, 1, 4, 5, 7, 9};
+    for (const std::size_t i : shownEdits)
+        bar.addAction(m_edits[i].action);
+}
+
+void EditActions::update() {
+    for (const Edit& edit : m_edits)
+        edit.action->setEnabled(edit.possible());
+}
+
+bool EditActions::oneOpening() const {
+    return m_session.selection().openings.size() == 1;
+}
+
+WrittenLength EditActions::memberWidth(Direction direction) const {
+    // As wide as the first member of that kind that the case has; else as its frame.
+    const MemberKind kind = direction == Direction::Rows ? MemberKind::Rail : MemberKind::Stile;
+    for (const MemberPlan& member : m_session.plan().members)
+        if (member.kind == kind)
+            return direction == Direction::Rows ? member.rect.height() : member.rect.width();
+    const auto& frame = m_session.project().casework.frame;
+    return direction == Direction::Rows ? frame.bottom : frame.left;
+}
+
+void EditActions::split(Direction direction) {
+    m_session.apply(direction == Direction::Rows ? tr("Split into rows") : tr("Split into columns"),
+                    splitOpening(m_session.project(), *m_session.selection().lastOpening(),
+                                 direction, 2, memberWidth(direction)));
+}
+
+void EditActions::splitInto(Direction direction) {
+    bool chosen = false;
+    const int count = QInputDialog::getInt(&m_window, tr("Split the opening"),
+                                           direction == Direction::Rows ? tr("How many rows?")
+                                                                        : tr("How many columns?"),
+                                           3, 2, 40, 1, &chosen);
+    if (!chosen)
+        return;
+    m_session.apply(tr("Split opening"),
+                    splitOpening(m_session.project(), *m_session.selection().lastOpening(),
+                                 direction, count, memberWidth(direction)));
+}
+
+void EditActions::copyBank() {
+    const auto& openings = m_session.selection().openings;
+    m_session.apply(tr("Copy the bank's divisions"),
+                    copyDivisions(m_session.project(), openings.front(), openings.back()));
+}
+
+void EditActions::graduateBank() {
+    GraduateDialog dialog(m_session.style(), &m_window);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    m_session.apply(tr("Graduate the bank"),
+                    graduate(m_session.project(), *m_session.selection().lastOpening(),
+                             Direction::Rows, dialog.graduation()));
+}
+
+void EditActions::holdSize(Direction direction) {
+    Project project = m_session.project();
+    const auto openings = m_session.selection().openings;
+    const bool locked = holdOf(project, openings.back(), direction) == Hold::Locked;
+    for (const OpeningId id : openings) {
+        auto edited = setHold(project, id, direction, locked ? Hold::Flexible : Hold::Locked);
+        if (!edited.ok()) {
+            m_session.apply({}, edited);
+            return;
+        }
+        project = std::move(edited).value();
+    }
+    m_session.apply(locked ? tr("Free the size") : tr("Lock the size"), project);
+}
+
+} // namespace frontwright

@@ -1,0 +1,128 @@
+#include "ui/window/view_actions.h"
+
+#include <QActionGroup>
+#include <QApplication>
+#include <QMenu>
+#include <QPalette>
+#include <QToolBar>
+
+namespace frontwright {
+
+ViewActions::ViewActions(Session& session, ElevationView& view, QObject* parent)
+    : QObject(parent),
+      m_session(session),
+      m_view(view),
+      m_units(new QActionGroup(this)),
+      m_denominators(new QActionGroup(this)),
+      m_dark(new QAction(tr("&Blueprint (dark)"), this)) {
+    addZoom();
+    addLayers();
+    addUnits();
+    addTheme();
+    connect(&session, &Session::styleChanged, this, &ViewActions::showStyle);
+    showStyle();
+}
+
+void ViewActions::addZoom() {
+    const auto add = [this](const QString& text, const QString& tip,
+                            const QList<QKeySequence>& keys, auto slot) {
+        auto* action = new QAction(text, this);
+        action->setStatusTip(tip);
+        action->setShortcuts(keys);
+        connect(action, &QAction::triggered, this, slot);
+        m_zoom << action;
+    };
+    add(tr("Zoom &in"), tr("See it larger"),
+        {QKeySequence(Qt::CTRL | Qt::Key_Plus), QKeySequence(Qt::CTRL | Qt::Key_Equal)},
+        [this] { m_view.zoom(ElevationView::Zoom::In); });
+    add(tr("Zoom &out"), tr("See more of it"), {QKeySequence(Qt::CTRL | Qt::Key_Minus)},
+        [this] { m_view.zoom(ElevationView::Zoom::Out); });
+    add(tr("&Fit the case"), tr("Show the whole case"), {QKeySequence(Qt::CTRL | Qt::Key_0)},
+        [this] { m_view.fit(); });
+}
+
+void ViewActions::addLayers() {
+    const auto add = [this](const QString& text, const QString& tip, Shown ShownLayers::*layer) {
+        auto* action = new QAction(text, this);
+        action->setStatusTip(tip);
+        action->setCheckable(true);
+        action->setChecked(m_view.layers().*layer == Shown::Yes);
+        connect(action, &QAction::toggled, this, [this, layer](bool on) {
+            ShownLayers layers = m_view.layers();
+            layers.*layer = on ? Shown::Yes : Shown::No;
+            m_view.setLayers(layers);
+        });
+        m_layers << action;
+    };
+    add(tr("&Dimensions"), tr("Show the sizes round the case"), &ShownLayers::dimensions);
+    add(tr("&Holes"), tr("Show the holes for screws and handles"), &ShownLayers::holes);
+    add(tr("&Boxes behind the fronts"), tr("Show each drawer box and its bottom"),
+        &ShownLayers::boxes);
+    add(tr("&Where a mounting screw may go"), tr("Show the region of the box wall that is free"),
+        &ShownLayers::allowedRegion);
+    add(tr("&Signs of findings"), tr("Show a sign where something is to be heeded"),
+        &ShownLayers::findings);
+}
+
+void ViewActions::addUnits() {
+    const auto unit = [this](const QString& text, Unit value) {
+        QAction* action = m_units->addAction(text);
+        action->setCheckable(true);
+        action->setData(static_cast<int>(value));
+        connect(action, &QAction::triggered, this, [this, value] {
+            LengthStyle style = m_session.style();
+            style.unit = value;
+            m_session.setStyle(style);
+        });
+    };
+    unit(tr("&Inches"), Unit::Inch);
+    unit(tr("&Millimetres"), Unit::Millimetre);
+    for (const int denominator : {8, 16, 32, 64}) {
+        QAction* action = m_denominators->addAction(tr("Nearest 1/%1 in").arg(denominator));
+        action->setCheckable(true);
+        action->setData(denominator);
+        connect(action, &QAction::triggered, this, [this, denominator] {
+            LengthStyle style = m_session.style();
+            style.denominator = denominator;
+            m_session.setStyle(style);
+        });
+    }
+}
+
+void ViewActions::addTheme() {
+    m_dark->setCheckable(true);
+    m_dark->setStatusTip(tr("Light is ink on paper, dark is a blueprint"));
+    m_dark->setChecked(themeOf(QApplication::palette()) == Theme::Blueprint);
+    connect(m_dark, &QAction::toggled, this, [](bool dark) {
+        QApplication::setPalette(windowPalette(dark ? Theme::Blueprint : Theme::Paper));
+    });
+}
+
+void ViewActions::showStyle() {
+    for (QAction* action : m_units->actions())
+        action->setChecked(action->data().toInt() == static_cast<int>(m_session.style().unit));
+    for (QAction* action : m_denominators->actions()) {
+        action->setChecked(action->data().toInt() == m_session.style().denominator);
+        action->setEnabled(m_session.style().unit == Unit::Inch);
+    }
+}
+
+void ViewActions::fill(QMenu& menu) {
+    menu.addActions(m_zoom);
+    menu.addSeparator();
+    menu.addActions(m_layers);
+    menu.addSeparator();
+    menu.addActions(m_units->actions());
+    menu.addSeparator();
+    menu.addActions(m_denominators->actions());
+    menu.addSeparator();
+    menu.addAction(m_dark);
+}
+
+void ViewActions::fill(QToolBar& bar) {
+    bar.addActions(m_zoom);
+    bar.addSeparator();
+    bar.addActions(m_units->actions());
+}
+
+} // namespace frontwright

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "ui/elevation/elevation_view.h"
+
+#include <QObject>
+
+class QMenu;
+class QToolBar;
+class QActionGroup;
+
+namespace frontwright {
+
+/// How the case is looked at: zoom, layers, unit and denominator, light or dark. None of it is an
+/// undo step or an unsaved change.
+class ViewActions : public QObject {
+    Q_OBJECT
+public:
+    ViewActions(Session&, ElevationView&, QObject* parent);
+
+    void fill(QMenu& menu);
+    void fill(QToolBar& bar);
+
+private:
+    void addZoom();
+    void addLayers();
+    void addUnits();
+    void addTheme();
+    void showStyle();
+
+    Session& m_session;
+    ElevationView& m_view;
+    QList<QAction*> m_zoom;
+    QList<QAction*> m_layers;
+    QActionGroup* m_units;
+    QActionGroup* m_denominators;
+    QAction* m_dark;
+};
+
+} // namespace frontwright
