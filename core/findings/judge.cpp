@@ -1,0 +1,70 @@
+#include "core/findings/judging.h"
+
+#include <algorithm>
+
+namespace frontwright {
+
+using namespace judging;
+
+namespace {
+
+void judgeOne(const Judged& judged) {
+    judgeFront(judged);
+    judgeBox(judged);
+    if (hasWall(judged.front)) {
+        judgeScrewLength(judged);
+        judgeScrewHoles(judged);
+    }
+    if (judged.front.hardware) {
+        judgeBolt(judged);
+        judgeHandles(judged);
+        if (hasWall(judged.front))
+            judgeHandleHolesInWall(judged);
+    }
+}
+
+std::vector<BetweenFronts> betweenFronts(const Project& project, const Plan& plan) {
+    std::vector<BetweenFronts> found;
+    judgeCollisions(plan, found);
+    judgeGaps(project, plan, found);
+    std::sort(found.begin(), found.end(), [](const BetweenFronts& a, const BetweenFronts& b) {
+        if (a.front != b.front)
+            return a.front < b.front;
+        if (a.finding.code != b.finding.code)
+            return a.finding.code < b.finding.code;
+        if (a.finding.where.other != b.finding.where.other)
+            return a.finding.where.other < b.finding.where.other;
+        return a.finding.where.member < b.finding.where.member;
+    });
+    return found;
+}
+
+/// Gravest first; within one severity the order stays.
+std::vector<Finding> byGravity(const std::vector<Finding>& found) {
+    std::vector<Finding> ordered;
+    ordered.reserve(found.size());
+    for (const Severity severity :
+         {Severity::Ruins, Severity::WontWork, Severity::OutsidePractice, Severity::ToKnow})
+        for (const Finding& finding : found)
+            if (finding.severity == severity)
+                ordered.push_back(finding);
+    return ordered;
+}
+
+} // namespace
+
+std::vector<Finding> judge(const Project& project, const Plan& plan) {
+    const std::vector<BetweenFronts> between = betweenFronts(project, plan);
+    std::vector<Finding> found;
+    auto next = between.begin();
+    for (std::uint32_t i = 0; i < plan.fronts.size(); ++i) {
+        judgeOne({project, plan.outline, plan.fronts[i], found});
+        for (; next != between.end() && next->front == i; ++next)
+            found.push_back(next->finding);
+    }
+    judgeMovement(project, plan, found);
+    judgeHeight(plan, found);
+    return byGravity(found);
+}
+
+} // namespace frontwright

@@ -1,0 +1,185 @@
+#include "core/fastening/bounds.h"
+#include "core/findings/judging.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace frontwright::judging {
+
+namespace {
+
+constexpr Length nothing{};
+
+MountingPlace placeOf(const FrontPlan& front) {
+    return {front.box,
+            {FrontRect::atOrigin(front.rect.width(), front.rect.height()), front.field,
+             front.thickness, front.profile, front.box.wallThickness},
+            front.hardware ? &*front.hardware : nullptr,
+            nullptr,
+            {}};
+}
+
+/// What the findings about one hole are made from.
+struct HoleInQuestion {
+    const Judged& judged;
+    const MountingBounds& bounds;
+    const MountingHole& hole;
+
+    [[nodiscard]] const BoxPlan& box() const { return judged.front.box; }
+    [[nodiscard]] const MountingPlan& mounting() const { return judged.front.mounting; }
+    [[nodiscard]] Length headRadius() const { return mounting().screw->headDiameter.half(); }
+    [[nodiscard]] Length tool() const { return bounds.forTool - box().bottomTop; }
+};
+
+/// figures: hole's height, bottom's top, head's radius, margin
+Finding inBottom(const HoleInQuestion& q) {
+    const bool meets = q.hole.at.y < q.bounds.forHead;
+    return q.judged.at(
+        FindingCode::HoleInBottom, meets ? Severity::Ruins : Severity::OutsidePractice,
+        {q.hole.at.y, q.box().bottomTop, q.headRadius(), q.judged.project.limits.screwMargin});
+}
+
+/// figures: hole's height, bottom's top, tool's radius, least height
+Finding recessBlocked(const HoleInQuestion& q) {
+    return q.judged.at(FindingCode::RecessToolBlocked, Severity::WontWork,
+                       {q.hole.at.y, q.box().bottomTop, q.tool(), q.mounting().leastHeight});
+}
+
+/// figures: from that side of the box, its thickness, tool's radius
+Finding atBoxSide(const HoleInQuestion& q) {
+    const bool isLeft = q.hole.at.x < q.bounds.sides.low;
+    const Length fromSide = isLeft ? q.hole.at.x : q.box().width - q.hole.at.x;
+    Finding finding = q.judged.at(FindingCode::HoleAtBoxSide, Severity::WontWork,
+                                  {fromSide, q.box().sideThickness, q.tool()});
+    finding.where.side = isLeft ? Side::Left : Side::Right;
+    return finding;
+}
+
+/// figures: below the wall's top edge, least distance from it, head's radius
+Finding atTopEdge(const HoleInQuestion& q) {
+    const Length below = q.box().height - q.hole.at.y;
+    return q.judged.at(FindingCode::HoleAtTopEdge,
+                       below < q.headRadius() ? Severity::Ruins : Severity::OutsidePractice,
+                       {below, q.box().height - q.bounds.top, q.headRadius()});
+}
+
+Length distance(WallPoint a, WallPoint b) {
+    const double dx = (a.x - b.x).inMillimetres(), dy = (a.y - b.y).inMillimetres();
+    return Length::nearestToMillimetres(std::sqrt(dx * dx + dy * dy));
+}
+
+/// figures: between the centres, least distance between them, wood that must stay between holes
+Finding atHardware(const HoleInQuestion& q) {
+    const auto& discs = q.mounting().allowed.withoutDiscs; // one for each handle hole
+    std::size_t nearest = 0;
+    for (std::size_t i = 1; i < discs.size(); ++i)
+        if (distance(q.hole.at, discs[i].centre) < distance(q.hole.at, discs[nearest].centre))
+            nearest = i;
+    const Length apart = distance(q.hole.at, discs[nearest].centre);
+    const Length between = q.judged.project.limits.holeToHole, needed = discs[nearest].radius;
+    Finding finding =
+        q.judged.at(FindingCode::HoleAtHardware,
+                    apart < needed - between ? Severity::WontWork : Severity::OutsidePractice,
+                    {apart, needed, between});
+    finding.where.handleHole = static_cast<std::uint32_t>(nearest);
+    return finding;
+}
+
+/// figures: front behind the hole (0: none), least thickness
+Finding offFront(const HoleInQuestion& q) {
+    const Limits& limits = q.judged.project.limits;
+    return q.judged.at(
+        FindingCode::HoleOffFront,
+        q.hole.thickness <= nothing ? Severity::WontWork : Severity::OutsidePractice,
+        {q.hole.thickness, limits.leastPenetration.length + limits.leastTipCover.length});
+}
+
+std::optional<Finding> inTheWay(const HoleInQuestion& q, Obstacle obstacle) {
+    switch (obstacle) {
+    case Obstacle::None:
+        return std::nullopt;
+    case Obstacle::Bottom:
+        return inBottom(q);
+    case Obstacle::RecessTool:
+        return recessBlocked(q);
+    case Obstacle::BoxSide:
+        return atBoxSide(q);
+    case Obstacle::TopEdge:
+        return atTopEdge(q);
+    case Obstacle::HardwareHole:
+    case Obstacle::AccessHole:
+        return atHardware(q);
+    case Obstacle::ThinRim:
+        return offFront(q);
+    case Obstacle::Runner:
+        break;
+    }
+    // figures: hole's place across and up the wall
+    return q.judged.at(FindingCode::HoleAtRunner, Severity::WontWork, {q.hole.at.x, q.hole.at.y});
+}
+
+/// The gravest finding of each code; of equally grave ones the first hole's.
+class GravestOfEach {
+public:
+    void consider(const Finding& finding) {
+        for (std::size_t i = 0; i < m_count; ++i)
+            if (m_findings[i].code == finding.code) {
+                if (finding.severity < m_findings[i].severity)
+                    m_findings[i] = finding;
+                return;
+            }
+        m_findings[m_count++] = finding;
+    }
+    void tell(std::vector<Finding>& found) const {
+        found.insert(found.end(), m_findings.begin(),
+                     m_findings.begin() + static_cast<std::ptrdiff_t>(m_count));
+    }
+
+private:
+    std::array<Finding, 8> m_findings; ///< as many codes as obstacles
+    std::size_t m_count = 0;
+};
+
+/// A screw that comes out, or nearly, behind the thin rim says more than the rim does.
+bool saysTip(const Judged& judged) {
+    for (auto it = judged.found.rbegin(); it != judged.found.rend(); ++it) {
+        if (it->where.opening != judged.front.opening)
+            return false;
+        if (it->code == FindingCode::ScrewThroughShowFace || it->code == FindingCode::TipCoverThin)
+            return true;
+    }
+    return false;
+}
+
+void judgeHole(const HoleInQuestion& q, GravestOfEach& gravest) {
+    const Judged& judged = q.judged;
+    const Obstacle obstacle = obstacleAt(chosenMounting(judged.project, judged.front), q.mounting(),
+                                         judged.project.limits, placeOf(judged.front), q.hole.at);
+    if (obstacle == Obstacle::ThinRim && q.hole.thickness > nothing && saysTip(judged))
+        return;
+    if (auto finding = inTheWay(q, obstacle)) {
+        finding->where.mountingHole =
+            static_cast<std::uint32_t>(&q.hole - q.mounting().holes.data());
+        gravest.consider(*finding);
+    }
+}
+
+} // namespace
+
+void judgeScrewHoles(const Judged& judged) {
+    const MountingPlan& mounting = judged.front.mounting;
+    const auto isAllowed = [](const MountingHole& hole) { return hole.allowed; };
+    if (std::all_of(mounting.holes.begin(), mounting.holes.end(), isAllowed))
+        return;
+    const MountingBounds bounds =
+        boundsOf(chosenMounting(judged.project, judged.front), *mounting.screw,
+                 judged.project.limits, placeOf(judged.front));
+    GravestOfEach gravest;
+    for (const MountingHole& hole : mounting.holes)
+        if (!hole.allowed)
+            judgeHole({judged, bounds, hole}, gravest);
+    gravest.tell(judged.found);
+}
+
+} // namespace frontwright::judging

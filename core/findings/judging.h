@@ -1,0 +1,63 @@
+#pragma once
+
+#include "core/findings/finding.h"
+#include "core/plan/chosen.h"
+
+namespace frontwright::judging {
+
+using Figures4 = std::array<Length, 4>;
+
+/// One front under judgement. What is found is added in a fixed order; each code is told once for
+/// a front (or once for each side of it), at the place where it is worst.
+struct Judged {
+    const Project& project;
+    const CaseRect& outline; ///< of the case
+    const FrontPlan& front;
+    std::vector<Finding>& found;
+
+    [[nodiscard]] Finding at(FindingCode code, Severity severity, const Figures4& figures) const {
+        Finding finding{code, severity, {}, figures};
+        finding.where.opening = front.opening;
+        return finding;
+    }
+    void tell(FindingCode code, Severity severity, const Figures4& figures) const {
+        found.push_back(at(code, severity, figures));
+    }
+    void tell(FindingCode code, Severity severity, const Figures4& figures, Side side) const {
+        found.push_back(at(code, severity, figures));
+        found.back().where.side = side;
+    }
+};
+
+// Judges of one front, by theme. The figures they tell, by code, stand beside each rule in the
+// .cpp; wording_*.cpp puts them into sentences.
+void judgeFront(const Judged&);
+void judgeBox(const Judged&);
+void judgeScrewLength(const Judged&);
+void judgeScrewHoles(const Judged&);
+void judgeBolt(const Judged&);
+void judgeHandles(const Judged&);
+void judgeHandleHolesInWall(const Judged&);
+
+/// A finding about two fronts or a whole bank, and the front in whose place it is listed.
+struct BetweenFronts {
+    std::uint32_t front;
+    Finding finding;
+};
+void judgeCollisions(const Plan&, std::vector<BetweenFronts>&);
+void judgeGaps(const Project&, const Plan&, std::vector<BetweenFronts>&);
+/// About the case as a whole.
+void judgeMovement(const Project&, const Plan&, std::vector<Finding>&);
+void judgeHeight(const Plan&, std::vector<Finding>&);
+
+/// Whether there is a wall for screws and bolts to go through.
+bool hasWall(const FrontPlan&);
+
+/// Height from which clothing storage is in the scope of 16 CFR 1261 / ASTM F2057-23: 27 in.
+inline constexpr Length anchorHeight = Length::inches(27);
+
+/// Seasonal movement across the grain by the rule of thumb: 1/8 in for each foot of width.
+/// Common practice, no source; the wood's own figures by species are not asked yet.
+inline constexpr std::int64_t widthsPerMovement = 96;
+
+} // namespace frontwright::judging

@@ -1,0 +1,82 @@
+#include "core/findings/finding.h"
+
+#include <array>
+#include <cassert>
+
+namespace frontwright {
+
+namespace {
+
+struct Keyed {
+    FindingCode code;
+    std::string_view key;
+};
+
+/// In the order of the enumerators.
+constexpr auto allKeys = std::to_array<Keyed>({
+    {FindingCode::ScrewThroughShowFace, "screw_through_show_face"},
+    {FindingCode::TipCoverThin, "tip_cover_thin"},
+    {FindingCode::PenetrationShort, "penetration_short"},
+    {FindingCode::NoScrewFits, "no_screw_fits"},
+    {FindingCode::HoleInBottom, "hole_in_bottom"},
+    {FindingCode::RecessToolBlocked, "recess_tool_blocked"},
+    {FindingCode::HoleAtBoxSide, "hole_at_box_side"},
+    {FindingCode::HoleAtTopEdge, "hole_at_top_edge"},
+    {FindingCode::HoleAtHardware, "hole_at_hardware"},
+    {FindingCode::HoleOffFront, "hole_off_front"},
+    {FindingCode::HoleAtRunner, "hole_at_runner"},
+    {FindingCode::WallThinUnderHead, "wall_thin_under_head"},
+    {FindingCode::SlotForMovement, "slot_for_movement"},
+    {FindingCode::BoltTooShort, "bolt_too_short"},
+    {FindingCode::BoltBottomsOut, "bolt_bottoms_out"},
+    {FindingCode::NoBoltFits, "no_bolt_fits"},
+    {FindingCode::CounterboreTooDeep, "counterbore_too_deep"},
+    {FindingCode::BackplateOffField, "backplate_off_field"},
+    {FindingCode::HandleOffFront, "handle_off_front"},
+    {FindingCode::AccessHoleOffWall, "access_hole_off_wall"},
+    {FindingCode::HandlesCollide, "handles_collide"},
+    {FindingCode::FrontsCollide, "fronts_collide"},
+    {FindingCode::GapTight, "gap_tight"},
+    {FindingCode::GapsUneven, "gaps_uneven"},
+    {FindingCode::FrontOffCase, "front_off_case"},
+    {FindingCode::OverlayMissing, "overlay_missing"},
+    {FindingCode::FieldEmpty, "field_empty"},
+    {FindingCode::ProfileTooDeep, "profile_too_deep"},
+    {FindingCode::BoxNoRoom, "box_no_room"},
+    {FindingCode::BoxTooTall, "box_too_tall"},
+    {FindingCode::BoxTooDeep, "box_too_deep"},
+    {FindingCode::BottomOutOfWall, "bottom_out_of_wall"},
+    {FindingCode::AnchorCase, "anchor_case"},
+});
+
+constexpr bool isInOrder() {
+    for (std::size_t i = 0; i < allKeys.size(); ++i)
+        if (static_cast<std::size_t>(allKeys[i].code) != i)
+            return false;
+    return true;
+}
+static_assert(isInOrder());
+static_assert(allKeys.back().code == FindingCode::AnchorCase);
+
+} // namespace
+
+std::string_view key(FindingCode code) {
+    assert(static_cast<std::size_t>(code) < allKeys.size());
+    return allKeys[static_cast<std::size_t>(code)].key;
+}
+
+std::string_view key(Severity severity) {
+    switch (severity) {
+    case Severity::Ruins:
+        return "ruins";
+    case Severity::WontWork:
+        return "wont_work";
+    case Severity::OutsidePractice:
+        return "outside_practice";
+    case Severity::ToKnow:
+        break;
+    }
+    return "to_know";
+}
+
+} // namespace frontwright

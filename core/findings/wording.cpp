@@ -1,0 +1,134 @@
+#include "core/findings/wording.h"
+
+#include "core/lengths/format.h"
+
+#include <array>
+
+namespace frontwright {
+
+using namespace wording;
+
+namespace {
+
+std::string_view wordsFor(Severity severity) {
+    switch (severity) {
+    case Severity::Ruins:
+        return "Would ruin a part";
+    case Severity::WontWork:
+        return "Will not work";
+    case Severity::OutsidePractice:
+        return "Outside good practice";
+    case Severity::ToKnow:
+        break;
+    }
+    return "To know";
+}
+
+std::string nameOf(Side side) {
+    switch (side) {
+    case Side::Left:
+        return "left";
+    case Side::Right:
+        return "right";
+    case Side::Bottom:
+        return "bottom";
+    case Side::Top:
+        break;
+    }
+    return "top";
+}
+
+/// "Front B3, screw hole 2", "Fronts B2 and B3", "The case"
+std::string placeOf(const Told& told) {
+    const Whereabouts& where = told.finding.where;
+    if (told.front == nullptr)
+        return "The case";
+    const std::string front = label(told.project, *told.front);
+    if (const FrontPlan* other = where.other ? told.plan.frontOf(*where.other) : nullptr)
+        return "Fronts " + front + " and " + label(told.project, *other);
+    std::string place = "Front " + front;
+    if (where.mountingHole)
+        return place + ", screw hole " + std::to_string(*where.mountingHole + 1);
+    if (where.handleHole)
+        return place + ", handle hole " + std::to_string(*where.handleHole + 1);
+    return where.side ? place + ", " + nameOf(*where.side) : place;
+}
+
+struct Worded {
+    FindingCode code;
+    Words (*words)(const Told&);
+};
+
+/// In the order of the enumerators.
+constexpr auto allWords = std::to_array<Worded>({
+    {FindingCode::ScrewThroughShowFace, screwThroughShowFace},
+    {FindingCode::TipCoverThin, tipCoverThin},
+    {FindingCode::PenetrationShort, penetrationShort},
+    {FindingCode::NoScrewFits, noScrewFits},
+    {FindingCode::HoleInBottom, holeInBottom},
+    {FindingCode::RecessToolBlocked, recessToolBlocked},
+    {FindingCode::HoleAtBoxSide, holeAtBoxSide},
+    {FindingCode::HoleAtTopEdge, holeAtTopEdge},
+    {FindingCode::HoleAtHardware, holeAtHardware},
+    {FindingCode::HoleOffFront, holeOffFront},
+    {FindingCode::HoleAtRunner, holeAtRunner},
+    {FindingCode::WallThinUnderHead, wallThinUnderHead},
+    {FindingCode::SlotForMovement, slotForMovement},
+    {FindingCode::BoltTooShort, boltTooShort},
+    {FindingCode::BoltBottomsOut, boltBottomsOut},
+    {FindingCode::NoBoltFits, noBoltFits},
+    {FindingCode::CounterboreTooDeep, counterboreTooDeep},
+    {FindingCode::BackplateOffField, backplateOffField},
+    {FindingCode::HandleOffFront, handleOffFront},
+    {FindingCode::AccessHoleOffWall, accessHoleOffWall},
+    {FindingCode::HandlesCollide, handlesCollide},
+    {FindingCode::FrontsCollide, frontsCollide},
+    {FindingCode::GapTight, gapTight},
+    {FindingCode::GapsUneven, gapsUneven},
+    {FindingCode::FrontOffCase, frontOffCase},
+    {FindingCode::OverlayMissing, overlayMissing},
+    {FindingCode::FieldEmpty, fieldEmpty},
+    {FindingCode::ProfileTooDeep, profileTooDeep},
+    {FindingCode::BoxNoRoom, boxNoRoom},
+    {FindingCode::BoxTooTall, boxTooTall},
+    {FindingCode::BoxTooDeep, boxTooDeep},
+    {FindingCode::BottomOutOfWall, bottomOutOfWall},
+    {FindingCode::AnchorCase, anchorCase},
+});
+
+constexpr bool isInOrder() {
+    for (std::size_t i = 0; i < allWords.size(); ++i)
+        if (static_cast<std::size_t>(allWords[i].code) != i)
+            return false;
+    return true;
+}
+static_assert(isInOrder());
+static_assert(allWords.back().code == FindingCode::AnchorCase);
+
+} // namespace
+
+namespace wording {
+
+std::string Told::say(Length length) const {
+    LengthStyle fine = style;
+    fine.denominator = 64;
+    const std::string text = shown(length.magnitude(), isApproximate(length, fine) ? style : fine);
+    return length < Length{} ? "−" + text : text;
+}
+
+std::string Told::side() const {
+    return finding.where.side ? nameOf(*finding.where.side) : std::string();
+}
+
+} // namespace wording
+
+FindingText describe(const Finding& finding, const Project& project, const Plan& plan,
+                     LengthStyle style) {
+    const FrontPlan* front = finding.where.opening ? plan.frontOf(*finding.where.opening) : nullptr;
+    const Told told{finding, project, plan, front, style};
+    Words words = allWords[static_cast<std::size_t>(finding.code)].words(told);
+    return {std::string(wordsFor(finding.severity)), placeOf(told), std::move(words.sentence),
+            std::move(words.reason), std::move(words.source)};
+}
+
+} // namespace frontwright

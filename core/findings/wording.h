@@ -1,0 +1,71 @@
+#pragma once
+
+#include "core/findings/finding.h"
+#include "core/plan/chosen.h"
+#include "core/plan/figures.h"
+
+namespace frontwright::wording {
+
+/// A finding about to be put into words. The figures, whose meaning stands at the rule that tells
+/// them (judge_*.cpp), are enough for every sentence; `front` may be null.
+struct Told {
+    const Finding& finding;
+    const Project& project;
+    const Plan& plan;
+    const FrontPlan* front;
+    LengthStyle style;
+
+    [[nodiscard]] Length figure(std::size_t i) const { return finding.figures[i]; }
+    /// As fine as it takes to be exact, down to 1/64 in: a sentence about 3/32 in says 3/32 in.
+    [[nodiscard]] std::string say(Length length) const;
+    [[nodiscard]] std::string say(std::size_t i) const { return say(figure(i)); }
+    /// The side's name where one is told: "left", else "".
+    [[nodiscard]] std::string side() const;
+};
+
+struct Words {
+    std::string sentence;
+    std::string reason;
+    Source source;
+};
+
+// wording_screws.cpp
+Words screwThroughShowFace(const Told&);
+Words tipCoverThin(const Told&);
+Words penetrationShort(const Told&);
+Words noScrewFits(const Told&);
+Words wallThinUnderHead(const Told&);
+Words slotForMovement(const Told&);
+// wording_holes.cpp
+Words holeInBottom(const Told&);
+Words recessToolBlocked(const Told&);
+Words holeAtBoxSide(const Told&);
+Words holeAtTopEdge(const Told&);
+Words holeAtHardware(const Told&);
+Words holeOffFront(const Told&);
+Words holeAtRunner(const Told&);
+// wording_bolts.cpp
+Words boltTooShort(const Told&);
+Words boltBottomsOut(const Told&);
+Words noBoltFits(const Told&);
+Words counterboreTooDeep(const Told&);
+Words backplateOffField(const Told&);
+Words handleOffFront(const Told&);
+Words accessHoleOffWall(const Told&);
+Words handlesCollide(const Told&);
+// wording_fronts.cpp
+Words frontsCollide(const Told&);
+Words gapTight(const Told&);
+Words gapsUneven(const Told&);
+Words frontOffCase(const Told&);
+Words overlayMissing(const Told&);
+Words fieldEmpty(const Told&);
+Words profileTooDeep(const Told&);
+// wording_boxes.cpp
+Words boxNoRoom(const Told&);
+Words boxTooTall(const Told&);
+Words boxTooDeep(const Told&);
+Words bottomOutOfWall(const Told&);
+Words anchorCase(const Told&);
+
+} // namespace frontwright::wording
