@@ -18,7 +18,7 @@ struct Paper {
     friend bool operator==(const Paper&, const Paper&) = default;
 };
 
-/// ISO 216 A0 … A5 and ASME Y14.1 A … E, Letter, Legal, Tabloid.
+/// ISO 216 A0 … A5; Letter, Legal, Tabloid; ASME Y14.1 A … E under the names "ANSI A" … "ANSI E".
 std::span<const Paper> knownPapers();
 
 /// By name, upper or lower case; "roll 610 mm" makes a roll of that width. Error lists the names.

@@ -16,6 +16,16 @@ enum class TemplateKind : std::uint8_t {
     StoryStick ///< a bank's heights, or a row's widths
 };
 
+/// Text that belongs to a hole or a line. Each page places it anew beside what it names, inside
+/// what is left after trimming and clear of lines and of other texts.
+struct TemplateLabel {
+    std::vector<std::string> lines;            ///< one below the other
+    std::variant<CircleMark, LineMark> beside; ///< lines: upright or level only
+    enum class Prefer : std::uint8_t { High, Low } prefer = Prefer::High; ///< above or right, …
+    double turned = 0;                                                    ///< 0 or 90 degrees
+    Part part;
+};
+
 /// One full-scale template, before it is laid on pages; identical fronts share one.
 struct Template {
     TemplateKind kind = TemplateKind::Front;
@@ -23,7 +33,9 @@ struct Template {
     std::string face;                    ///< "read from the show face"
     std::vector<OpeningId> parts;        ///< all that it serves; the count is printed
     std::vector<std::string> parameters; ///< lines of text beside it: drills, depths, order of work
-    Drawing drawing;                     ///< 1:1, origin at the part's lower left corner
+    Drawing drawing;                     ///< 1:1, origin at the part's lower left corner; no text
+    std::vector<TemplateLabel> labels;   ///< the drawing's text
+    std::string up;                      ///< "top edge up"
     BoxMm part;                          ///< outline of the part itself (without waste and notes)
 };
 
@@ -74,6 +86,10 @@ struct Tiling {
 Tiling tile(const BoxMm& extent, double usableWidth, double usableHeight, double overlap,
             std::span<const PointMm> holes);
 std::string tileName(const Tile&); ///< "A1": row letter, column number
+
+/// A document's marks as JSON text: for every page its number, label, width, height and marks with
+/// kind, part, x and y in mm from the page's lower left corner, six decimals at most.
+std::string marksJson(std::span<const Page>);
 
 /// Lays templates on pages. Error: paper too small, margin under 6.5 mm, page over 5 080 mm.
 Result<std::vector<Page>> pages(const Project&, const Plan&, std::span<const Template>,

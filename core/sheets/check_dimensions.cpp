@@ -1,0 +1,30 @@
+#include "core/sheets/check_dimensions.h"
+
+#include "core/lengths/format.h"
+
+namespace frontwright {
+
+namespace {
+
+constexpr double enough = 0.6; ///< of the part; holes that span less do not prove its size
+constexpr double inside = 8;   ///< mm from the part's edge to its overall dimension
+
+} // namespace
+
+void addChecks(TemplateDraft& draft, LengthStyle style, Length width, Length height,
+               CheckedStretch across, CheckedStretch upright, const PointMm& holesAt) {
+    const double w = width.inMillimetres(), h = height.inMillimetres();
+    if (!across.value.isZero())
+        draft.checkDimension({across.from, holesAt.y()}, {across.to, holesAt.y()},
+                             shown(across.value, style));
+    if (!upright.value.isZero())
+        draft.checkDimension({holesAt.x(), upright.from}, {holesAt.x(), upright.to},
+                             shown(upright.value, style));
+    const double marginY = std::min(inside, h / 4), marginX = std::min(inside, w / 4);
+    if (across.to - across.from < enough * w)
+        draft.checkDimension({0, marginY}, {w, marginY}, shown(width, style));
+    if (upright.to - upright.from < enough * h)
+        draft.checkDimension({marginX, 0}, {marginX, h}, shown(height, style));
+}
+
+} // namespace frontwright

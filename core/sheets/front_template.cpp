@@ -1,0 +1,109 @@
+#include "core/sheets/check_dimensions.h"
+#include "core/sheets/part_templates.h"
+
+#include "core/lengths/format.h"
+#include "core/sheets/template_draft.h"
+#include "core/sheets/text_lines.h"
+
+namespace frontwright {
+
+namespace {
+
+constexpr double besideHoles = 5; ///< mm from a hole's edge to the dimension of its row
+
+bool boresTheFront(const HardwarePlan& hardware) {
+    return hardware.chosen != MountingWay::ThroughWall &&
+           hardware.chosenWay().counterbore > Length{};
+}
+
+std::string number(std::size_t index) {
+    return std::to_string(index + 1);
+}
+
+void addHoles(TemplateDraft& draft, const TemplateSource& source, const HardwarePlan& hardware) {
+    const double radius = hardware.holeDiameter.inMillimetres() / 2;
+    const double bore = hardware.counterboreDiameter.inMillimetres() / 2;
+    for (std::size_t i = 0; i < hardware.holes.size(); ++i) {
+        const PointMm at = toMm(hardware.holes[i]);
+        std::vector<std::string> text{number(i) + ": drill " + drill(source, hardware.holeDiameter),
+                                      "through, show face"};
+        if (boresTheFront(hardware)) {
+            text.push_back("counterbore " + drill(source, hardware.counterboreDiameter));
+            text.push_back(shown(hardware.chosenWay().counterbore, source.style) +
+                           " deep, from the back");
+            draft.circle(Layer::Counterbore, {at, bore}, "counterbore " + number(i));
+        }
+        draft.hole(Layer::Hole, {at, radius}, "hole " + number(i), std::move(text));
+    }
+}
+
+std::string orderOfWork(MountingWay way) {
+    switch (way) {
+    case MountingWay::ThroughWall:
+        return "Fasten the front to its box first, then drill front and wall together from the "
+               "show face, with scrap behind.";
+    case MountingWay::FrontCounterbore:
+        return "Drill and counterbore, and put the bolts in, before the front goes on; scrap "
+               "behind.";
+    case MountingWay::FrontAccessHole:
+        break;
+    }
+    return "Drill the front before it goes on, with scrap behind; the wall has access holes.";
+}
+
+void addProfileLine(TemplateDraft& draft, const FrontPlan& front) {
+    const FrontRect whole = FrontRect::atOrigin(front.rect.width(), front.rect.height());
+    if (front.field == whole || front.field.isEmpty())
+        return;
+    const BoxMm field = toMm(front.field);
+    draft.rectangle(Layer::ProfileLine, field, "field");
+    draft.label({{"field begins"},
+                 LineMark{{field.min().x(), field.max().y()}, field.max()},
+                 TemplateLabel::Prefer::Low,
+                 0,
+                 draft.part("field's upper edge")});
+}
+
+void addChecksOf(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
+    CheckedStretch across, upright;
+    PointMm beside = draft.partBox().center();
+    if (front.hardware) {
+        const auto& holes = front.hardware->holes;
+        across = firstToLast(holes, [](const FrontPoint& p) { return p.x; });
+        upright = firstToLast(holes, [](const FrontPoint& p) { return p.y; });
+        const double reach = front.hardware->counterboreDiameter.inMillimetres() / 2 + besideHoles;
+        if (!holes.empty())
+            beside = toMm(holes.front()) - PointMm(reach, reach);
+    }
+    addChecks(draft, source.style, front.rect.width(), front.rect.height(), across, upright,
+              beside);
+}
+
+} // namespace
+
+Template frontTemplate(const TemplateSource& source, const Alike& alike) {
+    const FrontPlan& front = source.plan.fronts[alike.front()];
+    const FrontRect whole = FrontRect::atOrigin(front.rect.width(), front.rect.height());
+    TemplateDraft draft(TemplateKind::Front, "Front " + label(source.project, front), toMm(whole),
+                        front.opening);
+    draft.outline(Layer::FrontEdge);
+    addProfileLine(draft, front);
+    draft.centreLines();
+    if (front.hardware)
+        addHoles(draft, source, *front.hardware);
+    addChecksOf(draft, source, front);
+    draft.parameter(servesWhat(source, alike) + ": " + shown(front.rect.width(), source.style) +
+                    " wide, " + shown(front.rect.height(), source.style) + " high, " +
+                    shown(front.thickness, source.style) + " thick.");
+    if (front.hardware)
+        draft.parameter(orderOfWork(front.hardware->chosen));
+    return draft.finished("Read from the show face", "the front's top edge is up",
+                          openingsOf(source.plan, alike));
+}
+
+bool haveSameFront(const FrontPlan& a, const FrontPlan& b) {
+    return a.rect.width() == b.rect.width() && a.rect.height() == b.rect.height() &&
+           a.thickness == b.thickness && *a.profile == *b.profile && a.hardware == b.hardware;
+}
+
+} // namespace frontwright

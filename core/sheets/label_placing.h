@@ -1,0 +1,38 @@
+#pragma once
+
+#include "core/sheets/sheets.h"
+
+namespace frontwright {
+
+/// Finds room for labels on one page: inside `bounds`, clear of lines, holes and one another. Far
+/// from what it names, a label gets a leader. Where there is no free room at all, it takes the
+/// place that disturbs least.
+class LabelPlacer {
+public:
+    explicit LabelPlacer(const BoxMm& bounds) : m_bounds(bounds) {}
+
+    /// Lines, circles and hatches that labels keep clear of.
+    void avoid(const Mark& mark);
+    void avoid(const BoxMm& box) { m_boxes.push_back(box); }
+
+    /// Texts and leader; nothing where what the label names is not within the bounds.
+    std::vector<Mark> place(const TemplateLabel& label);
+
+private:
+    struct Candidate {
+        BoxMm box;
+        std::optional<LineMark> leader;
+    };
+    [[nodiscard]] std::vector<Candidate> candidates(const TemplateLabel& label) const;
+    [[nodiscard]] std::vector<Candidate> farCandidates(const TemplateLabel& label) const;
+    [[nodiscard]] int disturbance(const Candidate& candidate) const;
+    [[nodiscard]] int textDisturbance(const Candidate& candidate) const;
+
+    BoxMm m_bounds;
+    std::vector<LineMark> m_lines;
+    std::vector<CircleMark> m_circles;
+    std::vector<BoxMm> m_hatches;
+    std::vector<BoxMm> m_boxes;
+};
+
+} // namespace frontwright

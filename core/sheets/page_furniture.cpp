@@ -1,0 +1,168 @@
+#include "core/sheets/page_furniture.h"
+
+#include "core/drawings/lettering.h"
+#include "core/sheets/check_bars.h"
+#include "core/sheets/text_lines.h"
+
+#include <cmath>
+
+namespace frontwright {
+
+namespace {
+
+constexpr double crossReach = 4; ///< mm of a register cross to each side
+constexpr double holeClear = 2;  ///< mm between a cross and a hole's circle
+constexpr double dash = 2;       ///< mm, and the gap between two
+// From a tile's edge to the base line of a neighbour's name: text away from the edge, or between.
+constexpr double baseNear = 1.6;
+constexpr double baseFar = 1 + smallText;
+
+/// One edge of a tile where a neighbour goes on.
+struct Joint {
+    const Tile& neighbour;
+    int axis;    ///< 0: an upright joint, its place is an x
+    double at;   ///< in the part's frame
+    bool isCut;  ///< this tile is cut here and laid over its neighbour
+    double edge; ///< of what this tile shows, beyond the joint
+    double sign; ///< +1 to the right or up, −1 to the left or down
+};
+
+PointMm point(int axis, double across, double along) {
+    return axis == 0 ? PointMm(across, along) : PointMm(along, across);
+}
+
+std::vector<Joint> jointsOf(const TileOnPage& place) {
+    std::vector<Joint> joints;
+    const Tile& tile = place.tile;
+    const auto add = [&](int column, int row, int axis, bool isHigh, bool isCut) {
+        if (!place.tiles.used(column, row))
+            return;
+        joints.push_back({*place.tiles.at(column, row), axis,
+                          (isHigh ? tile.trimmed.max() : tile.trimmed.min())[axis], isCut,
+                          (isHigh ? tile.area.max() : tile.area.min())[axis], isHigh ? 1.0 : -1.0});
+    };
+    add(tile.column + 1, tile.row, 0, true, true);
+    add(tile.column - 1, tile.row, 0, false, false);
+    add(tile.column, tile.row + 1, 1, false, true);
+    add(tile.column, tile.row - 1, 1, true, false);
+    return joints;
+}
+
+void line(Page& page, Layer layer, const PointMm& from, const PointMm& to) {
+    page.drawing.marks.push_back({layer, LineMark{from, to}, {}});
+}
+
+void mark(Page& page, const char* kind, const std::string& part, const PointMm& at) {
+    page.marks.push_back({kind, part, at.x(), at.y()});
+}
+
+void addTrimLine(Page& page, const TileOnPage& place, const Joint& joint) {
+    const int along = 1 - joint.axis;
+    const PointMm from = place.shift + point(joint.axis, joint.at, place.tile.area.min()[along]);
+    const PointMm to = place.shift + point(joint.axis, joint.at, place.tile.area.max()[along]);
+    line(page, Layer::Trim, from, to);
+    const std::string name = place.part.title + " / " + tileName(place.tile) + " to " +
+                             tileName(joint.neighbour) + " / trim";
+    mark(page, "trim", name + " / from", from);
+    mark(page, "trim", name + " / to", to);
+}
+
+/// Dashes where the neighbour's cut edge comes to lie.
+void addLaidEdge(Page& page, const TileOnPage& place, const Joint& joint) {
+    const int along = 1 - joint.axis;
+    const double low = place.tile.area.min()[along], high = place.tile.area.max()[along];
+    for (double at = low; at < high; at += 2 * dash)
+        line(page, Layer::Register, place.shift + point(joint.axis, joint.at, at),
+             place.shift + point(joint.axis, joint.at, std::min(at + dash, high)));
+}
+
+void addCrosses(Page& page, const TileOnPage& place, const Joint& joint) {
+    const int along = 1 - joint.axis;
+    // Both neighbours name the joint from its first tile in reading order.
+    const std::string a = tileName(place.tile), b = tileName(joint.neighbour);
+    const std::string name =
+        place.part.title + " / joint " + (joint.isCut ? a + "-" + b : b + "-" + a) + " / cross ";
+    int number = 0;
+    for (double at : crossPlaces(place.part, joint.axis, joint.at, place.tile.trimmed.min()[along],
+                                 place.tile.trimmed.max()[along])) {
+        const PointMm centre = place.shift + point(joint.axis, joint.at, at);
+        const PointMm across(crossReach, 0), upright(0, crossReach);
+        line(page, Layer::Register, centre - across, centre + across);
+        line(page, Layer::Register, centre - upright, centre + upright);
+        mark(page, "register", name + std::to_string(++number), centre);
+    }
+}
+
+void addNeighbourName(Page& page, const TileOnPage& place, const Joint& joint) {
+    const int along = 1 - joint.axis;
+    const double length = place.tile.area.sizes()[along];
+    const std::string name = tileName(joint.neighbour);
+    std::string text = joint.isCut ? "cut here, lay over " + name : "lies under " + name;
+    if (textWidth(text, smallText) > length / 2 - 2 * crossReach)
+        text = joint.isCut ? "over " + name : "under " + name;
+    const double middle = place.tile.area.center()[along];
+    // Text reads from below or from the right: its upper side is up, or to the left.
+    const double outward = joint.axis == 0 ? -joint.sign : joint.sign;
+    const double away = outward > 0 ? baseNear : baseFar;
+    const PointMm at = place.shift + point(joint.axis, joint.edge + joint.sign * away, middle);
+    page.drawing.marks.push_back(
+        {Layer::Note,
+         TextMark{at, text, smallText, Anchor::Middle, joint.axis == 0 ? 90.0 : 0.0},
+         {}});
+}
+
+bool isClear(const Template& part, const PointMm& cross) {
+    for (const Mark& mark : part.drawing.marks)
+        if (const auto* circle = std::get_if<CircleMark>(&mark.shape))
+            if ((circle->centre - cross).norm() < circle->radius + crossReach + holeClear)
+                return false;
+    return true;
+}
+
+} // namespace
+
+const Tile* UsedTiles::at(int column, int row) const {
+    if (column < 0 || row < 0 || column >= tiling.columns || row >= tiling.rows)
+        return nullptr;
+    return &tiling.tiles[static_cast<std::size_t>(row * tiling.columns + column)];
+}
+bool UsedTiles::used(int column, int row) const {
+    return at(column, row) != nullptr &&
+           isUsed[static_cast<std::size_t>(row * tiling.columns + column)];
+}
+
+std::array<double, 2> crossPlaces(const Template& part, int axis, double at, double low,
+                                  double high) {
+    constexpr std::array steps{0.0, 6.0, -6.0, 12.0, -12.0};
+    const auto place = [&](double wanted) {
+        for (double step : steps)
+            if (isClear(part, point(axis, at, wanted + step)))
+                return wanted + step;
+        return wanted;
+    };
+    return {place(low + (high - low) / 4), place(high - (high - low) / 4)};
+}
+
+void addStrips(Page& page, const PageLayout& layout, const PageText& text) {
+    drawBars(page, layout.levelBars, BarDirection::Level, layout.unit, "across");
+    drawBars(page, layout.uprightBars, BarDirection::Upright, layout.unit, "up");
+    if (layout.farLevelBars)
+        drawBars(page, *layout.farLevelBars, BarDirection::Level, layout.unit, "across, far end");
+    if (layout.farUprightBars)
+        drawBars(page, *layout.farUprightBars, BarDirection::Upright, layout.unit, "up, far end");
+    for (TextMark& textLine : textLines(text, layout.text))
+        page.drawing.marks.push_back({Layer::Note, std::move(textLine), {}});
+}
+
+void addJoints(Page& page, const TileOnPage& place) {
+    for (const Joint& joint : jointsOf(place)) {
+        if (joint.isCut)
+            addTrimLine(page, place, joint);
+        else
+            addLaidEdge(page, place, joint);
+        addCrosses(page, place, joint);
+        addNeighbourName(page, place, joint);
+    }
+}
+
+} // namespace frontwright

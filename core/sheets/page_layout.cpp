@@ -1,0 +1,191 @@
+#include "core/sheets/page_layout.h"
+
+#include "core/sheets/check_bars.h"
+#include "core/sheets/text_lines.h"
+
+#include <cmath>
+
+namespace frontwright {
+
+namespace {
+
+constexpr double gap = 2;              ///< mm between blocks
+constexpr double mapWidth = 46;        ///< mm
+constexpr double leastMapHeight = 18;  ///< mm
+constexpr double leastDrawing = 40;    ///< mm in each direction
+constexpr double longestPage = 5080;   ///< mm: 14 400 pt (ISO 32000-1, implementation limits)
+constexpr double shortestRoll = 104;   ///< mm inside the margins: a 4 in bar
+constexpr double roundingRoom = 0.001; ///< mm, so that a part of a roll's own length fits
+
+/// Which way a roll's length runs.
+enum class Free : std::uint8_t { Nothing, Width, Height };
+
+Free freeSide(const PageRequest& request) {
+    if (!request.paper.isRoll())
+        return Free::Nothing;
+    return request.orientation == Orientation::Portrait ? Free::Height : Free::Width;
+}
+
+/// Breadth of a strip of bars; on a roll always that of the most lines, since its length is not
+/// known before its strips are.
+double breadth(const PageRequest& request, double room) {
+    const std::size_t lines =
+        request.paper.isRoll() ? mostBarLines : barLines(room, request.unit).size();
+    return barStripBreadth(lines);
+}
+
+double gutter(const PageRequest& request) {
+    return request.spread == Spread::OnePage ? 0 : neighbourGutter;
+}
+double mapRoom(const PageRequest& request) {
+    return request.spread == Spread::OnePage ? 0 : mapWidth + gap;
+}
+double textBlock(const PageRequest& request, double room) {
+    const double height = textHeight(request.text, room - mapRoom(request));
+    return request.spread == Spread::OnePage ? height : std::max(height, leastMapHeight);
+}
+
+/// Length of a roll's page: strips at both ends and the part between them.
+double rollLength(const PageRequest& request, double fixed) {
+    const double inside = fixed - 2 * request.margin;
+    const double strip = barStripBreadth(mostBarLines);
+    const bool isUpright = freeSide(request) == Free::Height;
+    const double part = isUpright ? request.part.y() : request.part.x();
+    double length = part + 2 * (gutter(request) + gap) + 2 * strip + roundingRoom;
+    if (isUpright)
+        length += textBlock(request, inside - strip - gap) + gap;
+    return std::max(length, shortestRoll) + 2 * request.margin;
+}
+
+PointMm pageSize(const PageRequest& request) {
+    const double width = request.paper.width.inMillimetres();
+    const double height = request.paper.height.inMillimetres();
+    switch (freeSide(request)) {
+    case Free::Nothing:
+        break;
+    case Free::Height:
+        return {width, rollLength(request, width)};
+    case Free::Width:
+        return {rollLength(request, width), width};
+    }
+    return request.orientation == Orientation::Portrait ? PointMm(width, height)
+                                                        : PointMm(height, width);
+}
+
+/// The shorter side's bars run the whole length of their side, so that they too are long.
+bool levelOwnsCorner(const PageRequest& request, const PointMm& size) {
+    switch (freeSide(request)) {
+    case Free::Nothing:
+        break;
+    case Free::Width:
+        return true;
+    case Free::Height:
+        return false;
+    }
+    return size.x() <= size.y();
+}
+
+Error tooSmall(const PageRequest& request, const std::string& forWhat) {
+    return {"paper", request.paper.name + " with these margins has no room for " + forWhat,
+            "use a larger paper or a smaller margin"};
+}
+
+struct Strips {
+    double left = 0;   ///< breadth of the upright bars
+    double level = 0;  ///< breadth of the level bars
+    double text = 0;   ///< height of the text below them
+    double bottom = 0; ///< left end of bars and text, from the inside's left
+};
+
+Strips strips(const PageRequest& request, const PointMm& size, const PointMm& inside) {
+    Strips result;
+    if (levelOwnsCorner(request, size)) {
+        result.level = breadth(request, inside.x());
+        result.text = textBlock(request, inside.x());
+        result.left = breadth(request, inside.y() - result.level - result.text - 2 * gap);
+    } else {
+        result.left = breadth(request, inside.y());
+        result.bottom = result.left + gap;
+        result.level = breadth(request, inside.x() - result.bottom);
+        result.text = textBlock(request, inside.x() - result.bottom);
+    }
+    return result;
+}
+
+BoxMm box(double left, double bottom, double right, double top) {
+    return {PointMm(left, bottom), PointMm(right, top)};
+}
+
+PageLayout placed(const PageRequest& request, const PointMm& size) {
+    const PointMm low(request.margin, request.margin), high = size - low;
+    const Strips s = strips(request, size, high - low);
+    const double left = low.x() + s.bottom, textTop = low.y() + s.text;
+    const double levelTop = textTop + gap + s.level;
+    PageLayout layout;
+    layout.size = size;
+    layout.unit = request.unit;
+    layout.text = box(left, low.y(), high.x() - mapRoom(request), textTop);
+    if (request.spread == Spread::SeveralPages)
+        layout.map = box(high.x() - mapWidth, low.y(), high.x(), textTop);
+    layout.levelBars = box(left, textTop + gap, high.x(), levelTop);
+    const double uprightLow = s.bottom > 0 ? low.y() : levelTop + gap;
+    layout.uprightBars = box(low.x(), uprightLow, low.x() + s.left, high.y());
+    PointMm drawingHigh = high;
+    const double far = barStripBreadth(mostBarLines);
+    if (freeSide(request) == Free::Height) {
+        layout.farLevelBars = box(left, high.y() - far, high.x(), high.y());
+        drawingHigh.y() -= far + gap;
+    } else if (freeSide(request) == Free::Width) {
+        layout.farUprightBars = box(high.x() - far, uprightLow, high.x(), high.y());
+        drawingHigh.x() -= far + gap;
+    }
+    const PointMm room(gutter(request), gutter(request));
+    layout.drawing = {PointMm(low.x() + s.left + gap, levelTop + gap) + room, drawingHigh - room};
+    return layout;
+}
+
+} // namespace
+
+Result<PageLayout> layOut(const PageRequest& request) {
+    const PointMm size = pageSize(request);
+    if (size.maxCoeff() > longestPage)
+        return Error{"paper", "a page would be longer than 5 080 mm",
+                     "use sheets instead of a roll, or a smaller paper"};
+    const PageLayout layout = placed(request, size);
+    if (barLines(layout.levelBars.sizes().x(), request.unit).empty() ||
+        barLines(layout.uprightBars.sizes().y(), request.unit).empty())
+        return tooSmall(request, "the check bars of 100 mm and 4 in");
+    if (layout.drawing.sizes().minCoeff() < leastDrawing - roundingRoom && !request.paper.isRoll())
+        return tooSmall(request, "a drawing beside its check bars and words");
+    if (layout.drawing.isEmpty())
+        return tooSmall(request, "a drawing beside its check bars and words");
+    return layout;
+}
+
+std::vector<TextMark> textLines(const PageText& text, const BoxMm& area) {
+    std::vector<TextMark> lines;
+    double y = area.max().y();
+    const auto add = [&](const std::string& paragraph, double height) {
+        for (std::string& line : wrapped(paragraph, height, area.sizes().x())) {
+            y -= linePitch(height);
+            // The pitch leaves room for descenders below the base line.
+            lines.push_back(
+                {{area.min().x(), y + 0.4 * height}, std::move(line), height, Anchor::Start, 0});
+        }
+    };
+    add(text.title, titleText);
+    for (const std::string& paragraph : text.paragraphs)
+        add(paragraph, smallText);
+    return lines;
+}
+
+double textHeight(const PageText& text, double width) {
+    double height =
+        static_cast<double>(wrapped(text.title, titleText, width).size()) * linePitch(titleText);
+    for (const std::string& paragraph : text.paragraphs)
+        height +=
+            static_cast<double>(wrapped(paragraph, smallText, width).size()) * linePitch(smallText);
+    return height;
+}
+
+} // namespace frontwright

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/sheets/sheets.h"
+
+namespace frontwright {
+
+/// What a template is made from.
+struct TemplateSource {
+    const Project& project;
+    const Plan& plan;
+    LengthStyle style;
+};
+/// Fronts that one template serves, by index into Plan::fronts; the first names it.
+using Alike = std::vector<std::uint32_t>;
+
+/// Outline, profile line, centre lines and hardware holes, read from the show face.
+Template frontTemplate(const TemplateSource&, const Alike&);
+
+/// Two fronts can share their template: size, thickness, profile and hardware are the same.
+bool haveSameFront(const FrontPlan&, const FrontPlan&);
+
+/// Mounting, bolt and access holes, bottom panel and least height, read from inside the box: left
+/// and right are exchanged.
+Template wallTemplate(const TemplateSource&, const Alike&);
+
+/// Two box walls can share their template.
+bool haveSameWall(const FrontPlan&, const FrontPlan&);
+
+/// Heights of a bank's openings, fronts, gaps and hole rows, upright, from the lower edge of the
+/// member below the bank to the upper edge of the one above it. `bank`: top to bottom.
+Template heightsStick(const TemplateSource&, const Alike& bank);
+
+/// The same for the widths of fronts that stand side by side, level, from left to right.
+Template widthsStick(const TemplateSource&, const Alike& row);
+
+// Words that several templates share.
+std::vector<OpeningId> openingsOf(const Plan&, const Alike&);
+/// "Serves 3 fronts: A2, B1 and B2"; "Serves one front: A2".
+std::string servesWhat(const TemplateSource&, const Alike&);
+/// A drill's size: exact, so that nobody drills the next one.
+std::string drill(const TemplateSource&, Length diameter);
+
+} // namespace frontwright

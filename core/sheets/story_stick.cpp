@@ -1,0 +1,212 @@
+#include "core/sheets/part_templates.h"
+
+#include "core/lengths/format.h"
+#include "core/plan/banks.h"
+#include "core/sheets/template_draft.h"
+#include "core/sheets/text_lines.h"
+
+#include <algorithm>
+
+namespace frontwright {
+
+namespace {
+
+enum class Lies : std::uint8_t { Upright, Level };
+
+/// One of the strips that run along a stick, side by side.
+struct Lane {
+    double from; ///< mm across the stick
+    double to;
+    const char* heading;
+};
+constexpr Lane openingsLane{0, 24, "openings"};
+constexpr Lane frontsLane{24, 48, "fronts"};
+constexpr Lane gapsLane{48, 69, "gaps"};
+constexpr Lane holesLane{69, 96, "holes"};
+constexpr double breadth = holesLane.to;
+constexpr double besideHeading = 4; ///< mm of each lane that its heading takes
+
+/// The stretch of the case, along one axis, that a stick shows.
+struct Reach {
+    Lies lies;
+    Span along;
+    [[nodiscard]] Span of(const CaseRect& rect) const {
+        return lies == Lies::Upright ? rect.upright() : rect.across();
+    }
+    [[nodiscard]] Length of(CasePoint p) const { return lies == Lies::Upright ? p.y : p.x; }
+};
+
+BoxMm boxOf(const Reach& reach) {
+    const double length = reach.along.size().inMillimetres();
+    const PointMm size =
+        reach.lies == Lies::Upright ? PointMm(breadth, length) : PointMm(length, breadth);
+    return {PointMm(0, 0), size};
+}
+
+class Stick {
+public:
+    Stick(const TemplateSource& source, const Reach& reach, std::string title, OpeningId opening)
+        : m_source(source),
+          m_reach(reach),
+          m_draft(TemplateKind::StoryStick, std::move(title), boxOf(reach), opening) {
+        m_draft.rectangle(Layer::CutEdge, m_draft.partBox(), "outline");
+        for (const Lane& lane : {openingsLane, frontsLane, gapsLane, holesLane})
+            addHeading(lane);
+    }
+
+    /// A line across a lane at a place of the case, with its distance from the stick's low end.
+    void mark(Layer layer, const Lane& lane, Length at, const std::string& name,
+              const std::string& text, TemplateLabel::Prefer prefer) {
+        const std::string value = shownBare(at - m_reach.along.low, m_source.style);
+        m_draft.namedLine(
+            layer, across(lane, at), name,
+            wrapped(text + " " + value, smallText, lane.to - lane.from - besideHeading), prefer,
+            m_reach.lies == Lies::Upright ? 0 : 90);
+    }
+    void plain(Layer layer, const Lane& lane, Length at, const std::string& name) {
+        m_draft.line(layer, across(lane, at).from, across(lane, at).to, name);
+    }
+    void note(const Lane& lane, Length at, const std::string& name, const std::string& text) {
+        m_draft.label({{text},
+                       across(lane, at),
+                       TemplateLabel::Prefer::High,
+                       m_reach.lies == Lies::Upright ? 0.0 : 90.0,
+                       m_draft.part(name)});
+    }
+
+    [[nodiscard]] TemplateDraft& draft() { return m_draft; }
+    [[nodiscard]] const Reach& reach() const { return m_reach; }
+    [[nodiscard]] const TemplateSource& source() const { return m_source; }
+
+private:
+    [[nodiscard]] PointMm point(double along, double across) const {
+        return m_reach.lies == Lies::Upright ? PointMm(across, along) : PointMm(along, across);
+    }
+    [[nodiscard]] LineMark across(const Lane& lane, Length at) const {
+        const double along = (at - m_reach.along.low).inMillimetres();
+        return {point(along, lane.from), point(along, lane.to)};
+    }
+    void addHeading(const Lane& lane) {
+        const double length = m_reach.along.size().inMillimetres();
+        const LineMark border{point(0, lane.from), point(length, lane.from)};
+        const std::string name = std::string("lane of ") + lane.heading;
+        if (lane.from > 0)
+            m_draft.line(Layer::Note, border.from, border.to, name);
+        m_draft.label({{lane.heading},
+                       border,
+                       TemplateLabel::Prefer::High,
+                       m_reach.lies == Lies::Upright ? 90.0 : 0.0,
+                       m_draft.part(name)});
+    }
+
+    const TemplateSource& m_source;
+    Reach m_reach;
+    TemplateDraft m_draft;
+};
+
+using Prefer = TemplateLabel::Prefer;
+
+void addEdges(Stick& stick, const FrontPlan& front) {
+    const std::string name = label(stick.source().project, front);
+    const Span opening = stick.reach().of(front.openingRect), whole = stick.reach().of(front.rect);
+    stick.mark(Layer::OpeningEdge, openingsLane, opening.low, "opening " + name + ", low edge",
+               name, Prefer::High);
+    stick.mark(Layer::OpeningEdge, openingsLane, opening.high, "opening " + name + ", high edge",
+               name, Prefer::Low);
+    stick.mark(Layer::FrontEdge, frontsLane, whole.low, "front " + name + ", low edge", name,
+               Prefer::High);
+    stick.mark(Layer::FrontEdge, frontsLane, whole.high, "front " + name + ", high edge", name,
+               Prefer::Low);
+    stick.plain(Layer::FrontEdge, gapsLane, whole.low, "gap at " + name + ", low edge of front");
+    stick.plain(Layer::FrontEdge, gapsLane, whole.high, "gap at " + name + ", high edge of front");
+}
+
+/// One line for all holes at the same place along the stick.
+std::vector<Length> distinct(std::vector<Length> places) {
+    std::sort(places.begin(), places.end());
+    places.erase(std::unique(places.begin(), places.end()), places.end());
+    return places;
+}
+
+void addHoles(Stick& stick, const FrontPlan& front) {
+    const std::string name = label(stick.source().project, front);
+    std::vector<Length> screws, bolts;
+    for (const MountingHole& hole : front.mounting.holes)
+        screws.push_back(stick.reach().of(front.box.origin + CasePoint{hole.at.x, hole.at.y}));
+    if (front.hardware)
+        for (const FrontPoint& hole : front.hardware->holes)
+            bolts.push_back(stick.reach().of(front.rect.lowerLeft() + CasePoint{hole.x, hole.y}));
+    int row = 0;
+    for (Length at : distinct(screws))
+        stick.mark(Layer::Centre, holesLane, at,
+                   "screws " + name + ", row " + std::to_string(++row), "screw", Prefer::High);
+    row = 0;
+    for (Length at : distinct(bolts))
+        stick.mark(Layer::Centre, holesLane, at,
+                   "handle " + name + ", row " + std::to_string(++row), "handle", Prefer::High);
+}
+
+/// Between neighbours in the order in which they stand along the stick.
+void addGap(Stick& stick, const FrontPlan& lower, const FrontPlan& upper) {
+    const Project& project = stick.source().project;
+    const Length from = stick.reach().of(lower.rect).high, to = stick.reach().of(upper.rect).low;
+    stick.note(gapsLane, greatest(from, to),
+               "gap " + label(project, lower) + " to " + label(project, upper),
+               "gap " + shownBare(to - from, stick.source().style));
+}
+
+std::string unitNote(LengthStyle style) {
+    return style.unit == Unit::Inch ? "Figures in inches from the low end."
+                                    : "Figures in mm from the low end.";
+}
+
+Template made(Stick& stick, const Alike& lowToHigh, std::string face, std::string up) {
+    const Plan& plan = stick.source().plan;
+    for (std::size_t i = 0; i < lowToHigh.size(); ++i) {
+        const FrontPlan& front = plan.fronts[lowToHigh[i]];
+        addEdges(stick, front);
+        addHoles(stick, front);
+        if (i > 0)
+            addGap(stick, plan.fronts[lowToHigh[i - 1]], front);
+    }
+    stick.draft().parameter(unitNote(stick.source().style));
+    return stick.draft().finished(std::move(face), std::move(up), openingsOf(plan, lowToHigh));
+}
+
+} // namespace
+
+Template heightsStick(const TemplateSource& source, const Alike& bank) {
+    const auto& fronts = source.plan.fronts;
+    const auto& members = source.plan.members;
+    const FrontPlan& highest = fronts[bank.front()];
+    const FrontPlan& lowest = fronts[bank.back()];
+    const Reach reach{Lies::Upright,
+                      {members[lowest.neighbours.bottom.member].rect.bottom,
+                       members[highest.neighbours.top.member].rect.top}};
+    Stick stick(source, reach, "Story stick, bank " + bankLetters(highest.bank), lowest.opening);
+    stick.draft().parameter("Hold the low end flush with the lower edge of the member below the "
+                            "bank, " +
+                            shown(reach.along.low, source.style) + " above the case's lower edge.");
+    return made(stick, Alike(bank.rbegin(), bank.rend()), "Read from the front",
+                "the bank's upper end is up");
+}
+
+Template widthsStick(const TemplateSource& source, const Alike& row) {
+    const auto& fronts = source.plan.fronts;
+    const auto& members = source.plan.members;
+    const FrontPlan& leftmost = fronts[row.front()];
+    const FrontPlan& rightmost = fronts[row.back()];
+    const Reach reach{Lies::Level,
+                      {members[leftmost.neighbours.left.member].rect.left,
+                       members[rightmost.neighbours.right.member].rect.right}};
+    std::vector<std::string> names;
+    for (std::uint32_t index : row)
+        names.push_back(bankLetters(fronts[index].bank));
+    Stick stick(source, reach, "Story stick, widths of " + listed(names, 8), leftmost.opening);
+    stick.draft().parameter("Hold the low end, at the left, flush with the left edge of the member "
+                            "at the left, " +
+                            shown(reach.along.low, source.style) + " from the case's left edge.");
+    return made(stick, row, "Read from the front", "the lane of holes is up");
+}
+
+} // namespace frontwright

@@ -1,0 +1,110 @@
+#include "core/sheets/template_draft.h"
+
+#include "core/drawings/sketch.h"
+
+namespace frontwright {
+
+namespace {
+
+constexpr double wasteBand = 4;   ///< mm of hatching round the outline
+constexpr double overrun = 3;     ///< mm of centre lines past the outline: 2 to 5 mm (ISO 128)
+constexpr double crossReach = 2;  ///< mm of a hole's cross past its circle
+constexpr double tickReach = 1.5; ///< mm of a dimension's tick to each side of its line
+
+} // namespace
+
+TemplateDraft::TemplateDraft(TemplateKind kind, std::string title, const BoxMm& part,
+                             OpeningId opening)
+    : m_opening(opening) {
+    m_template.kind = kind;
+    m_template.title = std::move(title);
+    m_template.part = part;
+    m_template.drawing.extent = part;
+}
+
+void TemplateDraft::add(Layer layer, decltype(Mark::shape) shape, const std::string& name) {
+    m_template.drawing.marks.push_back({layer, std::move(shape), part(name)});
+}
+
+void TemplateDraft::outline(Layer layer) {
+    const BoxMm inner = partBox();
+    const PointMm band(wasteBand, wasteBand);
+    const BoxMm outer(inner.min() - band, inner.max() + band);
+    hatch(Layer::Waste, {outer.min(), PointMm(inner.min().x(), outer.max().y())});
+    hatch(Layer::Waste, {PointMm(inner.max().x(), outer.min().y()), outer.max()});
+    hatch(Layer::Waste,
+          {PointMm(inner.min().x(), outer.min().y()), PointMm(inner.max().x(), inner.min().y())});
+    hatch(Layer::Waste,
+          {PointMm(inner.min().x(), inner.max().y()), PointMm(inner.max().x(), outer.max().y())});
+    rectangle(layer, inner, "outline");
+    m_template.drawing.extent.extend(outer);
+}
+
+void TemplateDraft::rectangle(Layer layer, const BoxMm& box, const std::string& name) {
+    add(layer, PathMark{cornersOf(box), PathMark::End::Closed}, name);
+}
+
+void TemplateDraft::line(Layer layer, const PointMm& from, const PointMm& to,
+                         const std::string& name) {
+    add(layer, LineMark{from, to}, name);
+}
+
+void TemplateDraft::namedLine(Layer layer, const LineMark& line, const std::string& name,
+                              std::vector<std::string> text, TemplateLabel::Prefer prefer,
+                              double turned) {
+    add(layer, line, name);
+    label({std::move(text), line, prefer, turned, part(name)});
+}
+
+void TemplateDraft::hole(Layer layer, const CircleMark& mark, const std::string& name,
+                         std::vector<std::string> text) {
+    circle(layer, mark, name);
+    const PointMm across(mark.radius + crossReach, 0), upright(0, mark.radius + crossReach);
+    // Unnamed: the circle's mark already says where the centre is.
+    line(Layer::Hole, mark.centre - across, mark.centre + across, "");
+    line(Layer::Hole, mark.centre - upright, mark.centre + upright, "");
+    label({std::move(text), mark, TemplateLabel::Prefer::High, 0, part(name)});
+}
+
+void TemplateDraft::circle(Layer layer, const CircleMark& mark, const std::string& name) {
+    add(layer, mark, name);
+}
+
+void TemplateDraft::hatch(Layer layer, const BoxMm& box) {
+    add(layer, HatchMark{cornersOf(box), 3, 45, {}}, "");
+}
+
+void TemplateDraft::centreLines() {
+    const PointMm centre = partBox().center();
+    const PointMm low = partBox().min(), high = partBox().max();
+    line(Layer::Centre, {centre.x(), low.y() - overrun}, {centre.x(), high.y() + overrun},
+         "upright centre line");
+    line(Layer::Centre, {low.x() - overrun, centre.y()}, {high.x() + overrun, centre.y()},
+         "level centre line");
+}
+
+void TemplateDraft::label(TemplateLabel text) {
+    m_template.labels.push_back(std::move(text));
+}
+
+void TemplateDraft::checkDimension(const PointMm& from, const PointMm& to,
+                                   const std::string& value) {
+    const std::string name = "overall check " + std::to_string(++m_checks);
+    const PointMm tick(tickReach, tickReach);
+    for (const PointMm& end : {from, to})
+        line(Layer::Dimension, end - tick, end + tick, "");
+    const bool isUpright = from.x() == to.x();
+    namedLine(Layer::Dimension, {from, to}, name, {"overall check: " + value},
+              TemplateLabel::Prefer::High, isUpright ? 90 : 0);
+}
+
+Template TemplateDraft::finished(std::string face, std::string up,
+                                 std::vector<OpeningId> parts) const {
+    Template result = m_template;
+    result.face = std::move(face);
+    result.up = std::move(up);
+    result.parts = std::move(parts);
+    return result;
+}
+
+} // namespace frontwright

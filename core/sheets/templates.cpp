@@ -1,0 +1,115 @@
+#include "core/sheets/part_templates.h"
+
+#include "core/lengths/format.h"
+#include "core/sheets/text_lines.h"
+
+#include <algorithm>
+#include <functional>
+#include <numeric>
+
+namespace frontwright {
+
+namespace {
+
+/// Bank by bank from the left, each from the top, as one reads an elevation.
+Alike inReadingOrder(const Plan& plan) {
+    Alike order(plan.fronts.size());
+    std::iota(order.begin(), order.end(), 0U);
+    std::stable_sort(order.begin(), order.end(), [&](std::uint32_t a, std::uint32_t b) {
+        const FrontPlan& p = plan.fronts[a];
+        const FrontPlan& q = plan.fronts[b];
+        return p.bank != q.bank ? p.bank < q.bank : p.place < q.place;
+    });
+    return order;
+}
+
+/// A part without a size has no template; that there is no room for it is a finding.
+bool hasFront(const FrontPlan& front) {
+    return front.rect.width() > Length{} && front.rect.height() > Length{};
+}
+bool hasWall(const FrontPlan& front) {
+    return front.box.width > Length{} && front.box.height > Length{};
+}
+
+using Alikeness = std::function<bool(const FrontPlan&, const FrontPlan&)>;
+
+std::vector<Alike> grouped(const Plan& plan, const Alike& order,
+                           const std::function<bool(const FrontPlan&)>& exists,
+                           const Alikeness& areAlike) {
+    std::vector<Alike> groups;
+    for (std::uint32_t index : order) {
+        const FrontPlan& front = plan.fronts[index];
+        if (!exists(front))
+            continue;
+        const auto group = std::find_if(groups.begin(), groups.end(), [&](const Alike& known) {
+            return areAlike(plan.fronts[known.front()], front);
+        });
+        if (group == groups.end())
+            groups.push_back({index});
+        else
+            group->push_back(index);
+    }
+    return groups;
+}
+
+std::vector<Alike> banksOf(const Plan& plan, const Alike& order) {
+    return grouped(plan, order, hasFront,
+                   [](const FrontPlan& a, const FrontPlan& b) { return a.bank == b.bank; });
+}
+
+/// Top fronts of banks that stand side by side share a stick; what lies above or below starts
+/// another.
+std::vector<Alike> rowsOf(const Plan& plan, const std::vector<Alike>& banks) {
+    std::vector<Alike> rows;
+    for (const Alike& bank : banks) {
+        const Span across = plan.fronts[bank.front()].openingRect.across();
+        const auto row = std::find_if(rows.begin(), rows.end(), [&](const Alike& known) {
+            return plan.fronts[known.back()].openingRect.right <= across.low;
+        });
+        if (row == rows.end())
+            rows.push_back({bank.front()});
+        else
+            row->push_back(bank.front());
+    }
+    return rows;
+}
+
+} // namespace
+
+std::vector<OpeningId> openingsOf(const Plan& plan, const Alike& alike) {
+    std::vector<OpeningId> ids;
+    for (std::uint32_t index : alike)
+        ids.push_back(plan.fronts[index].opening);
+    return ids;
+}
+
+std::string servesWhat(const TemplateSource& source, const Alike& alike) {
+    std::vector<std::string> names;
+    for (std::uint32_t index : alike)
+        names.push_back(label(source.project, source.plan.fronts[index]));
+    const std::string count =
+        alike.size() == 1 ? "one front" : std::to_string(alike.size()) + " fronts";
+    return "Serves " + count + ", " + listed(names, 12);
+}
+
+std::string drill(const TemplateSource& source, Length diameter) {
+    return "\u00d8 " + exact(diameter, source.style.unit);
+}
+
+std::vector<Template> templates(const Project& project, const Plan& plan, LengthStyle style) {
+    const TemplateSource source{project, plan, style};
+    const Alike order = inReadingOrder(plan);
+    const std::vector<Alike> banks = banksOf(plan, order);
+    std::vector<Template> result;
+    for (const Alike& alike : grouped(plan, order, hasFront, haveSameFront))
+        result.push_back(frontTemplate(source, alike));
+    for (const Alike& alike : grouped(plan, order, hasWall, haveSameWall))
+        result.push_back(wallTemplate(source, alike));
+    for (const Alike& bank : banks)
+        result.push_back(heightsStick(source, bank));
+    for (const Alike& row : rowsOf(plan, banks))
+        result.push_back(widthsStick(source, row));
+    return result;
+}
+
+} // namespace frontwright
