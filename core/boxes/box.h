@@ -25,8 +25,10 @@ struct BoxPlan {
     friend bool operator==(const BoxPlan&, const BoxPlan&) = default;
 };
 
-/// Box from opening, clearances and setback (0 for overlay fronts, the front's thickness for
-/// inset ones). `runner` may be null where all clearances are given.
+/// Box from opening, clearances and setback (0 where every side of the front lies on the frame's
+/// face; the front's thickness where a side is inset, for then the front lies between the frame's
+/// parts). `runner` may be null; a clearance that neither it nor the spec gives is 0. Sizes are
+/// negative where there is no room: judged as a finding.
 ///   width = opening − 2 × side clearance; height = opening − below − above, or as given
 BoxPlan planBox(const BoxSpec&, const RunnerKind* runner, CaseRect opening, CaseRect front,
                 Length setback);

@@ -9,8 +9,8 @@
 
 namespace frontwright {
 
-// Three coordinate frames, three families of types; only the functions of boxes/frames_of_box.h
-// lead from one to another. All are right-handed and seen from the front of the case: x to the
+// Three coordinate frames, three families of types; only the functions of boxes/box.h lead
+// from one to another. All are right-handed and seen from the front of the case: x to the
 // right, y up.
 struct CaseFrame {};  ///< origin: the case's lower left corner
 struct FrontFrame {}; ///< origin: the front's lower left corner, on its show face
