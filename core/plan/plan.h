@@ -10,7 +10,9 @@
 
 namespace frontwright {
 
-/// What shows of a member between (or beside) the fronts: least and greatest along its length.
+/// What shows of a member between (or beside) the fronts: least and greatest along its length,
+/// wherever fronts lie at both its sides (for an outer member, at its inner side). An inset front
+/// covers nothing of it.
 struct Reveal {
     Length least;
     Length greatest;
@@ -25,15 +27,20 @@ struct MemberPlan {
     bool hasFronts = false; ///< a front lies on it or beside it
 };
 
-/// What lies beyond one side of a front.
+/// What lies beyond one side of a front. Fronts face each other where their openings and they
+/// themselves have a common stretch along the member between them.
 struct Neighbour {
-    std::uint32_t member = 0;           ///< index into Plan::members
-    std::optional<std::uint32_t> front; ///< nearest facing front across the member, if any
-    Length gap; ///< to that front, or to the member's far edge; Inset: to the opening's edge
+    std::uint32_t member = 0; ///< index into Plan::members
+    /// Nearest facing front across the member, if any; of equally near ones that with the longest
+    /// common stretch.
+    std::optional<std::uint32_t> front;
+    /// To that front (where that one is inset: to the member's far edge), or to the member's far
+    /// edge where no front faces. Of an inset side: to its own opening's edge.
+    Length gap;
 };
 
-/// A front, its box and its holes. Everything derived for one opening.
-struct FrontPlan {
+/// Where a front lies and how it meets what is beside it.
+struct FrontPlace {
     OpeningId opening;
     std::uint32_t bank = 0;  ///< 0 = A; banks are numbered left to right, then top to bottom
     std::uint32_t place = 0; ///< 0 = the bank's top front
@@ -42,6 +49,10 @@ struct FrontPlan {
     PerSide<Length> overlay; ///< over the opening's edge; negative for inset
     PerSide<Fit> fit;
     PerSide<Neighbour> neighbours;
+};
+
+/// A front, its box and its holes. Everything derived for one opening.
+struct FrontPlan : FrontPlace {
     Length thickness;
     const Profile* profile = nullptr; ///< the front's own or the case's; into the Project
     FrontRect field;
@@ -50,9 +61,12 @@ struct FrontPlan {
     std::optional<HardwarePlan> hardware; ///< none where no handle is chosen
     /// What the opening decides for itself; into the Project. makePlan sets it always.
     const FrontChoices* choices = nullptr;
+    /// The opening's name, empty where the maker gave none; into the Project, set always.
+    const std::string* name = nullptr;
 };
 
-/// Loose block that sets the gap between two fronts.
+/// Loose block that sets the gap between two fronts that face each other across a member. None
+/// where one of them is inset: the member itself stands between them, flush with the front.
 struct Spacer {
     std::uint32_t lower;  ///< index into Plan::fronts: the lower or the left one
     std::uint32_t upper;  ///< the upper or the right one
@@ -61,7 +75,8 @@ struct Spacer {
     Span along;           ///< where the two face each other, along the member, case frame
 };
 
-/// Block that sets the first front's overlay at a side of the bank's frame.
+/// Block that sets the first front's overlay at an outer member. None for an inset side: its gap
+/// is measured inside the opening (Neighbour::gap).
 struct Stop {
     std::uint32_t front; ///< index into Plan::fronts
     Side side = Side::Left;
@@ -69,28 +84,42 @@ struct Stop {
     Length fromOpening; ///< overlay, from the opening's edge
 };
 
-/// Two fronts whose rectangles have a common part.
+/// Two fronts whose rectangles have a common part with an area; first < second.
 struct Collision {
     std::uint32_t first;
     std::uint32_t second;
     CaseRect common;
 };
 
-/// What follows from a Project: every size, place and depth. Refers into the Project and the
-/// Catalogue it was made from, which must outlive it. Judges nothing: see findings.
+/// What follows from a Project: every size, place and depth. Refers into the Project (choices,
+/// names, profiles) and the Catalogue (screws, bolts, forms) it was made from, which must outlive
+/// it unchanged and in place. Judges nothing: see findings.
 struct Plan {
     CaseRect outline;
-    std::vector<MemberPlan> members; ///< the four outer ones first
-    std::vector<FrontPlan> fronts;   ///< one per opening, in the layout's order
-    std::vector<Spacer> spacers;
-    std::vector<Stop> stops;
-    std::vector<Collision> collisions;
+    std::vector<MemberPlan> members;        ///< the four outer ones first
+    std::vector<FrontPlan> fronts;          ///< one per opening, in the layout's order
+    std::vector<Spacer> spacers;            ///< by member, then along it
+    std::vector<Stop> stops;                ///< by front, then side
+    std::vector<Collision> collisions;      ///< by first, then second
+    std::vector<std::uint32_t> frontsById;  ///< indices into fronts, ascending by opening
+    std::vector<std::uint32_t> membersById; ///< indices into members, ascending by id
 
     [[nodiscard]] const FrontPlan* frontOf(OpeningId) const;  ///< nullptr where there is none
     [[nodiscard]] const MemberPlan* memberOf(MemberId) const; ///< nullptr where there is none
 };
 
+/// The catalogue is the one to choose from: the program's entries merged with the document's own.
 /// Error: the case cannot be laid out (no room), or an id is not in the catalogue.
+///
+/// Overlay of a front's side over a member of width m (design 5.2, common practice, no source):
+///   Overlay  the amount
+///   Inset    − the amount
+///   Gap      m − gap where no front faces it, or only one that does not cover the member: the gap
+///            is then measured to the member's far edge;
+///            m − gap − o where it faces a front of overlay o;
+///            half of (m − the greater gap) where both ask for a gap, the odd nanometre to the
+///            right or upper front;
+///            facing several fronts: the least of these, so that no gap is less than asked for
 Result<Plan> makePlan(const Project&, const Catalogue&);
 
 /// The maker's name of the opening, else bank letters and place: "A1", "B3", "AA12".

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "core/plan/facing.h"
+
+#include <vector>
+
+namespace frontwright {
+
+// What the fronts' overlays come to along the members. All read the fronts' rects.
+
+/// Sets every front's neighbours, the spacers, and the reveals of the members between fronts.
+void setNeighbours(Arrangement&, const std::vector<Facing>&);
+
+/// Sets the stops, and the reveals of the members that fronts lie beside at one side only.
+void setStops(Arrangement&);
+
+} // namespace frontwright

@@ -1,0 +1,101 @@
+#include "core/plan/outfitter.h"
+
+#include "core/plan/chosen.h"
+
+#include <algorithm>
+
+namespace frontwright {
+namespace {
+
+constexpr std::size_t mostRims = 8;
+
+Error notInCatalogue(const std::string& kind, const std::string& id) {
+    return {"", "no " + kind + " \"" + id + "\" in the catalogue", "choose one that is there"};
+}
+
+bool givesAllClearances(const BoxSpec& spec) {
+    return spec.sideClearance && spec.clearanceBelow && (spec.clearanceAbove || spec.height);
+}
+
+/// An inset side lies between the frame's parts, so the wall behind it lies back.
+Length setbackOf(const FrontPlan& front) {
+    const bool liesInFrame = std::any_of(allSides.begin(), allSides.end(),
+                                         [&](Side side) { return front.fit[side] == Fit::Inset; });
+    return liesInFrame ? front.thickness : Length{};
+}
+
+} // namespace
+
+Outfitter::Outfitter(const Project& project, const Catalogue& catalogue)
+    : m_project(project),
+      m_catalogue(catalogue),
+      m_runner(catalogue.runner(project.fronts.box.runner)),
+      m_screw(catalogue.woodScrew(project.fronts.mounting.screw)),
+      m_handle(handleOf(project.fronts.hardware)),
+      m_rowGrid(project.style.unit == Unit::Inch ? Length::inches(0, 8) : Length::millimetres(1)) {}
+
+std::optional<Error> Outfitter::outfit(FrontPlan& front) {
+    front.thickness = chosenThickness(m_project, front);
+    front.profile = &chosenProfile(m_project, front);
+    if (auto error = buildBox(front))
+        return error;
+    const FrontRect outline = FrontRect::atOrigin(front.rect.width(), front.rect.height());
+    front.field = field(*front.profile, outline);
+    const FrontStock stock{outline, front.field, front.thickness, front.profile,
+                           front.box.wallThickness};
+    if (auto error = placeHardware(front, stock))
+        return error;
+    return placeScrews(front, stock);
+}
+
+Outfitter::Handle Outfitter::handleOf(const HardwareSpec& spec) const {
+    const HardwareForm* form = spec.form.empty() ? nullptr : m_catalogue.hardwareForm(spec.form);
+    return {form, form ? m_catalogue.bolt(form->bolt) : nullptr};
+}
+
+std::optional<Error> Outfitter::buildBox(FrontPlan& front) const {
+    const BoxSpec& spec = chosenBox(m_project, front);
+    const RunnerKind* runner = front.choices->box ? m_catalogue.runner(spec.runner) : m_runner;
+    if (!runner && !(spec.runner.empty() && givesAllClearances(spec)))
+        return notInCatalogue("runner kind", spec.runner);
+    front.box = planBox(spec, runner, front.openingRect, front.rect, setbackOf(front));
+    return std::nullopt;
+}
+
+std::optional<Error> Outfitter::placeHardware(FrontPlan& front, const FrontStock& stock) const {
+    const HardwareSpec& spec = chosenHardware(m_project, front);
+    const Handle handle = front.choices->hardware ? handleOf(spec) : m_handle;
+    if (!handle.form && !spec.form.empty())
+        return notInCatalogue("hardware form", spec.form);
+    if (handle.form && !handle.bolt)
+        return notInCatalogue("bolt", handle.form->bolt);
+    front.hardware = planHardware(spec, handle.form, handle.bolt, m_project.limits, stock);
+    return std::nullopt;
+}
+
+std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& stock) {
+    const MountingSpec& spec = chosenMounting(m_project, front);
+    const WoodScrew* screw = front.choices->mounting ? m_catalogue.woodScrew(spec.screw) : m_screw;
+    if (!screw)
+        return notInCatalogue("wood screw", spec.screw);
+    const MountingPlace place{front.box, stock, front.hardware ? &*front.hardware : nullptr,
+                              &rimOf(front), m_rowGrid};
+    front.mounting = planMounting(spec, *screw, m_project.limits, place);
+    return std::nullopt;
+}
+
+const ThinRim& Outfitter::rimOf(const FrontPlan& front) {
+    for (const SolvedRim& solved : m_rims)
+        if (solved.thickness == front.thickness &&
+            (solved.profile == front.profile || *solved.profile == *front.profile))
+            return solved.rim;
+    if (m_rims.size() == mostRims)
+        m_rims.pop_front();
+    const Limits& limits = m_project.limits;
+    m_rims.push_back({front.profile, front.thickness,
+                      thinRim(*front.profile, front.thickness,
+                              limits.leastPenetration.length + limits.leastTipCover.length)});
+    return m_rims.back().rim;
+}
+
+} // namespace frontwright
