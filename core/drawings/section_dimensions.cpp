@@ -1,0 +1,161 @@
+#include "core/drawings/dimension_rows.h"
+#include "core/drawings/section_parts.h"
+#include "core/lengths/format.h"
+
+#include <algorithm>
+
+namespace frontwright {
+
+namespace {
+
+/// Makes what is measured in this section, with words before its figure.
+class Measurer {
+public:
+    explicit Measurer(const SectionSubject& subject) : m_subject(subject) {}
+
+    /// Between two places in either order. `size` is the plan's exact value.
+    [[nodiscard]] Measured between(double a, double b, std::string_view words, Length size,
+                                   std::optional<Quantity> quantity) const {
+        return {std::min(a, b), std::max(a, b),
+                std::string(words) + " " + shownBare(size.magnitude(), m_subject.options.style),
+                quantity, Part{m_subject.front.opening, std::nullopt, std::string(words)}};
+    }
+    [[nodiscard]] Quantity ofFront(QuantityKind kind, std::uint32_t index = 0) const {
+        return {kind, m_subject.frontIndex, index};
+    }
+
+private:
+    const SectionSubject& m_subject;
+};
+
+void take(Sketch& sketch, const DimensionRows& rows) {
+    for (Mark& mark : rows.marks())
+        sketch.add(std::move(mark));
+}
+
+/// What a screw takes up of wall and front. The order puts what ends farther right nearer to the
+/// drawing, so that no extension line runs through a text.
+void layScrew(DimensionRows& rows, const SectionSubject& subject) {
+    const Measurer measure(subject);
+    const MountingHole* hole = subject.hole();
+    const MountingPlan& mounting = subject.front.mounting;
+    const double face = -subject.thickness();
+    rows.keepClear(face);
+    rows.addChain({measure.between(0, subject.wall(), "wall", subject.front.box.wallThickness,
+                                   std::nullopt)});
+    const auto reach = hole != nullptr ? screwReach(subject, *hole) : std::nullopt;
+    if (reach) {
+        const std::uint32_t i = subject.options.mountingHole;
+        const double local = -hole->thickness.inMillimetres();
+        const bool isThrough = hole->tipCover < Length{};
+        rows.addChain({measure.between(reach->head, reach->tip, "screw", *mounting.length,
+                                       measure.ofFront(QuantityKind::ScrewLength))});
+        if (hole->penetration > Length{})
+            rows.addChain({measure.between(0, reach->tip, "in front", hole->penetration,
+                                           measure.ofFront(QuantityKind::ScrewPenetration, i))});
+        rows.addChain(
+            {measure.between(reach->tip, local, isThrough ? "through by" : "tip cover",
+                             hole->tipCover, measure.ofFront(QuantityKind::ScrewTipCover, i))});
+    }
+    rows.addChain({measure.between(face, 0, "front", subject.front.thickness,
+                                   measure.ofFront(QuantityKind::FrontThickness))});
+}
+
+void layBolt(DimensionRows& rows, const SectionSubject& subject, const HardwarePlan& hardware) {
+    const Measurer measure(subject);
+    const WayPlan& way = hardware.chosenWay();
+    const BoltReach reach = boltReach(subject, hardware);
+    const auto index = static_cast<std::uint32_t>(hardware.chosen);
+    if (!way.counterbore.isZero())
+        rows.addChain({measure.between(reach.underHead, reach.bored, "counterbore", way.counterbore,
+                                       measure.ofFront(QuantityKind::Counterbore, index))});
+    rows.addChain({measure.between(-subject.thickness(), reach.underHead, "grip", way.grip,
+                                   measure.ofFront(QuantityKind::BoltGrip, index))});
+    if (way.length)
+        rows.addChain({measure.between(reach.end, reach.underHead, "bolt", *way.length,
+                                       measure.ofFront(QuantityKind::BoltLength, index))});
+}
+
+/// Heights on the front, at its show face.
+void layFrontHeights(DimensionRows& rows, const SectionSubject& subject) {
+    const Measurer measure(subject);
+    const FrontPlan& front = subject.front;
+    const double height = subject.height();
+    rows.keepWithin(0, height);
+    std::vector<Measured> overlays;
+    if (front.overlay.bottom > Length{})
+        overlays.push_back(measure.between(0, front.overlay.bottom.inMillimetres(), "overlay",
+                                           front.overlay.bottom,
+                                           measure.ofFront(QuantityKind::OverlayBottom)));
+    if (front.overlay.top > Length{})
+        overlays.push_back(measure.between(height - front.overlay.top.inMillimetres(), height,
+                                           "overlay", front.overlay.top,
+                                           measure.ofFront(QuantityKind::OverlayTop)));
+    rows.addChain(std::move(overlays));
+    if (front.hardware && !front.hardware->holes.empty()) {
+        const Length y = front.hardware->holes.front().y;
+        rows.addChain({measure.between(0, y.inMillimetres(), "handle", y,
+                                       measure.ofFront(QuantityKind::HandleY))});
+    }
+    rows.addOverall(measure.between(0, height, "front", front.rect.height(),
+                                    measure.ofFront(QuantityKind::FrontHeight)));
+}
+
+/// Heights in the box, from its lower edge.
+void layBoxHeights(DimensionRows& rows, const SectionSubject& subject) {
+    const Measurer measure(subject);
+    const BoxPlan& box = subject.front.box;
+    const double foot = subject.boxFoot();
+    const double top = foot + box.height.inMillimetres();
+    rows.keepClear(top);
+    if (const MountingHole* hole = subject.hole())
+        rows.addChain(
+            {measure.between(foot, foot + hole->at.y.inMillimetres(), "screw", hole->at.y,
+                             measure.ofFront(QuantityKind::HoleY, subject.options.mountingHole))});
+    rows.addChain({measure.between(foot, foot + box.bottomTop.inMillimetres(), "bottom",
+                                   box.bottomTop, measure.ofFront(QuantityKind::BottomTop))});
+    rows.addOverall(
+        measure.between(foot, top, "box", box.height, measure.ofFront(QuantityKind::BoxHeight)));
+}
+
+/// What an extension line would have to cross is led to the outline first.
+void leadOut(Sketch& sketch, const SectionSubject& subject) {
+    const double face = -subject.thickness(), height = subject.height();
+    const auto lead = [&](double y, std::string name) {
+        sketch.line(Layer::Dimension, {face, y}, {0, y},
+                    {subject.front.opening, std::nullopt, std::move(name)});
+    };
+    if (subject.front.overlay.bottom > Length{})
+        lead(subject.front.overlay.bottom.inMillimetres(), "overlay");
+    if (subject.front.overlay.top > Length{})
+        lead(height - subject.front.overlay.top.inMillimetres(), "overlay");
+}
+
+} // namespace
+
+void drawSectionDimensions(Sketch& sketch, const SectionSubject& subject) {
+    const double scale = sketch.paperScale();
+    const BoxMm drawn = extentOf({sketch.marks(), {}, scale});
+    const MountingHole* hole = subject.hole();
+    const bool isScrewLow =
+        hole == nullptr ||
+        toFront(subject.front.box, hole->at).y.inMillimetres() <= subject.height() / 2;
+    constexpr double first = DimensionRows::defaultFirstRow;
+    DimensionRows below(Side::Bottom, drawn.min().y(), scale, first);
+    DimensionRows above(Side::Top, drawn.max().y(), scale, first);
+    layScrew(isScrewLow ? below : above, subject);
+    if (subject.front.hardware)
+        layBolt(isScrewLow ? above : below, subject, *subject.front.hardware);
+    const double beyondFace = -subject.thickness() - drawn.min().x();
+    DimensionRows left(Side::Left, -subject.thickness(), scale, first + beyondFace * scale);
+    layFrontHeights(left, subject);
+    const double beyondEnd = drawn.max().x() - subject.boxEnd();
+    DimensionRows right(Side::Right, subject.boxEnd(), scale, first + beyondEnd * scale);
+    if (subject.front.box.height > Length{})
+        layBoxHeights(right, subject);
+    leadOut(sketch, subject);
+    for (const DimensionRows* rows : {&below, &above, &left, &right})
+        take(sketch, *rows);
+}
+
+} // namespace frontwright

@@ -1,0 +1,241 @@
+#include "core/drawings/section_parts.h"
+
+#include "core/drawings/handle_shapes.h"
+
+#include <algorithm>
+
+namespace frontwright {
+
+namespace {
+
+using Points = std::vector<PointMm>;
+
+constexpr double centreOverrun = 3; // of paper, past a fastener (ISO 128: 2 to 5 mm)
+
+Points rectangleRound(double axis, double fromX, double toX, double diameter) {
+    const double half = diameter / 2;
+    return cornersOf(
+        {PointMm(std::min(fromX, toX), axis - half), PointMm(std::max(fromX, toX), axis + half)});
+}
+
+/// Given by its upper half, from the head to the tip; the lower half mirrors it.
+FastenerBody bodyOf(double axis, const Points& upperHalf) {
+    Points outline;
+    for (const PointMm& p : upperHalf)
+        outline.emplace_back(p.x(), axis + p.y());
+    for (auto p = upperHalf.rbegin(); p != upperHalf.rend(); ++p)
+        if (p->y() != 0)
+            outline.emplace_back(p->x(), axis - p->y());
+    return {std::move(outline), axis};
+}
+
+/// Countersunk head, shank, conical tip.
+FastenerBody screwBody(double axis, const ScrewReach& reach, const WoodScrew& screw) {
+    const double shank = screw.shankDiameter.inMillimetres() / 2;
+    const double head = screw.headDiameter.inMillimetres() / 2;
+    const double length = reach.head - reach.tip;
+    const double neck = reach.head - std::min(screw.headHeight.inMillimetres(), length / 2);
+    const double taper = std::min(reach.tip + 3 * shank, neck);
+    return bodyOf(axis, {{reach.head, head}, {neck, shank}, {taper, shank}, {reach.tip, 0}});
+}
+
+/// Pan head, shank with its end broken.
+FastenerBody boltBody(double axis, const BoltReach& reach, const Bolt& bolt) {
+    const double shank = bolt.majorDiameter.inMillimetres() / 2;
+    const double head = bolt.headDiameter.inMillimetres() / 2;
+    const double headHeight = bolt.headHeight.inMillimetres();
+    const double under = reach.underHead;
+    const double bevel = std::min(shank * 0.4, (under - reach.end) / 2);
+    return bodyOf(axis, {{under + headHeight, head * 0.6},
+                         {under + headHeight * 0.6, head},
+                         {under, head},
+                         {under, shank},
+                         {reach.end + bevel, shank},
+                         {reach.end, shank - bevel}});
+}
+
+/// Holes that lie in this section: the selected one and those above and below it.
+std::vector<std::uint32_t> holesInSection(const SectionSubject& subject) {
+    std::vector<std::uint32_t> indices;
+    const MountingHole* selected = subject.hole();
+    const auto& holes = subject.front.mounting.holes;
+    for (std::uint32_t i = 0; i < holes.size(); ++i)
+        if (selected != nullptr && holes[i].at.x == selected->at.x)
+            indices.push_back(i);
+    return indices;
+}
+
+double heightOf(const SectionSubject& subject, const MountingHole& hole) {
+    return toFront(subject.front.box, hole.at).y.inMillimetres();
+}
+
+/// Heights of the handle's holes, each once: a lying pull's two holes are one behind the other.
+std::vector<double> boltHeights(const HardwarePlan& hardware) {
+    std::vector<double> heights;
+    for (const FrontPoint& hole : hardware.holes)
+        heights.push_back(hole.y.inMillimetres());
+    std::sort(heights.begin(), heights.end());
+    heights.erase(std::unique(heights.begin(), heights.end()), heights.end());
+    return heights;
+}
+
+/// What is bored for one screw: clearance hole and, where the head is sunk deeper, its recess.
+std::vector<Points> screwVoids(const SectionSubject& subject, double axis) {
+    const MountingPlan& mounting = subject.front.mounting;
+    const double recess = mounting.recess.inMillimetres();
+    std::vector<Points> voids{
+        rectangleRound(axis, 0, subject.wall(), mounting.clearanceHole.inMillimetres())};
+    if (recess > 0)
+        voids.push_back(rectangleRound(axis, subject.wall() - recess, subject.wall(),
+                                       mounting.screw->headDiameter.inMillimetres()));
+    return voids;
+}
+
+struct BoltVoids {
+    Points hole;
+    Points counterbore; ///< empty where there is none
+    Points access;      ///< empty where there is none
+};
+BoltVoids boltVoids(const SectionSubject& subject, const HardwarePlan& hardware, double axis) {
+    const BoltReach reach = boltReach(subject, hardware);
+    BoltVoids voids;
+    voids.hole = rectangleRound(axis, -subject.thickness(), reach.underHead,
+                                hardware.holeDiameter.inMillimetres());
+    if (reach.bored > reach.underHead)
+        voids.counterbore = rectangleRound(axis, reach.underHead, reach.bored,
+                                           hardware.counterboreDiameter.inMillimetres());
+    if (hardware.chosen == MountingWay::FrontAccessHole)
+        voids.access =
+            rectangleRound(axis, 0, subject.wall(), hardware.accessDiameter.inMillimetres());
+    return voids;
+}
+
+/// Slanted strokes over the threaded two thirds of a wood screw.
+void drawWoodThread(Sketch& sketch, double axis, const ScrewReach& reach, const WoodScrew& screw,
+                    const Part& part) {
+    const double radius = screw.shankDiameter.inMillimetres() / 2;
+    const double pitch = std::max(radius, sketch.forPaper(0.7));
+    const double start = reach.tip + (reach.head - reach.tip) * 2 / 3;
+    for (double x = reach.tip + 3 * radius; x + pitch / 2 < start; x += pitch)
+        sketch.line(Layer::Fastener, {x, axis - radius}, {x + pitch / 2, axis + radius}, part);
+}
+
+void drawCentreLine(Sketch& sketch, double axis, double fromX, double toX, const Part& part) {
+    const double beyond = sketch.forPaper(centreOverrun);
+    sketch.line(Layer::Centre, {fromX - beyond, axis}, {toX + beyond, axis}, part);
+}
+
+void drawScrew(Sketch& sketch, const SectionSubject& subject, std::uint32_t index) {
+    const MountingHole& hole = subject.front.mounting.holes[index];
+    const WoodScrew& screw = *subject.front.mounting.screw;
+    const double axis = heightOf(subject, hole);
+    const std::string name = "screw " + std::to_string(index + 1);
+    const Part part{subject.front.opening, std::nullopt, name};
+    for (const Points& outline : screwVoids(subject, axis))
+        sketch.path(Layer::Hole, outline, PathMark::End::Closed, part);
+    const auto reach = screwReach(subject, hole);
+    if (!reach)
+        return drawCentreLine(sketch, axis, -subject.thickness(), subject.wall(), part);
+    sketch.path(Layer::Fastener, screwBody(axis, *reach, screw).outline, PathMark::End::Closed,
+                part);
+    drawWoodThread(sketch, axis, *reach, screw, part);
+    drawCentreLine(sketch, axis, std::min(reach->tip, -subject.thickness()), subject.wall(), part);
+    if (reach->tip <= -hole.thickness.inMillimetres())
+        sketch.circle(Layer::Fastener, {reach->tip, axis}, sketch.forPaper(4),
+                      {subject.front.opening, std::nullopt, name + " through the face"});
+}
+
+/// Lines at the thread's root, as machine screws are drawn (ISO 6410, from memory).
+void drawMachineThread(Sketch& sketch, double axis, const BoltReach& reach, const Bolt& bolt,
+                       const Part& part) {
+    const double root = bolt.majorDiameter.inMillimetres() / 2 * 0.8;
+    for (const double y : {axis - root, axis + root})
+        sketch.line(Layer::Fastener, {reach.end, y}, {reach.underHead, y}, part);
+}
+
+void drawBolt(Sketch& sketch, const SectionSubject& subject, const HardwarePlan& hardware,
+              double axis) {
+    const Part part{subject.front.opening, std::nullopt, "bolt"};
+    const BoltVoids voids = boltVoids(subject, hardware, axis);
+    const auto outline = [&](Layer layer, const Points& points, std::string name) {
+        if (!points.empty())
+            sketch.path(layer, points, PathMark::End::Closed,
+                        {subject.front.opening, std::nullopt, std::move(name)});
+    };
+    outline(Layer::Hole, voids.hole, "bolt hole");
+    outline(Layer::Counterbore, voids.counterbore, "counterbore");
+    outline(Layer::AccessHole, voids.access, "access hole");
+    const double face = -subject.thickness();
+    outline(Layer::Hole,
+            rectangleRound(axis, face - hardware.form->threadDepth.inMillimetres(), face,
+                           hardware.bolt->majorDiameter.inMillimetres()),
+            "handle's thread");
+    const BoltReach reach = boltReach(subject, hardware);
+    sketch.path(Layer::Fastener, boltBody(axis, reach, *hardware.bolt).outline,
+                PathMark::End::Closed, part);
+    drawMachineThread(sketch, axis, reach, *hardware.bolt, part);
+    drawCentreLine(sketch, axis, face - subject.handleProjection(),
+                   std::max(subject.wall(), reach.underHead), part);
+}
+
+} // namespace
+
+std::optional<ScrewReach> screwReach(const SectionSubject& subject, const MountingHole& hole) {
+    const auto& length = subject.front.mounting.length;
+    if (!length)
+        return std::nullopt;
+    const double tip = -hole.penetration.inMillimetres();
+    return ScrewReach{tip + length->inMillimetres(), tip};
+}
+
+BoltReach boltReach(const SectionSubject& subject, const HardwarePlan& hardware) {
+    const WayPlan& way = hardware.chosenWay();
+    BoltReach reach;
+    reach.bored = way.way == MountingWay::ThroughWall ? subject.wall() : 0;
+    reach.underHead = reach.bored - way.counterbore.inMillimetres();
+    reach.end = reach.underHead - way.length.value_or(way.leastLength).inMillimetres();
+    return reach;
+}
+
+FastenerShapes fastenerShapes(const SectionSubject& subject) {
+    FastenerShapes shapes;
+    for (const std::uint32_t i : holesInSection(subject)) {
+        const MountingHole& hole = subject.front.mounting.holes[i];
+        const double axis = heightOf(subject, hole);
+        for (Points& outline : screwVoids(subject, axis))
+            shapes.voids.push_back(std::move(outline));
+        if (const auto reach = screwReach(subject, hole))
+            shapes.bodies.push_back(screwBody(axis, *reach, *subject.front.mounting.screw));
+    }
+    if (!subject.front.hardware)
+        return shapes;
+    const HardwarePlan& hardware = *subject.front.hardware;
+    for (const double axis : boltHeights(hardware)) {
+        BoltVoids voids = boltVoids(subject, hardware, axis);
+        for (Points* outline : {&voids.hole, &voids.counterbore, &voids.access})
+            if (!outline->empty())
+                shapes.voids.push_back(std::move(*outline));
+        shapes.bodies.push_back(boltBody(axis, boltReach(subject, hardware), *hardware.bolt));
+    }
+    return shapes;
+}
+
+void drawFasteners(Sketch& sketch, const SectionSubject& subject) {
+    for (const std::uint32_t i : holesInSection(subject))
+        drawScrew(sketch, subject, i);
+    if (!subject.front.hardware)
+        return;
+    const HardwarePlan& hardware = *subject.front.hardware;
+    const Part part{subject.front.opening, std::nullopt, "handle"};
+    std::vector<double> centres;
+    for (const HandlePlan& handle : hardware.handles)
+        centres.push_back(handle.centre.y.inMillimetres());
+    std::sort(centres.begin(), centres.end());
+    centres.erase(std::unique(centres.begin(), centres.end()), centres.end());
+    for (const double centre : centres)
+        drawHandleFromSide(sketch, *hardware.form, -subject.thickness(), centre, part);
+    for (const double axis : boltHeights(hardware))
+        drawBolt(sketch, subject, hardware, axis);
+}
+
+} // namespace frontwright
