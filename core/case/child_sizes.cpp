@@ -213,7 +213,7 @@ Length leastTotal(const Split& split, std::span<const Length> least, Length grid
     const Wide step = stepOfGrid(grid);
     const std::optional<std::size_t> taker = remainderTaker(split);
     const Wide room = greatestRoom(split, demand, 0, [&](std::size_t i, const Ideal& ideal) {
-        Wide size = least.empty() ? 1 : std::max<Wide>(least[i].nanometres(), 1);
+        Wide size = least.empty() ? step : std::max<Wide>(least[i].nanometres(), 1);
         if (i != taker)
             size = step * ceilDivided(size, step);
         return ceilDivided(size * ideal.divisor - ideal.offset, ideal.perRoom);

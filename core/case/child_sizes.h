@@ -40,7 +40,7 @@ bool appendSizes(const Split& split, Length total, Length grid, std::vector<Leng
 Error whyNoRoom(const Split& split, Length total, Length grid, std::string place);
 
 /// The smallest total from which on every flexible child has at least its entry of `least` (an
-/// empty span: any size at all). A total slightly below may do where the remainder helps.
+/// empty span: a grid step). A total slightly below may do where the remainder helps.
 Length leastTotal(const Split& split, std::span<const Length> least, Length grid);
 
 /// The greatest total up to which no flexible child outgrows its entry of `most`; none where

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/boxes/box_spec.h"
+#include "core/case/rare.h"
 #include "core/fastening/mounting_spec.h"
 #include "core/fronts/fit.h"
 #include "core/fronts/profile.h"
@@ -13,8 +14,10 @@
 
 namespace frontwright {
 
-/// Members of a document that this version does not know: key and value as JSON text. They are
-/// written back where they stood, after the known ones.
+/// Members of a document that this version does not know, with their values as JSON text. The key
+/// is the member's place below the value that keeps it, a JSON Pointer without its first slash:
+/// "futureMember", "box/futureMember". They are written back where they stood, after the known
+/// ones.
 using Unknowns = std::vector<std::pair<std::string, std::string>>;
 
 /// Everything that makes a front, for the whole case.
@@ -33,11 +36,11 @@ struct FrontDefaults {
 /// What one opening decides for itself; the rest is the case's.
 struct FrontChoices {
     PerSide<std::optional<SideFit>> fit;
-    std::optional<WrittenLength> thickness;
-    std::optional<Profile> profile;
-    std::optional<BoxSpec> box;
-    std::optional<MountingSpec> mounting;
-    std::optional<HardwareSpec> hardware;
+    Rare<WrittenLength> thickness;
+    Rare<Profile> profile;
+    Rare<BoxSpec> box;
+    Rare<MountingSpec> mounting;
+    Rare<HardwareSpec> hardware;
     friend bool operator==(const FrontChoices&, const FrontChoices&) = default;
 };
 
