@@ -24,7 +24,7 @@ struct Typing {
 
 /// The front's own spec where it has one, else the case's.
 template<class T>
-T specOf(const Typing& typing, std::optional<T> FrontChoices::*own, T FrontDefaults::*common) {
+T specOf(const Typing& typing, Rare<T> FrontChoices::*own, T FrontDefaults::*common) {
     const auto& choice = typing.front().choices->*own;
     return choice ? *choice : typing.project.fronts.*common;
 }

@@ -1,0 +1,99 @@
+#include "ui/panels/spec_rows.h"
+
+#include <QCoreApplication>
+
+namespace frontwright {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("BoxForms", text);
+}
+
+const BoxSpec& boxOf(const Project& p, EditTarget t) {
+    return specOf(p, t, &FrontChoices::box, &FrontDefaults::box);
+}
+const MountingSpec& mountingOf(const Project& p, EditTarget t) {
+    return specOf(p, t, &FrontChoices::mounting, &FrontDefaults::mounting);
+}
+
+} // namespace
+
+PropertyForm* boxForm(Session& session) {
+    auto* form = new PropertyForm(session, tr("Drawer box"));
+    const QString name = tr("Change the box");
+    form->add(catalogueRow(
+        tr("Runners"), tr("Choose the runners"), &Catalogue::runners,
+        [](const Project& p, EditTarget t) { return boxOf(p, t).runner; },
+        [](const Project& p, EditTarget t, const std::string& id) {
+            BoxSpec box = boxOf(p, t);
+            box.runner = id;
+            return setBox(p, t, box);
+        }));
+    const QString runners = tr("as the runners ask");
+    form->add(specRow(tr("Clearance at each side"), name, &BoxSpec::sideClearance, runners, boxOf,
+                      setBox));
+    form->add(
+        specRow(tr("Clearance below"), name, &BoxSpec::clearanceBelow, runners, boxOf, setBox));
+    form->add(
+        specRow(tr("Clearance above"), name, &BoxSpec::clearanceAbove, runners, boxOf, setBox));
+    form->add(specRow(tr("Height"), name, &BoxSpec::height, tr("what the opening leaves"), boxOf,
+                      setBox));
+    form->add(specRow(tr("Depth"), name, &BoxSpec::depth, boxOf, setBox));
+    form->add(specRow(tr("Front wall"), name, &BoxSpec::wallThickness, boxOf, setBox));
+    form->add(specRow(tr("Sides"), name, &BoxSpec::sideThickness, boxOf, setBox));
+    form->add(specRow(tr("Groove above lower edge"), name, &BoxSpec::grooveHeight, boxOf, setBox));
+    form->add(specRow(tr("Bottom panel"), name, &BoxSpec::bottomThickness, boxOf, setBox));
+    followsCase(*form, &FrontChoices::box, Choice::Box);
+    return form;
+}
+
+PropertyForm* mountingForm(Session& session) {
+    auto* form = new PropertyForm(session, tr("Mounting screws"));
+    const QString name = tr("Change the mounting screws");
+    form->add(catalogueRow(
+        tr("Screw"), tr("Choose the mounting screw"), &Catalogue::woodScrews,
+        [](const Project& p, EditTarget t) { return mountingOf(p, t).screw; },
+        [](const Project& p, EditTarget t, const std::string& id) {
+            MountingSpec spec = mountingOf(p, t);
+            spec.screw = id;
+            return setMounting(p, t, spec);
+        }));
+    form->add(specRow(tr("Length"), name, &MountingSpec::length, tr("longest stocked that fits"),
+                      mountingOf, setMounting));
+    form->add(
+        specRow(tr("Head recessed by"), name, &MountingSpec::recess, mountingOf, setMounting));
+    form->add(specRow(tr("Diameter of the recess tool"), name, &MountingSpec::toolDiameter,
+                      mountingOf, setMounting));
+    form->add(PropertyForm::ChoiceRow{
+        tr("Pattern"), tr("Choose the screw pattern"),
+        [](const Work&) {
+            return QStringList{tr("Four corners"), tr("Six"), tr("By hand")};
+        },
+        [](const Work& w, EditTarget t) {
+            return static_cast<int>(mountingOf(w.project, t).pattern);
+        },
+        [](const Work& w, EditTarget t, int index) {
+            constexpr ScrewPattern patterns[] = {ScrewPattern::FourCorners, ScrewPattern::Six,
+                                                 ScrewPattern::ByHand};
+            MountingSpec spec = mountingOf(w.project, t);
+            spec.pattern = patterns[index];
+            const FrontPlan* front = t.opening ? w.plan.frontOf(*t.opening) : nullptr;
+            // By hand starts from where the holes are.
+            if (spec.pattern == ScrewPattern::ByHand && spec.placed.empty() && front)
+                for (const MountingHole& hole : front->mounting.holes)
+                    spec.placed.push_back(hole.at);
+            return setMounting(w.project, t, spec);
+        }});
+    const QString placed = tr("placed where allowed");
+    form->add(specRow(tr("From the box's sides"), name, &MountingSpec::fromSides, placed,
+                      mountingOf, setMounting));
+    form->add(specRow(tr("Lower row, from below"), name, &MountingSpec::fromBottom, placed,
+                      mountingOf, setMounting));
+    form->add(specRow(tr("Upper row, from the top"), name, &MountingSpec::fromTop, placed,
+                      mountingOf, setMounting));
+    followsCase(*form, &FrontChoices::mounting, Choice::Mounting);
+    return form;
+}
+
+} // namespace frontwright

@@ -1,0 +1,187 @@
+#include "ui/panels/findings_panel.h"
+
+#include "ui/look/theme.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSignalBlocker>
+#include <QSplitter>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+
+namespace frontwright {
+
+namespace {
+
+QIcon severityIcon(Severity severity, Theme theme, int side, qreal ratio) {
+    QPixmap pixmap(QSize(side, side) * ratio);
+    pixmap.setDevicePixelRatio(ratio);
+    pixmap.fill(Qt::transparent);
+    QPainter painter(&pixmap);
+    drawSeverity(painter, QRectF(0, 0, side, side), severity, theme);
+    return QIcon(pixmap);
+}
+
+QString summaryOf(const std::vector<Finding>& findings) {
+    int counts[4] = {};
+    for (const Finding& finding : findings)
+        ++counts[static_cast<int>(finding.severity)];
+    if (findings.empty())
+        return FindingsPanel::tr("Nothing to heed.");
+    QStringList parts;
+    const QString words[] = {
+        FindingsPanel::tr("%1 would ruin a part"), FindingsPanel::tr("%1 will not work"),
+        FindingsPanel::tr("%1 outside good practice"), FindingsPanel::tr("%1 to know")};
+    for (int i = 0; i < 4; ++i)
+        if (counts[i] > 0)
+            parts << words[i].arg(counts[i]);
+    return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace
+
+FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_summary(new QLabel),
+      m_list(new QTreeWidget),
+      m_reason(new QLabel),
+      m_remedies(new QVBoxLayout) {
+    m_list->setAccessibleName(tr("Findings"));
+    m_list->setHeaderLabels({tr("How grave"), tr("Where"), tr("What")});
+    m_list->setRootIsDecorated(false);
+    m_list->setAllColumnsShowFocus(true);
+    m_list->setUniformRowHeights(true);
+    m_list->header()->setStretchLastSection(true);
+    m_reason->setWordWrap(true);
+    m_reason->setTextFormat(Qt::PlainText);
+    m_reason->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_reason->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+
+    auto* details = new QWidget;
+    auto* column = new QVBoxLayout(details);
+    column->addWidget(m_reason);
+    column->addLayout(m_remedies);
+    column->addStretch();
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(details);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    auto* splitter = new QSplitter(Qt::Horizontal);
+    splitter->addWidget(m_list);
+    splitter->addWidget(scroll);
+    splitter->setStretchFactor(0, 3);
+    splitter->setStretchFactor(1, 2);
+    splitter->setChildrenCollapsible(false);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(6, 2, 6, 6);
+    whole->addWidget(m_summary);
+    whole->addWidget(splitter);
+
+    connect(m_list, &QTreeWidget::itemSelectionChanged, this, &FindingsPanel::showChosen);
+    connect(&session, &Session::workChanged, this, &FindingsPanel::fill);
+    connect(&session, &Session::styleChanged, this, &FindingsPanel::fill);
+    fill();
+}
+
+void FindingsPanel::fill() {
+    const Work& work = m_session.work();
+    if (work.findings == m_shown && m_session.style() == m_shownStyle &&
+        m_list->topLevelItemCount() > 0)
+        return;
+    const auto before = chosen();
+    {
+        const QSignalBlocker quiet(m_list);
+        m_list->clear();
+        m_shown = work.findings;
+        m_shownStyle = m_session.style();
+        const Theme theme = themeOf(palette());
+        const int side = fontMetrics().height();
+        for (const Finding& finding : m_shown) {
+            const FindingText text = describe(finding, work.project, work.plan, m_session.style());
+            auto* item = new QTreeWidgetItem(m_list);
+            item->setIcon(0, severityIcon(finding.severity, theme, side, devicePixelRatioF()));
+            item->setText(0, QString::fromStdString(text.severity));
+            item->setText(1, QString::fromStdString(text.place));
+            item->setText(2, QString::fromStdString(text.sentence));
+            item->setToolTip(2, QString::fromStdString(text.sentence));
+        }
+        for (int i = 0; i < 2; ++i)
+            m_list->resizeColumnToContents(i);
+    }
+    m_summary->setText(summaryOf(m_shown));
+    // The same finding stays chosen, with its new figures.
+    for (std::size_t i = 0; before && i < m_shown.size(); ++i)
+        if (m_shown[i].code == before->code && m_shown[i].where == before->where) {
+            m_list->setCurrentItem(m_list->topLevelItem(static_cast<int>(i)));
+            return;
+        }
+    showChosen();
+}
+
+std::optional<Finding> FindingsPanel::chosen() const {
+    const auto items = m_list->selectedItems();
+    if (items.isEmpty())
+        return std::nullopt;
+    const int row = m_list->indexOfTopLevelItem(items.front());
+    return row < 0 || static_cast<std::size_t>(row) >= m_shown.size()
+               ? std::nullopt
+               : std::optional(m_shown[static_cast<std::size_t>(row)]);
+}
+
+void FindingsPanel::clearDetails() {
+    while (QLayoutItem* item = m_remedies->takeAt(0)) {
+        if (item->widget())
+            item->widget()->deleteLater();
+        delete item;
+    }
+}
+
+void FindingsPanel::showChosen() {
+    clearDetails();
+    const auto finding = chosen();
+    if (!finding) {
+        m_reason->setText(m_shown.empty()
+                              ? tr("Every screw, bolt and front was checked against the limits.")
+                              : tr("Select a finding to see its place, its reason and what cures "
+                                   "it."));
+        Q_EMIT findingChosen(std::nullopt);
+        return;
+    }
+    const Work& work = m_session.work();
+    const FindingText text = describe(*finding, work.project, work.plan, m_session.style());
+    m_reason->setText(tr("%1\n\nWhy: %2\n\nRule: %3")
+                          .arg(QString::fromStdString(text.sentence),
+                               QString::fromStdString(text.reason),
+                               QString::fromStdString(text.source.title)));
+    for (Remedy& remedy :
+         remedies(*finding, work.project, *work.catalogue, work.plan, m_session.style())) {
+        const QString label = QString::fromStdString(remedy.label);
+        auto* button = new QPushButton(label);
+        button->setAutoDefault(false);
+        connect(button, &QPushButton::clicked, this,
+                [this, label, apply = std::move(remedy.apply)] {
+                    m_session.apply(label, apply(m_session.project()));
+                });
+        m_remedies->addWidget(button);
+    }
+    if (finding->where.opening)
+        m_session.select(Selection::of(*finding->where.opening));
+    else if (finding->where.member)
+        m_session.select(Selection::of(*finding->where.member));
+    Q_EMIT findingChosen(finding);
+}
+
+void FindingsPanel::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        m_shownStyle.denominator = 0; // draw the signs anew
+        fill();
+    }
+}
+
+} // namespace frontwright

@@ -1,0 +1,183 @@
+#include "ui/panels/property_form.h"
+
+#include "ui/fields/length_field.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+namespace frontwright {
+
+PropertyForm::PropertyForm(Session& session, const QString& title, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_form(new QFormLayout),
+      m_title(new QLabel(title)),
+      m_follow(new QPushButton(tr("Follow the case"))) {
+    QFont bold = m_title->font();
+    bold.setBold(true);
+    m_title->setFont(bold);
+    m_follow->hide();
+    m_follow->setAutoDefault(false);
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_title);
+    head->addStretch();
+    head->addWidget(m_follow);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 6, 0, 6);
+    column->addLayout(head);
+    column->addLayout(m_form);
+    m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    connect(m_follow, &QPushButton::clicked, this,
+            [this] { applyToAll(tr("Follow the case: %1").arg(m_title->text()), m_followCase); });
+}
+
+void PropertyForm::addWidget(const QString& label, QWidget* widget) {
+    auto* name = new QLabel(label);
+    name->setWordWrap(true);
+    name->setBuddy(widget);
+    m_form->addRow(name, widget);
+}
+
+std::optional<Error> PropertyForm::applyToAll(const QString& name, const Change& change) {
+    Project project = m_session.project();
+    for (const EditTarget& target : m_targets) {
+        auto edited = change(project, target);
+        if (!edited.ok())
+            return edited.error();
+        project = std::move(edited).value();
+    }
+    auto planned = workOut(project, m_session.programsCatalogue(), &m_session.work());
+    if (!planned.ok())
+        return planned.error();
+    m_session.apply(name, project);
+    return std::nullopt;
+}
+
+void PropertyForm::add(LengthRow row) {
+    auto* field = new LengthField(row.label);
+    addWidget(row.label, field);
+    field->setEmpty(row.clear ? LengthField::Empty::Clears : LengthField::Empty::IsAMistake);
+    connect(field, &LengthField::decided, this, [this, row, field](const WrittenLength& value) {
+        const auto failed =
+            applyToAll(row.undoName, [&](const Project& project, EditTarget target) {
+                return row.set(project, target, value);
+            });
+        if (failed)
+            field->refuse(QString::fromStdString(failed->sentence()));
+    });
+    connect(field, &LengthField::cleared, this, [this, row, field] {
+        if (const auto failed = applyToAll(row.undoName, row.clear))
+            field->refuse(QString::fromStdString(failed->sentence()));
+    });
+    m_refreshers.push_back([this, row, field] {
+        const Project& project = m_session.project();
+        const auto first = row.get(project, m_targets.front());
+        bool mixed = false;
+        for (const EditTarget& target : m_targets)
+            mixed = mixed || row.get(project, target) != first;
+        field->setPlaceholder(mixed ? tr("mixed") : row.whenEmpty);
+        field->setValue(mixed ? std::nullopt : first, m_session.style());
+    });
+}
+
+void PropertyForm::add(ChoiceRow row) {
+    auto* box = new QComboBox;
+    box->setAccessibleName(row.label);
+    box->setFocusPolicy(Qt::StrongFocus);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(14);
+    addWidget(row.label, box);
+    connect(box, &QComboBox::activated, this, [this, row](int index) {
+        const auto failed =
+            applyToAll(row.undoName, [&](const Project& project, EditTarget target) {
+                // Options are the catalogue's: take them from the work, the rest from the project.
+                auto planned = workOut(project, m_session.programsCatalogue(), &m_session.work());
+                return planned.ok() ? row.set(*planned.value(), target, index)
+                                    : Result<Project>(planned.error());
+            });
+        if (failed)
+            Q_EMIT m_session.refused(*failed);
+    });
+    m_refreshers.push_back([this, row, box] {
+        const QSignalBlocker quiet(box);
+        const QStringList options = row.options(m_session.work());
+        box->clear();
+        box->addItems(options);
+        const int first = row.get(m_session.work(), m_targets.front());
+        bool mixed = false;
+        for (const EditTarget& target : m_targets)
+            mixed = mixed || row.get(m_session.work(), target) != first;
+        box->setPlaceholderText(mixed ? tr("mixed") : QString());
+        box->setCurrentIndex(mixed ? -1 : first);
+    });
+}
+
+void PropertyForm::add(TextRow row) {
+    auto* edit = new QLineEdit;
+    edit->setAccessibleName(row.label);
+    addWidget(row.label, edit);
+    connect(edit, &QLineEdit::editingFinished, this, [this, row, edit] {
+        if (!edit->isModified())
+            return;
+        edit->setModified(false);
+        const std::string text = edit->text().trimmed().toStdString();
+        applyToAll(row.undoName, [&](const Project& project, EditTarget target) {
+            return row.set(project, target, text);
+        });
+    });
+    m_refreshers.push_back([this, row, edit] {
+        if (!edit->isModified())
+            edit->setText(QString::fromStdString(row.get(m_session.project(), m_targets.front())));
+    });
+}
+
+void PropertyForm::add(CheckRow row) {
+    auto* box = new QCheckBox(row.label);
+    m_form->addRow(QString(), box);
+    connect(box, &QCheckBox::clicked, this, [this, row](bool on) {
+        const auto failed =
+            applyToAll(row.undoName, [&](const Project& project, EditTarget target) {
+                return row.set(project, target, on);
+            });
+        if (failed)
+            Q_EMIT m_session.refused(*failed);
+    });
+    m_refreshers.push_back(
+        [this, row, box] { box->setChecked(row.get(m_session.project(), m_targets.front())); });
+}
+
+void PropertyForm::setOwn(std::function<bool(const Project&, EditTarget)> isOwn,
+                          std::function<Result<Project>(const Project&, EditTarget)> follow) {
+    m_isOwn = std::move(isOwn);
+    m_followCase = std::move(follow);
+}
+
+void PropertyForm::refreshOwn() {
+    bool own = false;
+    if (m_isOwn)
+        for (const EditTarget& target : m_targets)
+            own = own || (target.opening && m_isOwn(m_session.project(), target));
+    m_follow->setVisible(own);
+    m_follow->setToolTip(tr("This front decides for itself here. Click to follow the case again."));
+}
+
+void PropertyForm::setTargets(std::vector<EditTarget> targets) {
+    m_targets = targets.empty() ? std::vector<EditTarget>{EditTarget{}} : std::move(targets);
+    refresh();
+}
+
+void PropertyForm::refresh() {
+    for (const auto& refresher : m_refreshers)
+        refresher();
+    refreshOwn();
+}
+
+} // namespace frontwright

@@ -1,0 +1,89 @@
+#pragma once
+
+#include "core/edits/choices.h"
+#include "ui/session/session.h"
+
+#include <QWidget>
+
+#include <functional>
+#include <vector>
+
+class QCheckBox;
+class QComboBox;
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace frontwright {
+
+class LengthField;
+
+/// Properties of what is selected, one row each: reads from the session's project for every target
+/// and shows the common value or "mixed"; a decision is made for all targets as one undo step.
+class PropertyForm : public QWidget {
+    Q_OBJECT
+public:
+    PropertyForm(Session&, const QString& title, QWidget* parent = nullptr);
+
+    struct LengthRow {
+        QString label;
+        QString undoName;
+        std::function<std::optional<Length>(const Project&, EditTarget)> get;
+        std::function<Result<Project>(const Project&, EditTarget, WrittenLength)> set;
+        /// Where set, the field may be emptied; `whenEmpty` says what then holds.
+        std::function<Result<Project>(const Project&, EditTarget)> clear = {};
+        QString whenEmpty = {};
+    };
+    void add(LengthRow);
+
+    struct ChoiceRow {
+        QString label;
+        QString undoName;
+        std::function<QStringList(const Work&)> options;
+        std::function<int(const Work&, EditTarget)> get; ///< index into options; −1 = none of them
+        std::function<Result<Project>(const Work&, EditTarget, int)> set;
+    };
+    void add(ChoiceRow);
+
+    struct TextRow {
+        QString label;
+        QString undoName;
+        std::function<std::string(const Project&, EditTarget)> get;
+        std::function<Result<Project>(const Project&, EditTarget, std::string)> set;
+    };
+    void add(TextRow);
+
+    struct CheckRow {
+        QString label;
+        QString undoName;
+        std::function<bool(const Project&, EditTarget)> get;
+        std::function<Result<Project>(const Project&, EditTarget, bool)> set;
+    };
+    void add(CheckRow);
+
+    /// A front's form says whether it decides for itself, and offers to follow the case again.
+    void setOwn(std::function<bool(const Project&, EditTarget)> isOwn,
+                std::function<Result<Project>(const Project&, EditTarget)> follow);
+
+    void setTargets(std::vector<EditTarget> targets);
+    void refresh();
+
+private:
+    using Change = std::function<Result<Project>(const Project&, EditTarget)>;
+    /// Makes `change` for every target as one step; the error of the first that failed.
+    std::optional<Error> applyToAll(const QString& name, const Change& change);
+    void addWidget(const QString& label, QWidget* widget);
+    void refreshOwn();
+
+    Session& m_session;
+    QFormLayout* m_form;
+    QLabel* m_title;
+    QPushButton* m_follow;
+    std::vector<EditTarget> m_targets{EditTarget{}};
+    std::vector<std::function<void()>> m_refreshers;
+    std::function<bool(const Project&, EditTarget)> m_isOwn;
+    std::function<Result<Project>(const Project&, EditTarget)> m_followCase;
+};
+
+} // namespace frontwright

@@ -1,0 +1,73 @@
+#pragma once
+
+#include "ui/panels/forms.h"
+
+namespace frontwright {
+
+// Rows that show and change one measure of a spec: `get` gives the spec that holds, `set` makes the
+// whole spec the target's own.
+
+template<class Spec, class Get, class Set>
+PropertyForm::LengthRow specRow(const QString& label, const QString& name,
+                                WrittenLength Spec::*part, Get get, Set set) {
+    return {label, name,
+            [get, part](const Project& p, EditTarget t) {
+                return std::optional<Length>(get(p, t).*part);
+            },
+            [get, set, part](const Project& p, EditTarget t, WrittenLength v) {
+                Spec spec = get(p, t);
+                spec.*part = v;
+                return set(p, t, spec);
+            }};
+}
+
+/// A measure that may be left open; `whenEmpty` says what holds then.
+template<class Spec, class Get, class Set>
+PropertyForm::LengthRow specRow(const QString& label, const QString& name,
+                                std::optional<WrittenLength> Spec::*part, const QString& whenEmpty,
+                                Get get, Set set) {
+    return {label,
+            name,
+            [get, part](const Project& p, EditTarget t) -> std::optional<Length> {
+                const auto& value = get(p, t).*part;
+                return value ? std::optional<Length>(*value) : std::nullopt;
+            },
+            [get, set, part](const Project& p, EditTarget t, WrittenLength v) {
+                Spec spec = get(p, t);
+                spec.*part = v;
+                return set(p, t, spec);
+            },
+            [get, set, part](const Project& p, EditTarget t) {
+                Spec spec = get(p, t);
+                (spec.*part).reset();
+                return set(p, t, spec);
+            },
+            whenEmpty};
+}
+
+/// Names and ids of a catalogue's entries as a choice.
+template<class Entry, class GetId, class SetId>
+PropertyForm::ChoiceRow catalogueRow(const QString& label, const QString& name,
+                                     std::vector<Entry> Catalogue::*entries, GetId getId,
+                                     SetId setId) {
+    return {label, name,
+            [entries](const Work& w) {
+                QStringList names;
+                for (const Entry& entry : (*w.catalogue).*entries)
+                    names << QString::fromStdString(entry.name);
+                return names;
+            },
+            [entries, getId](const Work& w, EditTarget t) {
+                const auto& all = (*w.catalogue).*entries;
+                for (std::size_t i = 0; i < all.size(); ++i)
+                    if (all[i].id == getId(w.project, t))
+                        return static_cast<int>(i);
+                return -1;
+            },
+            [entries, setId](const Work& w, EditTarget t, int index) {
+                return setId(w.project, t,
+                             ((*w.catalogue).*entries).at(static_cast<std::size_t>(index)).id);
+            }};
+}
+
+} // namespace frontwright

@@ -1,0 +1,141 @@
+#include "ui/panels/ways_panel.h"
+
+#include "core/edits/choices.h"
+#include "core/lengths/format.h"
+#include "ui/panels/forms.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+namespace frontwright {
+
+namespace {
+
+QString wayName(MountingWay way) {
+    switch (way) {
+    case MountingWay::ThroughWall:
+        return WaysPanel::tr("Through wall and front");
+    case MountingWay::FrontCounterbore:
+        return WaysPanel::tr("Front only, counterbore");
+    case MountingWay::FrontAccessHole:
+        break;
+    }
+    return WaysPanel::tr("Front only, access hole");
+}
+
+QString orderNote(MountingWay way) {
+    switch (way) {
+    case MountingWay::ThroughWall:
+        return WaysPanel::tr("Order of work: screw the front on, then drill for the handle through "
+                             "wall and front.");
+    case MountingWay::FrontCounterbore:
+        return WaysPanel::tr("Order of work: drill and counterbore the front, put the handle on, "
+                             "then screw the front to the box.");
+    case MountingWay::FrontAccessHole:
+        break;
+    }
+    return WaysPanel::tr("Order of work: drill the front and the access hole in the wall before "
+                         "the front goes on; the bolt stays within reach.");
+}
+
+QString verdict(const WayPlan& way, LengthStyle style) {
+    const QString by = QString::fromStdString(shown(way.shortBy, style));
+    switch (way.verdict) {
+    case BoltVerdict::Fits:
+        return WaysPanel::tr("✓ fits");
+    case BoltVerdict::TooShort:
+        return WaysPanel::tr("✗ too short by %1").arg(by);
+    case BoltVerdict::BottomsOut:
+        return WaysPanel::tr("✗ bottoms out by %1").arg(by);
+    case BoltVerdict::TooDeep:
+        return WaysPanel::tr("✗ counterbore too deep");
+    case BoltVerdict::NoneStocked:
+        break;
+    }
+    return WaysPanel::tr("✗ none stocked fits");
+}
+
+} // namespace
+
+WaysPanel::WaysPanel(Session& session, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_table(new QTableWidget(6, 3)),
+      m_note(new QLabel) {
+    m_table->setAccessibleName(tr("Three ways to hold the handle"));
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setVerticalHeaderLabels({tr("Counterbore"), tr("Grip"), tr("Least bolt"),
+                                      tr("Greatest bolt"), tr("Bolt"), tr("Verdict")});
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignCenter | Qt::TextWordWrap);
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->setWordWrap(true);
+    m_note->setWordWrap(true);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_note);
+    connect(&session, &Session::selectionChanged, this, &WaysPanel::fill);
+    connect(&session, &Session::workChanged, this, &WaysPanel::fill);
+    connect(&session, &Session::styleChanged, this, &WaysPanel::fill);
+    connect(m_table, &QTableWidget::cellDoubleClicked, this,
+            [this](int, int columnIndex) { choose(columnIndex); });
+}
+
+void WaysPanel::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    fill();
+}
+
+void WaysPanel::fill() {
+    if (!isVisible())
+        return;
+    const auto id = m_session.selection().lastOpening();
+    const FrontPlan* front = id ? m_session.plan().frontOf(*id) : nullptr;
+    m_table->setVisible(front && front->hardware);
+    if (!front || !front->hardware) {
+        m_note->setText(front ? tr("This front carries no handle.")
+                              : tr("Select a front to compare the ways to hold its handle."));
+        return;
+    }
+    const LengthStyle style = m_session.style();
+    const auto text = [style](Length length) {
+        return QString::fromStdString(shown(length, style));
+    };
+    for (int i = 0; i < 3; ++i) {
+        const WayPlan& way = front->hardware->ways[static_cast<std::size_t>(i)];
+        const bool chosen = way.way == front->hardware->chosen;
+        m_table->setHorizontalHeaderItem(
+            i, new QTableWidgetItem(chosen ? tr("● %1").arg(wayName(way.way)) : wayName(way.way)));
+        const QString cells[] = {text(way.counterbore),
+                                 text(way.grip),
+                                 text(way.leastLength),
+                                 text(way.greatestLength),
+                                 way.length ? text(*way.length) : tr("none"),
+                                 verdict(way, style)};
+        for (int row = 0; row < 6; ++row) {
+            auto* item = new QTableWidgetItem(cells[row]);
+            item->setTextAlignment(Qt::AlignCenter);
+            QFont font = item->font();
+            font.setBold(chosen);
+            item->setFont(font);
+            m_table->setItem(row, i, item);
+        }
+    }
+    m_note->setText(orderNote(front->hardware->chosen) +
+                    tr("\nDouble-click a column to choose that way."));
+}
+
+void WaysPanel::choose(int way) {
+    const auto id = m_session.selection().lastOpening();
+    if (!id)
+        return;
+    HardwareSpec spec = specOf(m_session.project(), EditTarget{*id}, &FrontChoices::hardware,
+                               &FrontDefaults::hardware);
+    spec.way = allMountingWays[static_cast<std::size_t>(way)];
+    m_session.apply(tr("Choose how the handle is held"),
+                    setHardware(m_session.project(), EditTarget{*id}, spec));
+}
+
+} // namespace frontwright
