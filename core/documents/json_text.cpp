@@ -109,7 +109,10 @@ std::string characterAt(std::string_view text, std::size_t offset) {
     const std::size_t length = characterLength(text, offset);
     if (length == 0 || byteAt(text, offset) < 0x20U || byteAt(text, offset) == 0x7FU)
         return "a control character";
-    return "'" + std::string(text.substr(offset, length)) + "'";
+    std::string quoted(1, '\'');
+    quoted += text.substr(offset, length);
+    quoted += '\'';
+    return quoted;
 }
 
 void appendQuoted(std::string& to, std::string_view text) {

@@ -80,8 +80,8 @@ public:
         if (!readIfThere(name, value) && !failed())
             failMissing(name);
     }
-    template<class T>
-    void optional(std::string_view name, std::optional<T>& value) {
+    /// `value` is a std::optional or a Rare.
+    void optional(std::string_view name, auto& value) {
         if (const NodeIndex member = take(name); member != noNode && !failed())
             read(name, member, value.emplace());
     }

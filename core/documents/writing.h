@@ -38,8 +38,8 @@ public:
         const Level level{m_to.level, name};
         writeValue(begin(name, &level), value);
     }
-    template<class T>
-    void optional(std::string_view name, const std::optional<T>& value) {
+    /// `value` is a std::optional or a Rare.
+    void optional(std::string_view name, const auto& value) {
         if (value)
             required(name, *value);
     }

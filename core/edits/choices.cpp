@@ -10,8 +10,7 @@ namespace {
 /// Sets `value` as the case's default, or as the opening's own decision.
 template<class Value>
 Result<Project> setFor(const Project& project, EditTarget target, const Value& value,
-                       Value FrontDefaults::*ofCase,
-                       std::optional<Value> FrontChoices::*ofOpening) {
+                       Value FrontDefaults::*ofCase, Rare<Value> FrontChoices::*ofOpening) {
     if (target.opening)
         return changeOpening(project, *target.opening, [&](Opening opening) {
             opening.choices.*ofOpening = value;
@@ -24,8 +23,7 @@ Result<Project> setFor(const Project& project, EditTarget target, const Value& v
 
 template<class Value>
 Result<Project> setChecked(const Project& project, EditTarget target, const Value& value,
-                           Value FrontDefaults::*ofCase,
-                           std::optional<Value> FrontChoices::*ofOpening) {
+                           Value FrontDefaults::*ofCase, Rare<Value> FrontChoices::*ofOpening) {
     if (std::optional<Error> error = impossible(value))
         return std::move(*error);
     return setFor(project, target, value, ofCase, ofOpening);

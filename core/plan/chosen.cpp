@@ -15,7 +15,7 @@ const FrontChoices* choicesOf(const Project& project, const FrontPlan& front) {
 }
 
 template<class T>
-const T& chosen(const Project& project, const FrontPlan& front, std::optional<T> FrontChoices::*own,
+const T& chosen(const Project& project, const FrontPlan& front, Rare<T> FrontChoices::*own,
                 T FrontDefaults::*ofCase) {
     const FrontChoices* choices = choicesOf(project, front);
     return choices != nullptr && choices->*own ? *(choices->*own) : project.fronts.*ofCase;
