@@ -69,7 +69,8 @@ WaysPanel::WaysPanel(Session& session, QWidget* parent)
     m_table->setVerticalHeaderLabels({tr("Counterbore"), tr("Grip"), tr("Least bolt"),
                                       tr("Greatest bolt"), tr("Bolt"), tr("Verdict")});
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignCenter | Qt::TextWordWrap);
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::Alignment(Qt::AlignCenter) |
+                                                     Qt::Alignment(Qt::TextWordWrap));
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->setWordWrap(true);
     m_note->setWordWrap(true);

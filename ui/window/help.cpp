@@ -1,0 +1,79 @@
+#include "ui/window/help.h"
+
+#include <QAction>
+#include <QCoreApplication>
+#include <QMenu>
+#include <QMessageBox>
+
+namespace frontwright {
+
+namespace {
+
+struct Help {
+    Q_DECLARE_TR_FUNCTIONS(frontwright::Help)
+public:
+    static QString keys() {
+        return tr("<table cellpadding='3'>"
+                  "<tr><td><b>Drag a member</b></td><td>moves it; type a distance to move by "
+                  "exactly that; Alt suspends snapping; Esc puts it back</td></tr>"
+                  "<tr><td><b>Arrow keys</b></td><td>nudge the selected member by the shown grid "
+                  "(Shift ten times, Ctrl finest); else walk from front to front</td></tr>"
+                  "<tr><td><b>Enter, double-click</b></td><td>type the size of what is "
+                  "selected</td></tr>"
+                  "<tr><td><b>Click a dimension</b></td><td>type it where it stands</td></tr>"
+                  "<tr><td><b>R, C</b></td><td>split into rows, into columns (Shift: "
+                  "several)</td></tr>"
+                  "<tr><td><b>J, Delete</b></td><td>join openings, remove a member</td></tr>"
+                  "<tr><td><b>E, G, L</b></td><td>equal heights, graduate, lock a height</td></tr>"
+                  "<tr><td><b>Tab</b></td><td>what else lies under the pointer</td></tr>"
+                  "<tr><td><b>Wheel, Ctrl + 0</b></td><td>zoom about the pointer, fit</td></tr>"
+                  "<tr><td><b>Middle button, Space + drag</b></td><td>move the drawing</td></tr>"
+                  "</table>");
+    }
+    static QString scale() {
+        return tr(
+            "<p>A 100 mm check bar that measures something else tells what happened:</p>"
+            "<table cellpadding='3'>"
+            "<tr><td>89.8 mm</td><td>A4 pages on a queue set to Letter</td></tr>"
+            "<tr><td>94.1 mm</td><td>A4 page fitted to Letter</td></tr>"
+            "<tr><td>96.0 mm</td><td>page shrunk to the printable area</td></tr>"
+            "<tr><td>97.3 mm</td><td>Letter page fitted to the width of A4</td></tr>"
+            "<tr><td>102.8 or 106.3 mm</td><td>enlarged to the other paper</td></tr>"
+            "<tr><td>75 or 133 mm</td><td>dots taken for the wrong size</td></tr>"
+            "</table>"
+            "<p>Print at 100 % or “Actual size”, never “Fit”. If the two directions differ by "
+            "0.2 to 2 %, it is the printer's mechanics.</p>");
+    }
+    static QString cautions() {
+        return tr("<p>Test every setting on scrap of the same stock. Measure the check bars on "
+                  "paper before you drill. Wear eye protection, keep guards and push blocks in "
+                  "use at the router and the saw, and keep hands away from the cut. Ease sharp "
+                  "edges. Anchor tall storage furniture to the wall.</p>"
+                  "<p>These hints defer to your own judgement, to the tool makers' instructions, "
+                  "to local codes and to licensed practice.</p>");
+    }
+    static void show(QWidget& window, const QString& title, const QString& text) {
+        QMessageBox box(QMessageBox::NoIcon, title, text, QMessageBox::Close, &window);
+        box.setTextFormat(Qt::RichText);
+        box.exec();
+    }
+};
+
+} // namespace
+
+void addHelp(QMenu& menu, QWidget& window) {
+    const auto add = [&](const QString& text, const QString& tip, QString (*page)()) {
+        QAction* action = menu.addAction(text);
+        action->setStatusTip(tip);
+        QObject::connect(action, &QAction::triggered, &window,
+                         [&window, tip, page] { Help::show(window, tip, page()); });
+        return action;
+    };
+    add(Help::tr("&Mouse and keys"), Help::tr("What mouse and keys do"), &Help::keys)
+        ->setShortcut(QKeySequence(Qt::Key_F1));
+    add(Help::tr("It came out at the &wrong size"), Help::tr("When a check bar is not 100 mm"),
+        &Help::scale);
+    add(Help::tr("&Cautions"), Help::tr("Before you cut and drill"), &Help::cautions);
+}
+
+} // namespace frontwright

@@ -1,0 +1,191 @@
+#include "ui/window/main_window.h"
+
+#include "core/lengths/format.h"
+#include "ui/elevation/value_entry.h"
+#include "ui/panels/findings_panel.h"
+#include "ui/panels/numbers_panel.h"
+#include "ui/panels/section_panel.h"
+#include "ui/panels/selection_panel.h"
+#include "ui/panels/ways_panel.h"
+#include "ui/window/edit_actions.h"
+#include "ui/window/file_actions.h"
+#include "ui/window/help.h"
+#include "ui/window/template_dialog.h"
+#include "ui/window/view_actions.h"
+
+#include <QCloseEvent>
+#include <QDockWidget>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QGuiApplication>
+#include <QLabel>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QScreen>
+#include <QStatusBar>
+#include <QToolBar>
+#include <QUndoView>
+#include <QUrl>
+
+namespace frontwright {
+
+namespace {
+const QString geometryKey = QStringLiteral("window/geometry");
+}
+
+MainWindow::MainWindow(Catalogue programs, QSettings& settings)
+    : m_session(std::move(programs)),
+      m_settings(settings),
+      m_file(m_session),
+      m_view(new ElevationView(m_session)),
+      m_findings(new FindingsPanel(m_session)),
+      m_fileActions(new FileActions(m_file, settings, *this)),
+      m_editActions(new EditActions(m_session, *this)),
+      m_viewActions(new ViewActions(m_session, *m_view, this)),
+      m_selectionLabel(new QLabel) {
+    setCentralWidget(m_view);
+    new ValueEntry(m_session, *m_view);
+    setAcceptDrops(true);
+    setDockOptions(AnimatedDocks | AllowTabbedDocks | AllowNestedDocks);
+    addDocks();
+    addMenus();
+    statusBar()->addPermanentWidget(m_selectionLabel);
+    connect(m_view, &ElevationView::hint, this,
+            [this](const QString& text) { statusBar()->showMessage(text); });
+    connect(&m_session, &Session::refused, this, [this](const Error& error) {
+        statusBar()->showMessage(QString::fromStdString(error.sentence()));
+    });
+    connect(m_findings, &FindingsPanel::findingChosen, m_view, &ElevationView::showFinding);
+    connect(m_view, &ElevationView::contextMenuWanted, this, [this](QPoint at) {
+        QMenu menu;
+        m_editActions->fillContext(menu);
+        menu.exec(at);
+    });
+    connect(&m_file, &CaseFile::changed, this, &MainWindow::showTitle);
+    connect(&m_session, &Session::workChanged, this, &MainWindow::showTitle);
+    connect(&m_session, &Session::selectionChanged, this, &MainWindow::showTitle);
+    showTitle();
+    restore();
+}
+
+void MainWindow::addDocks() {
+    const auto dock = [this](const QString& title, const QString& name, QWidget* content,
+                             Qt::DockWidgetArea area) {
+        auto* widget = new QDockWidget(title, this);
+        widget->setObjectName(name);
+        widget->setWidget(content);
+        addDockWidget(area, widget);
+        return widget;
+    };
+    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+    auto* properties = dock(tr("Selected"), QStringLiteral("selected"),
+                            new SelectionPanel(m_session), Qt::RightDockWidgetArea);
+    auto* numbers = dock(tr("Numbers"), QStringLiteral("numbers"), new NumbersPanel(m_session),
+                         Qt::RightDockWidgetArea);
+    auto* ways = dock(tr("Ways to hold it"), QStringLiteral("ways"), new WaysPanel(m_session),
+                      Qt::RightDockWidgetArea);
+    auto* steps = dock(tr("Steps"), QStringLiteral("steps"), new QUndoView(&m_session.undoStack()),
+                       Qt::RightDockWidgetArea);
+    tabifyDockWidget(properties, numbers);
+    tabifyDockWidget(numbers, ways);
+    tabifyDockWidget(ways, steps);
+    properties->raise();
+    auto* section = dock(tr("Section"), QStringLiteral("section"), new SectionPanel(m_session),
+                         Qt::RightDockWidgetArea);
+    dock(tr("Findings"), QStringLiteral("findings"), m_findings, Qt::BottomDockWidgetArea);
+    resizeDocks({properties, section}, {460, 340}, Qt::Vertical);
+    resizeDocks({properties}, {380}, Qt::Horizontal);
+}
+
+void MainWindow::addMenus() {
+    QMenu* file = menuBar()->addMenu(tr("&File"));
+    m_fileActions->fill(*file);
+    QAction* print = file->addAction(tr("&Templates at full size…"));
+    print->setStatusTip(tr("Look at the drilling templates, save them as PDF or print them"));
+    print->setShortcuts(QKeySequence::keyBindings(QKeySequence::Print));
+    connect(print, &QAction::triggered, this, &MainWindow::showTemplates);
+    file->addSeparator();
+    QAction* quit = file->addAction(tr("&Quit"));
+    quit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q));
+    quit->setStatusTip(tr("Close the window"));
+    connect(quit, &QAction::triggered, this, &QWidget::close);
+    m_editActions->fill(*menuBar()->addMenu(tr("&Edit")));
+    QMenu* view = menuBar()->addMenu(tr("&View"));
+    m_viewActions->fill(*view);
+    view->addSeparator();
+    for (QDockWidget* dock : findChildren<QDockWidget*>())
+        view->addAction(dock->toggleViewAction());
+    addHelp(*menuBar()->addMenu(tr("&Help")), *this);
+
+    QToolBar* bar = addToolBar(tr("Tools"));
+    bar->setObjectName(QStringLiteral("tools"));
+    m_editActions->fill(*bar);
+    bar->addSeparator();
+    m_viewActions->fill(*bar);
+    bar->addSeparator();
+    bar->addAction(print);
+}
+
+bool MainWindow::openPath(const QString& path) {
+    return m_fileActions->openPath(path);
+}
+
+void MainWindow::showTitle() {
+    setWindowTitle(tr("%1[*] – Frontwright").arg(m_file.name()));
+    setWindowModified(m_file.isUnsaved());
+    const Selection& selection = m_session.selection();
+    QString text;
+    if (selection.openings.size() > 1) {
+        text = tr("%1 fronts selected").arg(selection.openings.size());
+    } else if (const auto id = selection.lastOpening()) {
+        if (const FrontPlan* front = m_session.plan().frontOf(*id))
+            text = tr("Front %1: %2 × %3")
+                       .arg(QString::fromStdString(label(m_session.project(), *front)),
+                            QString::fromStdString(shown(front->rect.width(), m_session.style())),
+                            QString::fromStdString(shown(front->rect.height(), m_session.style())));
+    }
+    m_selectionLabel->setText(text);
+}
+
+void MainWindow::showTemplates() {
+    TemplateDialog dialog(m_session, m_settings, m_file.name(), this);
+    dialog.exec();
+}
+
+void MainWindow::restore() {
+    resize(1360, 900);
+    const QByteArray geometry = m_settings.value(geometryKey).toByteArray();
+    if (geometry.isEmpty() || !restoreGeometry(geometry))
+        return;
+    // A screen may be gone since: come back to one that is there.
+    const auto screens = QGuiApplication::screens();
+    const bool visible = std::any_of(screens.begin(), screens.end(), [this](const QScreen* s) {
+        return s->availableGeometry().intersects(frameGeometry());
+    });
+    if (!visible)
+        move(QGuiApplication::primaryScreen()->availableGeometry().topLeft());
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    m_view->cancelGesture();
+    if (!m_fileActions->mayLeave()) {
+        event->ignore();
+        return;
+    }
+    m_settings.setValue(geometryKey, saveGeometry());
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    const auto urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.front().isLocalFile())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const auto urls = event->mimeData()->urls();
+    if (urls.size() == 1 && m_fileActions->mayLeave())
+        openPath(urls.front().toLocalFile());
+}
+
+} // namespace frontwright
