@@ -1,30 +1,20 @@
 #include "core/plan/chosen.h"
 
-#include "core/edits/divisions.h"
-
 namespace frontwright {
 
 namespace {
 
-/// Plans made by hand may lack the pointer; then the tree is asked.
-const FrontChoices* choicesOf(const Project& project, const FrontPlan& front) {
-    if (front.choices != nullptr)
-        return front.choices;
-    const Opening* opening = findOpening(project, front.opening);
-    return opening == nullptr ? nullptr : &opening->choices;
-}
-
 template<class T>
 const T& chosen(const Project& project, const FrontPlan& front, Rare<T> FrontChoices::*own,
                 T FrontDefaults::*ofCase) {
-    const FrontChoices* choices = choicesOf(project, front);
+    const FrontChoices* choices = front.choices;
     return choices != nullptr && choices->*own ? *(choices->*own) : project.fronts.*ofCase;
 }
 
 } // namespace
 
 const SideFit& chosenFit(const Project& project, const FrontPlan& front, Side side) {
-    const FrontChoices* choices = choicesOf(project, front);
+    const FrontChoices* choices = front.choices;
     return choices != nullptr && choices->fit[side] ? *choices->fit[side]
                                                     : project.fronts.fit[side];
 }

@@ -5,7 +5,7 @@
 namespace frontwright {
 
 // What holds for one front: the opening's own choice where it has one, else the case's. `front`
-// is of a Plan made from `project`.
+// is of a Plan made from `project`; one without choices follows the case.
 
 const SideFit& chosenFit(const Project& project, const FrontPlan& front, Side side);
 const WrittenLength& chosenThickness(const Project& project, const FrontPlan& front);
