@@ -3,6 +3,8 @@
 #include "core/lengths/format.h"
 #include "core/lengths/numerals.h"
 
+#include <algorithm>
+
 namespace frontwright::reading {
 namespace {
 
@@ -94,8 +96,13 @@ std::string understood(const Reading& reading) {
 std::string asRead(const Reading& reading, Unit bareUnit, Length current) {
     const std::string text = understood(reading);
     const Token& first = reading.tokens.front();
-    if (first.role == Role::OfChange)
-        return exact(current, bareUnit) + " " + std::string(signOf(first.kind)) + " " + text;
+    if (first.role == Role::OfChange) {
+        const bool several =
+            std::any_of(reading.tokens.begin(), reading.tokens.end(),
+                        [](const Token& token) { return token.role == Role::Operator; });
+        return exact(current, bareUnit) + " " + std::string(signOf(first.kind)) + " " +
+               (several ? "(" + text + ")" : text);
+    }
     if (reading.isSum || reading.isUnitWritten)
         return text;
     return text + (bareUnit == Unit::Inch ? " in" : " mm");

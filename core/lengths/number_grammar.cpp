@@ -21,9 +21,19 @@ Result<Quantity> readFraction(TokenRow& row) {
     return plain(quotientOf(above.value, below.value).value, Notation::InchFraction);
 }
 
+/// "12-5/8" of "12 -5/8"; the next token is the hyphen.
+std::string joined(const Token& whole, const TokenRow& row) {
+    const std::size_t above = row.next() + 1;
+    std::string text = std::string(whole.source) + "-" + std::string(row.at(above).source);
+    if (row.at(above).kind == TokenKind::Whole)
+        text += "/" + std::string(row.at(above + 2).source);
+    return text;
+}
+
 /// Precondition: the next token is a whole number.
 Result<Quantity> readMixedNumber(TokenRow& row) {
-    const Quantity whole = plain(row.take().value, Notation::InchFraction);
+    const Token& first = row.take();
+    const Quantity whole = plain(first.value, Notation::InchFraction);
     const std::size_t after = row.next();
     const bool hyphen = row.peek().kind == TokenKind::Minus && row.fractionBeginsAt(after + 1);
     if (!hyphen && !row.fractionBeginsAt(after))
@@ -33,7 +43,7 @@ Result<Quantity> readMixedNumber(TokenRow& row) {
         if (spacing == Spacing::Wide)
             return whole;
         if (spacing == Spacing::OneSided)
-            return oneSided(row.peek(), "12-5/8 for a mixed number");
+            return oneSided(row.peek(), joined(first, row) + " for a mixed number");
         row.take(Role::Joiner);
     }
     const std::size_t position = row.peek().position;
