@@ -8,7 +8,7 @@
 namespace frontwright {
 
 /// More pairs than anybody reads; keeps a case of absurd overlays from filling the memory.
-inline constexpr std::size_t mostCollisions = 1'000'000;
+inline constexpr std::size_t mostCollisions = 100'000;
 
 /// All pairs of rectangles with a common part of positive area, also such as do not lie side by
 /// side; ascending by first, then second. Where there are more than mostCollisions, so many of

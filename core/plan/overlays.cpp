@@ -3,8 +3,13 @@
 namespace frontwright {
 namespace {
 
-/// The gaps asked for, one for each front's side; only those of Fit::Gap mean something.
-using Gaps = std::vector<PerSide<Length>>;
+/// What a side of Fit::Gap asks for, and whether it has met a facing front that bounds it.
+struct Asked {
+    Length gap;
+    bool isBounded = false;
+};
+/// One for each front's side; only those of Fit::Gap mean something.
+using Gaps = std::vector<PerSide<Asked>>;
 
 const SideFit& fitOf(const Opening& opening, const FrontFit& ofCase, Side side) {
     const auto& own = opening.choices.fit[side];
@@ -37,7 +42,7 @@ Gaps setOwnOverlays(Arrangement& all, const Layout& layout, const FrontFit& ofCa
             if (fit.fit != Fit::Gap)
                 continue;
             gaps.resize(all.fronts.size());
-            gaps[i][side] = fit.amount;
+            gaps[i][side].gap = fit.amount;
         }
     }
     return gaps;
@@ -47,22 +52,26 @@ Gaps setOwnOverlays(Arrangement& all, const Layout& layout, const FrontFit& ofCa
 struct Facer {
     FrontPlace& front;
     Side side;
-    Length gap;
+    Asked& asked;
     [[nodiscard]] bool asksForGap() const { return front.fit[side] == Fit::Gap; }
-    [[nodiscard]] Length overlay() const { return front.overlay[side]; }
-    void coverAtMost(Length most) const { front.overlay[side] = least(front.overlay[side], most); }
+    /// What it takes of the member; nothing where it lies in its opening.
+    [[nodiscard]] Length covered() const { return greatest(Length{}, front.overlay[side]); }
+    void coverAtMost(Length most) const {
+        Length& overlay = front.overlay[side];
+        overlay = asked.isBounded ? least(overlay, most) : most;
+        asked.isBounded = true;
+    }
 };
 
-/// Overlays of Fit::Gap begin at the most that an empty far side leaves and only grow less.
 void share(Length member, const Facer& lower, const Facer& upper) {
     if (lower.asksForGap() && upper.asksForGap()) {
-        const Length covered = member - greatest(lower.gap, upper.gap);
-        lower.coverAtMost(covered.half());
-        upper.coverAtMost(covered - covered.half());
+        const Length rest = member - greatest(lower.asked.gap, upper.asked.gap);
+        lower.coverAtMost(rest.half());
+        upper.coverAtMost(rest - rest.half());
     } else if (lower.asksForGap()) {
-        lower.coverAtMost(member - lower.gap - upper.overlay());
+        lower.coverAtMost(member - lower.asked.gap - upper.covered());
     } else if (upper.asksForGap()) {
-        upper.coverAtMost(member - upper.gap - lower.overlay());
+        upper.coverAtMost(member - upper.asked.gap - lower.covered());
     }
 }
 
@@ -70,7 +79,7 @@ void share(Length member, const Facer& lower, const Facer& upper) {
 
 void setOverlays(Arrangement& all, const Layout& layout, const FrontFit& ofCase,
                  const std::vector<Facing>& facing) {
-    const Gaps gaps = setOwnOverlays(all, layout, ofCase);
+    Gaps gaps = setOwnOverlays(all, layout, ofCase);
     if (gaps.empty())
         return;
     for (const Facing& pair : facing) {
