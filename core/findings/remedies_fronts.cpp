@@ -1,0 +1,229 @@
+#include "core/findings/remedying.h"
+
+#include "core/edits/choices.h"
+#include "core/lengths/length.h"
+#include "core/plan/banks.h"
+#include "core/plan/facing.h"
+
+#include <algorithm>
+
+namespace frontwright::remedying {
+
+namespace {
+
+constexpr Length nothing{};
+
+/// One side of one front and how it shall meet what is beside it.
+struct NewFit {
+    EditTarget target;
+    Side side = Side::Left;
+    SideFit fit;
+};
+
+Edit setFits(std::vector<NewFit> fits) {
+    return [fits = std::move(fits)](const Project& project) {
+        Result<Project> changed(project);
+        for (const NewFit& fit : fits) {
+            changed = setFrontFit(changed.value(), fit.target, fit.side, fit.fit);
+            if (!changed.ok())
+                break;
+        }
+        return changed;
+    };
+}
+
+std::string_view nameOf(Side side) {
+    switch (side) {
+    case Side::Left:
+        return "left";
+    case Side::Right:
+        return "right";
+    case Side::Bottom:
+        return "bottom";
+    case Side::Top:
+        break;
+    }
+    return "top";
+}
+
+/// The two fronts of a spacer, their sides, and the member between.
+struct Between {
+    const Search& search;
+    const FrontPlan& lower;
+    const FrontPlan& upper;
+    const MemberPlan& member;
+
+    [[nodiscard]] std::string names() const {
+        return label(search.project, lower) + " and " + label(search.project, upper);
+    }
+    [[nodiscard]] std::vector<NewFit> both(SideFit fit) const {
+        return {{{lower.opening}, sideOfLower(member.kind), fit},
+                {{upper.opening}, sideOfUpper(member.kind), fit}};
+    }
+    [[nodiscard]] std::vector<NewFit> bothOfCase(SideFit fit) const {
+        return {{{}, sideOfLower(member.kind), fit}, {{}, sideOfUpper(member.kind), fit}};
+    }
+};
+
+std::optional<Between> between(const Search& search, OpeningId a, OpeningId b) {
+    for (const Spacer& spacer : search.plan.spacers) {
+        const FrontPlan& lower = search.plan.fronts[spacer.lower];
+        const FrontPlan& upper = search.plan.fronts[spacer.upper];
+        if ((lower.opening == a && upper.opening == b) ||
+            (lower.opening == b && upper.opening == a))
+            return Between{search, lower, upper, search.plan.members[spacer.member]};
+    }
+    return std::nullopt;
+}
+
+void proposeForPair(const Search& search, const Between& pair) {
+    const Length leastGap = search.project.limits.leastGap;
+    const Length overlay = search.down((widthOf(pair.member) - leastGap).half());
+    if (overlay > nothing) {
+        const SideFit fit{Fit::Overlay, overlay};
+        const std::string what = "Make the overlays between ";
+        search.propose(what + pair.names() + " " + search.say(overlay), setFits(pair.both(fit)));
+        search.forCase.push_back(
+            {"Make such overlays " + search.say(overlay) + " in the whole case",
+             setFits(pair.bothOfCase(fit))});
+    }
+    search.propose("Leave a gap of " + search.say(leastGap) + " between " + pair.names(),
+                   setFits(pair.both({Fit::Gap, leastGap})));
+}
+
+/// Two fronts that meet in other ways: the one or the other is drawn back past the other.
+void proposeSmaller(const Search& search, const FrontPlan& front, const CaseRect& common) {
+    const Length leastGap = search.project.limits.leastGap;
+    for (const Side side : allSides) {
+        const Length overlap = isLeftOrRight(side) ? common.width() : common.height();
+        const Length overlay = search.down(front.overlay[side] - overlap - leastGap);
+        if (front.fit[side] == Fit::Inset || overlay <= nothing)
+            continue;
+        search.propose("Make the " + std::string(nameOf(side)) + " overlay of " +
+                           label(search.project, front) + " " + search.say(overlay),
+                       setFits({{{front.opening}, side, {Fit::Overlay, overlay}}}));
+    }
+}
+
+void proposeInsetGap(const Search& search, Side side) {
+    const Length gap = search.up(search.project.limits.leastGap);
+    const SideFit fit{Fit::Inset, gap};
+    const std::string what = "Make the gap at the " + std::string(nameOf(side)) + " of ";
+    search.propose(what + "% " + search.say(gap), setFits({{{search.front.opening}, side, fit}}));
+    search.forCase.push_back({what + "all fronts " + search.say(gap), setFits({{{}, side, fit}})});
+}
+
+/// The spacers down the finding's bank.
+std::vector<Between> downTheBank(const Search& search, std::vector<Length>& widths) {
+    std::vector<Between> pairs;
+    for (const Spacer& spacer : search.plan.spacers) {
+        const FrontPlan& lower = search.plan.fronts[spacer.lower];
+        const FrontPlan& upper = search.plan.fronts[spacer.upper];
+        const MemberPlan& member = search.plan.members[spacer.member];
+        if (isUpright(member.kind) || lower.bank != search.front.bank || upper.bank != lower.bank)
+            continue;
+        pairs.push_back({search, lower, upper, member});
+        widths.push_back(spacer.width);
+    }
+    return pairs;
+}
+
+/// The commonest first, then the widest, then the narrowest.
+std::vector<Length> gapsToTry(std::vector<Length> widths) {
+    std::sort(widths.begin(), widths.end());
+    std::vector<Length> tried{widths.front()};
+    std::ptrdiff_t most = 0;
+    for (const Length width : widths)
+        if (const auto n = std::count(widths.begin(), widths.end(), width); n >= most) {
+            most = n;
+            tried.front() = width;
+        }
+    for (const Length width : {widths.back(), widths.front()})
+        if (std::find(tried.begin(), tried.end(), width) == tried.end())
+            tried.push_back(width);
+    return tried;
+}
+
+void proposeCaseFits(const Search& search) {
+    std::vector<OpeningId> bank;
+    for (const FrontPlan& front : search.plan.fronts)
+        if (front.bank == search.front.bank)
+            bank.push_back(front.opening);
+    search.propose("Let the gaps of bank " + bankLetters(search.front.bank) + " follow the case",
+                   [bank](const Project& project) {
+                       Result<Project> changed(project);
+                       for (const OpeningId opening : bank)
+                           for (const Side side : {Side::Bottom, Side::Top})
+                               if (changed.ok())
+                                   changed = clearFrontFit(changed.value(), opening, side);
+                       return changed;
+                   });
+}
+
+void proposeEvenGap(const Search& search, const std::vector<Between>& pairs,
+                    const std::vector<Length>& widths, Length gap) {
+    std::vector<NewFit> fits;
+    for (std::size_t i = 0; i < pairs.size(); ++i)
+        if (widths[i] != gap)
+            for (const NewFit& fit : pairs[i].both({Fit::Gap, gap}))
+                fits.push_back(fit);
+    search.propose("Make all gaps of bank " + bankLetters(search.front.bank) + " " +
+                       search.say(gap),
+                   setFits(std::move(fits)));
+}
+
+void proposeOverlay(const Search& search, Side side, Length overlay) {
+    if (overlay <= nothing)
+        return;
+    const SideFit fit{Fit::Overlay, overlay};
+    const std::string what = "Make the " + std::string(nameOf(side)) + " overlay of ";
+    search.propose(what + "% " + search.say(overlay),
+                   setFits({{{search.front.opening}, side, fit}}));
+    search.forCase.push_back(
+        {what + "all fronts " + search.say(overlay), setFits({{{}, side, fit}})});
+}
+
+} // namespace
+
+void forGap(const Search& search) {
+    const Whereabouts& where = search.finding.where;
+    if (!where.other) {
+        if (where.side)
+            proposeInsetGap(search, *where.side);
+        return;
+    }
+    if (const auto pair = between(search, *where.opening, *where.other))
+        return proposeForPair(search, *pair);
+    const FrontPlan* other = search.plan.frontOf(*where.other);
+    if (other == nullptr)
+        return;
+    const CaseRect common = search.front.rect.common(other->rect);
+    proposeSmaller(search, search.front, common);
+    proposeSmaller(search, *other, common);
+}
+
+void forUnevenGaps(const Search& search) {
+    std::vector<Length> widths;
+    const std::vector<Between> pairs = downTheBank(search, widths);
+    if (pairs.empty())
+        return;
+    proposeCaseFits(search);
+    for (const Length gap : gapsToTry(widths))
+        proposeEvenGap(search, pairs, widths, gap);
+}
+
+void forOverlay(const Search& search) {
+    if (!search.finding.where.side)
+        return;
+    const Side side = *search.finding.where.side;
+    const FrontPlan& front = search.front;
+    if (search.finding.code == FindingCode::FrontOffCase)
+        return proposeOverlay(search, side, front.overlay[side] - search.finding.figures[0]);
+    const SideFit& ofCase = search.project.fronts.fit[side];
+    if (ofCase.fit == Fit::Overlay)
+        proposeOverlay(search, side, ofCase.amount);
+    for (const int steps : {4, 2, 1})
+        proposeOverlay(search, side, search.grid() * steps);
+}
+
+} // namespace frontwright::remedying

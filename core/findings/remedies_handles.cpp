@@ -1,0 +1,123 @@
+#include "core/findings/remedying.h"
+
+namespace frontwright::remedying {
+
+namespace {
+
+constexpr Length nothing{};
+
+void proposePlacing(const Search& search, HardwareSpec spec, Placing placing,
+                    std::string_view label) {
+    if (spec.placing == placing && !spec.placedAt)
+        return;
+    spec.placing = placing;
+    spec.placedAt.reset();
+    search.propose(label, spec);
+}
+
+void proposePlacings(const Search& search, const HardwareSpec& spec) {
+    proposePlacing(search, spec, Placing::CentredInField, "Centre the handle of % in the field");
+    proposePlacing(search, spec, Placing::CentredOnFront, "Centre the handle of % on the front");
+    proposePlacing(search, spec, Placing::OpticalCentre,
+                   "Place the handle of % at the optical centre");
+}
+
+/// From the front's top edge to the handle's centre, wherever all is in order up the front: base in
+/// the field, holes in the wall.
+Span allowedFromTop(const Search& search) {
+    const FrontPlan& front = search.front;
+    const HardwarePlan& hardware = *front.hardware;
+    const FrontRect& base = hardware.handles.front().footprint;
+    const Length height = front.rect.height(), centre = hardware.handles.front().centre.y;
+    Span heights{front.field.bottom + (centre - base.bottom),
+                 front.field.top - (base.top - centre)};
+    const Length radius =
+        hardware.chosen == MountingWay::FrontAccessHole
+            ? hardware.accessDiameter.half()
+            : greatest(hardware.holeDiameter, hardware.counterboreDiameter).half();
+    if (hardware.chosen != MountingWay::FrontCounterbore)
+        heights = heights.common({front.box.wallOnFront.y + front.box.bottomTop + radius,
+                                  front.box.wallOnFront.y + front.box.height - radius});
+    return {height - heights.high, height - heights.low};
+}
+
+void proposeFromTop(const Search& search, HardwareSpec spec) {
+    const Span allowed = allowedFromTop(search);
+    if (allowed.isEmpty())
+        return;
+    const Length now = search.front.rect.height() - search.front.hardware->handles.front().centre.y;
+    Length distance = now < allowed.low ? search.up(allowed.low) : search.down(allowed.high);
+    if (!allowed.contains(distance))
+        distance = allowed.middle();
+    spec.placing = Placing::FromTop;
+    spec.distance = distance;
+    spec.placedAt.reset();
+    search.propose("Place the handle of % " + search.say(distance) + " below the top edge", spec);
+}
+
+void proposeFewer(const Search& search, HardwareSpec spec) {
+    if (search.front.hardware->handles.size() < 2)
+        return;
+    spec.twoAtPercent = HardwareSpec{}.twoAtPercent;
+    search.propose("Place the two handles of % at a quarter of the width", spec);
+    spec.twoPast.reset();
+    search.propose("Use one handle on %", spec);
+}
+
+/// Forms of the same kind, then the others, that bear on less.
+void proposeSmallerForms(const Search& search, HardwareSpec spec) {
+    const HardwareForm& now = *search.front.hardware->form;
+    const auto isSmaller = [&](const HardwareForm& form) {
+        return form.footprint.width < now.footprint.width ||
+               form.footprint.height < now.footprint.height;
+    };
+    std::size_t proposed = 0;
+    for (const bool sameKind : {true, false})
+        for (const HardwareForm& form : search.catalogue.hardware)
+            if ((form.kind == now.kind) == sameKind && isSmaller(form) && proposed < 4) {
+                spec.form = form.id;
+                search.propose("Use another handle on %: " + form.name, spec);
+                ++proposed;
+            }
+}
+
+void proposeNarrowerProfile(const Search& search) {
+    Profile profile = chosenProfile(search.project, search.front);
+    const Length width = search.down(profile.width - search.finding.figures[0]);
+    if (width <= nothing)
+        return;
+    profile.width = width;
+    search.propose("Make the edge profile of % " + search.say(width) + " wide", profile);
+}
+
+void proposeWays(const Search& search, HardwareSpec spec) {
+    spec.accessDiameter.reset();
+    spec.way = MountingWay::FrontCounterbore;
+    search.propose("Bolt the handle of % to the front alone, the head in a counterbore", spec);
+    spec.way = MountingWay::ThroughWall;
+    search.propose("Bolt the handle of % through wall and front", spec);
+}
+
+} // namespace
+
+void forHandle(const Search& search) {
+    if (!search.front.hardware || search.front.hardware->handles.empty())
+        return;
+    const HardwareSpec spec = chosenHardware(search.project, search.front);
+    const FindingCode code = search.finding.code;
+    if (code == FindingCode::HandlesCollide)
+        return proposeFewer(search, spec);
+    if (code == FindingCode::AccessHoleOffWall) {
+        proposeFromTop(search, spec);
+        proposeWays(search, spec);
+        return proposePlacings(search, spec);
+    }
+    proposePlacings(search, spec);
+    proposeFromTop(search, spec);
+    if (code == FindingCode::BackplateOffField)
+        proposeNarrowerProfile(search);
+    proposeFewer(search, spec);
+    proposeSmallerForms(search, spec);
+}
+
+} // namespace frontwright::remedying

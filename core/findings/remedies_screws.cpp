@@ -1,0 +1,92 @@
+#include "core/findings/remedying.h"
+
+#include <algorithm>
+
+namespace frontwright::remedying {
+
+namespace {
+
+constexpr Length nothing{};
+
+/// Stocked lengths in the window, the longest first.
+void proposeStockedLengths(const Search& search, const MountingSpec& spec) {
+    const MountingPlan& mounting = search.front.mounting;
+    const std::vector<Length>& stock = mounting.screw->lengths;
+    std::size_t proposed = 0;
+    for (auto length = stock.rbegin(); length != stock.rend() && proposed < 2; ++length) {
+        if (*length < mounting.leastLength || *length > mounting.greatestLength)
+            continue;
+        MountingSpec changed = spec;
+        changed.length = *length;
+        search.propose("Use " + search.say(*length) + " screws in %", changed);
+        ++proposed;
+    }
+}
+
+/// Recesses with which a screw of that length holds, does not come too near the show face, and has
+/// wall enough under its head.
+Span recessesFor(const Search& search, Length length) {
+    const MountingPlan& mounting = search.front.mounting;
+    const Limits& limits = search.project.limits;
+    // The plan's window of lengths is that of the present recess.
+    const Length low = mounting.recess + mounting.leastLength - length;
+    const Length high = mounting.recess + mounting.greatestLength - length;
+    const Length most =
+        mounting.wall - mounting.screw->headHeight - limits.leastWallUnderHead.length;
+    return {greatest(low, nothing), least(high, most)};
+}
+
+void proposeRecess(const Search& search, MountingSpec spec, Length length) {
+    const Span recesses = recessesFor(search, length);
+    if (recesses.isEmpty())
+        return;
+    const Length now = search.front.mounting.recess;
+    Length recess = now < recesses.low ? search.up(recesses.low) : search.down(recesses.high);
+    if (!recesses.contains(recess))
+        recess = now < recesses.low ? recesses.low : recesses.high;
+    spec.recess = recess;
+    search.propose("Set the screws of % " + search.say(recess) + " deep", spec);
+}
+
+void proposeCutting(const Search& search, MountingSpec spec) {
+    const MountingPlan& mounting = search.front.mounting;
+    const Length length = search.down(mounting.greatestLength);
+    if (length < mounting.leastLength || length <= nothing)
+        return;
+    spec.length = length;
+    search.propose("Cut the screws of % to " + search.say(length), spec);
+}
+
+} // namespace
+
+void forScrewLength(const Search& search) {
+    const MountingSpec spec = chosenMounting(search.project, search.front);
+    proposeStockedLengths(search, spec);
+    if (spec.length) {
+        proposeRecess(search, spec, *spec.length);
+    } else {
+        const std::vector<Length>& stock = search.front.mounting.screw->lengths;
+        std::for_each(stock.rbegin(), stock.rend(),
+                      [&](Length length) { proposeRecess(search, spec, length); });
+    }
+    forScrewHole(search);
+    proposeCutting(search, spec);
+}
+
+void forWallUnderHead(const Search& search) {
+    const MountingPlan& mounting = search.front.mounting;
+    const Length most = mounting.wall - mounting.screw->headHeight -
+                        search.project.limits.leastWallUnderHead.length;
+    if (most < nothing)
+        return;
+    MountingSpec spec = chosenMounting(search.project, search.front);
+    const std::string label = "Set the screws of % " + search.say(search.down(most)) + " deep";
+    spec.recess = search.down(most);
+    search.propose(label, spec);
+    if (!spec.length)
+        return;
+    spec.length.reset();
+    search.propose(label + ", their length from stock", spec);
+}
+
+} // namespace frontwright::remedying

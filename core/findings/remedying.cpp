@@ -1,0 +1,81 @@
+#include "core/findings/remedying.h"
+
+#include "core/edits/choices.h"
+#include "core/lengths/format.h"
+
+namespace frontwright::remedying {
+
+namespace {
+
+std::string filled(std::string_view label, std::string_view name) {
+    std::string text(label);
+    if (const auto place = text.find('%'); place != std::string::npos)
+        text.replace(place, 1, name);
+    return text;
+}
+
+template<class Spec>
+Remedy remedyOf(std::string label, EditTarget target,
+                Result<Project> (*set)(const Project&, EditTarget, const Spec&), const Spec& spec) {
+    return {std::move(label),
+            [target, set, spec](const Project& project) { return set(project, target, spec); }};
+}
+
+template<class Spec, class Own>
+void proposeSpec(const Search& search, std::string_view label, const Spec& spec,
+                 Result<Project> (*set)(const Project&, EditTarget, const Spec&),
+                 Own FrontChoices::*own) {
+    const FrontPlan& front = search.front;
+    search.forFront.push_back(remedyOf(filled(label, frontwright::label(search.project, front)),
+                                       {front.opening}, set, spec));
+    const bool followsCase = front.choices != nullptr && !(front.choices->*own);
+    if (followsCase && search.plan.fronts.size() > 1)
+        search.forCase.push_back(remedyOf(filled(label, "the whole case"), {}, set, spec));
+}
+
+Length downTo(Length length, Length grid) {
+    const std::int64_t step = grid.nanometres();
+    const std::int64_t over = ((length.nanometres() % step) + step) % step;
+    return Length::fromNanometres(length.nanometres() - over);
+}
+
+} // namespace
+
+void Search::propose(std::string_view label, const Edit& edit) const {
+    forFront.push_back({filled(label, frontwright::label(project, front)), edit});
+}
+
+void Search::propose(std::string_view label, const MountingSpec& spec) const {
+    proposeSpec(*this, label, spec, &setMounting, &FrontChoices::mounting);
+}
+
+void Search::propose(std::string_view label, const HardwareSpec& spec) const {
+    proposeSpec(*this, label, spec, &setHardware, &FrontChoices::hardware);
+}
+
+void Search::propose(std::string_view label, const BoxSpec& spec) const {
+    proposeSpec(*this, label, spec, &setBox, &FrontChoices::box);
+}
+
+void Search::propose(std::string_view label, const Profile& profile) const {
+    proposeSpec(*this, label, profile, &setProfile, &FrontChoices::profile);
+}
+
+std::string Search::say(Length length) const {
+    const LengthStyle fine{style.unit, 64};
+    return shown(length, isApproximate(length, fine) ? style : fine);
+}
+
+Length Search::grid() const {
+    return style.unit == Unit::Inch ? Length::fromSixtyFourths(4) : Length::millimetres(1);
+}
+
+Length Search::down(Length length) const {
+    return downTo(length, grid());
+}
+
+Length Search::up(Length length) const {
+    return -downTo(-length, grid());
+}
+
+} // namespace frontwright::remedying
