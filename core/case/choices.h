@@ -7,7 +7,6 @@
 #include "core/fronts/profile.h"
 #include "core/hardware/hardware_spec.h"
 
-#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -35,7 +34,7 @@ struct FrontDefaults {
 
 /// What one opening decides for itself; the rest is the case's.
 struct FrontChoices {
-    PerSide<std::optional<SideFit>> fit;
+    PerSide<Rare<SideFit>> fit;
     Rare<WrittenLength> thickness;
     Rare<Profile> profile;
     Rare<BoxSpec> box;

@@ -140,13 +140,13 @@ void readValue(const Place& at, PerSide<bool>& sides) {
     }
 }
 
-void readValue(const Place& at, PerSide<std::optional<SideFit>>& sides) {
+void readValue(const Place& at, PerSide<Rare<SideFit>>& sides) {
     if (!at.demand(JsonKind::Object))
         return;
     Reading object(at);
-    std::optional<SideFit> all;
+    Rare<SideFit> all;
     object.optional("all", all);
-    sides = PerSide<std::optional<SideFit>>::all(all);
+    sides = PerSide<Rare<SideFit>>::all(all);
     for (const Side side : allSides) {
         if (all)
             object.refuse(wordOf(side), eitherAllOrEach);
@@ -200,9 +200,10 @@ NodeIndex Reading::take(std::string_view name) {
         --m_left;
         return member;
     };
-    if (m_next < m_end && tree.name(m_next) == name && m_at.state.taken[m_next] == 0)
-        return took(m_next);
-    for (NodeIndex i = tree.firstChild(m_at.node); i < m_end; i = tree.next(i))
+    for (NodeIndex i = m_next; i < m_end; i = tree.next(i))
+        if (tree.name(i) == name && m_at.state.taken[i] == 0)
+            return took(i);
+    for (NodeIndex i = tree.firstChild(m_at.node); i < m_next; i = tree.next(i))
         if (tree.name(i) == name && m_at.state.taken[i] == 0)
             return took(i);
     return noNode;

@@ -46,7 +46,7 @@ void readValue(const Place&, WrittenLength&); // not negative
 void readValue(const Place&, Length&);        // not negative
 void readValue(const Place&, SideFit&);
 void readValue(const Place&, PerSide<bool>&);
-void readValue(const Place&, PerSide<std::optional<SideFit>>&);
+void readValue(const Place&, PerSide<Rare<SideFit>>&);
 void readLength(const Place&, WrittenLength&, Sign);
 void readWhole(const Place&, std::int64_t&, Whole);
 /// The place of the text in `words`; 0 and a failed state where it is none of them.

@@ -39,9 +39,9 @@ void writeValue(const Target& to, const PerSide<bool>& sides) {
     to.out += ']';
 }
 
-void writeValue(const Target& to, const PerSide<std::optional<SideFit>>& sides) {
+void writeValue(const Target& to, const PerSide<Rare<SideFit>>& sides) {
     Writing object(to);
-    if (sides.left && sides == PerSide<std::optional<SideFit>>::all(sides.left))
+    if (sides.left && sides == PerSide<Rare<SideFit>>::all(sides.left))
         object.optional("all", sides.left);
     else
         for (const Side side : allSides)

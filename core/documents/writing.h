@@ -26,7 +26,7 @@ void writeValue(const Target&, WrittenLength);
 void writeValue(const Target&, Length);
 void writeValue(const Target&, const SideFit&);
 void writeValue(const Target&, const PerSide<bool>&);
-void writeValue(const Target&, const PerSide<std::optional<SideFit>>&);
+void writeValue(const Target&, const PerSide<Rare<SideFit>>&);
 
 /// Writes one object member by member; the counterpart of Reading, under the same names.
 class Writing {
