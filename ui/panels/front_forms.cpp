@@ -97,7 +97,7 @@ PropertyForm* fitForm(Session& session) {
     form->setOwn(
         [](const Project& p, EditTarget t) {
             const Opening* opening = findOpening(p, *t.opening);
-            return opening && opening->choices.fit != PerSide<std::optional<SideFit>>{};
+            return opening && opening->choices.fit != PerSide<Rare<SideFit>>{};
         },
         [](const Project& p, EditTarget t) -> Result<Project> {
             Result<Project> project = p;
