@@ -3,7 +3,7 @@
 #include "core/documents/json_text.h"
 #include "core/documents/tree_builder.h"
 
-#include <cstring>
+#include <algorithm>
 
 namespace frontwright::documents {
 
@@ -42,10 +42,8 @@ Result<JsonTree> JsonTree::read(std::string_view text, const JsonLimits& limits)
         return std::move(*refused);
     JsonTree tree;
     tree.m_text = text;
-    // Vector loads may look at whole blocks of 16 bytes.
-    tree.m_decoded.resize((text.size() / 16 + 2) * 16, '\0');
-    if (!text.empty())
-        std::memcpy(tree.m_decoded.data(), text.data(), text.size());
+    tree.m_decoded = std::make_unique_for_overwrite<char[]>(text.size() + 1);
+    *std::copy(text.begin(), text.end(), tree.m_decoded.get()) = '\0';
     const std::optional<TreeFault> fault = TreeBuilder(tree, limits).build();
     if (!fault)
         return tree;

@@ -3,6 +3,7 @@
 #include "core/results/result.h"
 
 #include <cstdint>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -41,12 +42,12 @@ public:
     [[nodiscard]] std::uint32_t childCount(NodeIndex i) const { return m_nodes[i].length; }
     /// The member's name without quotes, escapes resolved; empty in arrays.
     [[nodiscard]] std::string_view name(NodeIndex i) const {
-        return {m_decoded.data() + m_nodes[i].nameBegin, m_nodes[i].nameLength};
+        return {m_decoded.get() + m_nodes[i].nameBegin, m_nodes[i].nameLength};
     }
     /// String: its text, escapes resolved. Number: as written.
     [[nodiscard]] std::string_view text(NodeIndex i) const {
         const Node& node = m_nodes[i];
-        return {m_decoded.data() + node.begin + (node.kind == JsonKind::String ? 1 : 0),
+        return {m_decoded.get() + node.begin + (node.kind == JsonKind::String ? 1 : 0),
                 node.length};
     }
     /// The value's own bytes, as they stand in the text.
@@ -70,7 +71,7 @@ private:
     };
 
     std::string_view m_text;
-    std::vector<char> m_decoded; ///< a copy of the text, strings resolved in place, 0-terminated
+    std::unique_ptr<char[]> m_decoded; ///< a copy, strings resolved in place, 0-terminated
     std::vector<Node> m_nodes;
 };
 

@@ -190,9 +190,7 @@ Reading::Reading(const Place& at)
       m_end(at.state.tree.next(at.node)),
       m_left(at.state.tree.childCount(at.node)) {}
 
-NodeIndex Reading::take(std::string_view name) {
-    if (m_left == 0)
-        return noNode;
+NodeIndex Reading::search(std::string_view name) {
     const JsonTree& tree = m_at.state.tree;
     const auto took = [&](NodeIndex member) {
         m_at.state.taken[member] = 1;

@@ -61,7 +61,7 @@ public:
     explicit Reading(const Place& at);
 
     /// noNode where there is none. The member counts as known from here on.
-    NodeIndex take(std::string_view name);
+    NodeIndex take(std::string_view name) { return m_left == 0 ? noNode : search(name); }
     [[nodiscard]] bool failed() const { return m_at.state.error.has_value(); }
     [[nodiscard]] Place placeOf(NodeIndex member, const Level* level) const {
         return {m_at.state, member, m_at.keep, level};
@@ -117,6 +117,7 @@ public:
     void failMissing(std::string_view name) const;
 
 private:
+    NodeIndex search(std::string_view name);
     template<class T>
     bool readIfThere(std::string_view name, T& value) {
         const NodeIndex member = take(name);

@@ -84,7 +84,7 @@ TreeBuilder::TreeBuilder(JsonTree& tree, const JsonLimits& limits)
 }
 
 std::optional<TreeFault> TreeBuilder::build() {
-    rapidjson::InsituStringStream stream(m_tree.m_decoded.data());
+    rapidjson::InsituStringStream stream(m_tree.m_decoded.get());
     m_at = &stream.src_;
     rapidjson::Reader reader;
     const rapidjson::ParseResult outcome = reader.Parse<parseFlags>(stream, *this);
@@ -120,7 +120,7 @@ bool TreeBuilder::fail(std::size_t offset, std::string what, std::string remedy)
 }
 
 std::size_t TreeBuilder::offsetOf(const char* text) const {
-    return static_cast<std::size_t>(text - m_tree.m_decoded.data());
+    return static_cast<std::size_t>(text - m_tree.m_decoded.get());
 }
 
 std::size_t TreeBuilder::position() const {
@@ -163,7 +163,7 @@ bool TreeBuilder::isTextFine(std::size_t begin, std::uint32_t length) {
         return fail(begin - 1,
                     "the text is longer than " + std::to_string(m_limits.stringBytes) + " bytes");
     // The whole file is UTF-8; only an escape can have made something else.
-    if (m_hasEscapes && firstBadUtf8({m_tree.m_decoded.data() + begin, length}))
+    if (m_hasEscapes && firstBadUtf8({m_tree.m_decoded.get() + begin, length}))
         return fail(begin - 1,
                     "expected both halves of a character, found a lone surrogate escape");
     return true;
