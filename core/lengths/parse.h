@@ -24,11 +24,11 @@ enum class CommaGrouping : std::uint8_t { Decimal, Ambiguous };
 /// Reads what a maker writes: 12 5/8, 12-5/8, 12.625", 1' 2 1/2", ¾, 321 mm, 32,1 cm,
 /// 12 5/8 + 2*1/4. Bare numbers are in `bareUnit` where they stand as lengths and plain numbers
 /// where they multiply or divide. The error's place is "position N" (in characters, from 1) and
-/// says what was expected there; nothing is guessed. See DEVELOPERS.md for the grammar. 1-1/2 is
-/// one and a half, 1 - 1/2 a subtraction, 1 -1/2 refused. Sums are computed in exact fractions and
-/// rounded once, at the end, to the nearest nanometre, halves away from zero; where that changed
-/// anything the echo says ≈. Refused: more than 64 characters, beyond ±1000 m, zero denominators,
-/// areas. Negative lengths are read; who owns the field judges them.
+/// says what was expected there; nothing is guessed. The grammar is in core/lengths/grammar.h.
+/// 1-1/2 is one and a half, 1 - 1/2 a subtraction, 1 -1/2 refused. Sums are computed in exact
+/// fractions and rounded once, at the end, to the nearest nanometre, halves away from zero; where
+/// that changed anything the echo says ≈. Refused: more than 64 characters, beyond ±1000 m, zero
+/// denominators, areas. Negative lengths are read; who owns the field judges them.
 Result<UnderstoodLength> parseLength(std::string_view text, Unit bareUnit,
                                      CommaGrouping grouping = CommaGrouping::Decimal);
 
