@@ -10,16 +10,21 @@ namespace frontwright {
 
 // Every edit of the divisions: Project in, Project out. Ids of what stays are kept. The error says
 // why it cannot be done and what would help. A result is always a case that can be laid out.
+//
+// "Keeps its size" is exact wherever at most one flexible size of a split is off the case's grid,
+// which is all that an edit makes by itself; where an opening that was locked off the grid becomes
+// flexible beside another such one, the two differ by less than a grid step.
 
 /// Splits an opening into `count` (>= 2) equal openings with members of `memberWidth` between.
-/// Where the opening already stands in a split of that direction, its siblings take them in (a
-/// place of a graduated run keeps its place and is divided within it). All take the opening's
-/// choices; the first keeps its id and name. Siblings keep their sizes exactly.
+/// Where the opening already stands in a split of that direction, its siblings take them in; not so
+/// beside a graduated run, which would change: there the opening is divided within its place. All
+/// take the opening's choices; the first keeps its id and name. Siblings keep their sizes.
 Result<Project> splitOpening(const Project&, OpeningId, Direction, int count,
                              WrittenLength memberWidth);
 
 /// Takes a member away; what was on both sides becomes one opening (the first one's choices stay).
 /// Siblings keep their sizes; a graduated run that loses a place ends, its sizes become shares.
+/// Error where a run beside it would change.
 Result<Project> removeMember(const Project&, MemberId);
 
 /// Joins openings that together fill one stretch of a split (neighbours across members), as
@@ -51,6 +56,7 @@ Result<Project> setMemberWidth(const Project&, MemberId, WrittenLength);
 
 enum class Hold : std::uint8_t { Locked, Flexible };
 /// Locked: the opening's present size becomes fixed. Flexible: it becomes a share, same size now.
+/// Error where a graduated run in the same split would change.
 Result<Project> setHold(const Project&, OpeningId, Direction, Hold);
 /// Fixed along `direction`? Flexible where the opening spans the case or there is none.
 Hold holdOf(const Project&, OpeningId, Direction);

@@ -95,6 +95,8 @@ Result<Project> makeEqual(const Project& project, std::span<const OpeningId> ope
     for (const std::size_t i : equals)
         split.children[i].rule = Share{};
     keepSizesWithEquals(split, sized.sizes, equals, sized.total, project.casework.grid);
+    if (auto error = runChanges(split, sized.sizes, sized.total, project.casework.grid))
+        return std::move(*error);
     return laidOut(withSplit(project, sized.place.path, std::move(split)));
 }
 

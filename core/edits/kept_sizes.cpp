@@ -119,6 +119,23 @@ void keepSizesWithEquals(Split& split, std::span<const Length> sizes,
     setWeights(split, weights);
 }
 
+std::optional<Error> runChanges(const Split& split, std::span<const Length> sizes, Length total,
+                                Length grid) {
+    const auto now = childSizes(split, total, grid);
+    if (!now.ok())
+        return now.error();
+    const std::optional<std::size_t> taker = remainderTaker(split);
+    const Length remainder = grid * demandOf(split).flexible();
+    for (std::size_t i = 0; i < sizes.size(); ++i) {
+        const Length rounding = i == taker ? remainder : grid;
+        if (std::holds_alternative<GraduatedPlace>(split.children[i].rule) &&
+            (now.value()[i] - sizes[i]).magnitude() > rounding)
+            return Error{"", "the graduated run in the same split would change its sizes",
+                         "end the graduation first"};
+    }
+    return std::nullopt;
+}
+
 SizeRange sizeRange(const Region& region, Direction direction, Length leastOpening, Length grid) {
     const auto* split = std::get_if<Split>(&region.content);
     if (split == nullptr)

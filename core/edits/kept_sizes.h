@@ -19,6 +19,11 @@ void keepSizes(Split& split, std::span<const Length> sizes, Length total, Length
 void keepSizesWithEquals(Split& split, std::span<const Length> sizes,
                          std::span<const std::size_t> equals, Length total, Length grid);
 
+/// An error where the places of the split's graduated run would not keep `sizes` (but for
+/// rounding): another number of shares beside a run leaves it another part of the room.
+std::optional<Error> runChanges(const Split& split, std::span<const Length> sizes, Length total,
+                                Length grid);
+
 /// How large a region may become along a direction without an opening falling below
 /// `leastOpening`, and without touching what is fixed in it.
 struct SizeRange {

@@ -164,6 +164,8 @@ Result<Project> setHold(const Project& project, OpeningId id, Direction directio
     else
         rule = Share{};
     keepSizes(split, sized.sizes, sized.total, project.casework.grid);
+    if (auto error = runChanges(split, sized.sizes, sized.total, project.casework.grid))
+        return std::move(*error);
     return laidOut(withSplit(project, sized.place.path, std::move(split)));
 }
 

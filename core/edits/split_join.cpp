@@ -20,7 +20,8 @@ RegionPtr joined(const Region& first) {
 }
 
 /// The split with children first … last joined into one. Precondition: first < last.
-Split withJoined(const SizedPlace& sized, std::size_t first, std::size_t last, Length grid) {
+Result<Split> withJoined(const SizedPlace& sized, std::size_t first, std::size_t last,
+                         Length grid) {
     const Split& old = *sized.place.split;
     Split split = old;
     const auto rules = std::span(old.children).subspan(first, last - first + 1);
@@ -50,6 +51,8 @@ Split withJoined(const SizedPlace& sized, std::size_t first, std::size_t last, L
     if (breaksRun)
         split.graduation.reset();
     keepSizes(split, sizes, sized.total, grid);
+    if (auto error = runChanges(split, sizes, sized.total, grid))
+        return std::move(*error);
     return split;
 }
 
@@ -62,8 +65,10 @@ Result<Project> joinChildren(const Project& project, SizePlace place, std::size_
     const auto sized = sizedPlace(project.casework, std::move(place));
     if (!sized.ok())
         return sized.error();
-    Split split = withJoined(sized.value(), first, last, project.casework.grid);
-    return laidOut(withSplit(project, sized.value().place.path, std::move(split)));
+    auto split = withJoined(sized.value(), first, last, project.casework.grid);
+    if (!split.ok())
+        return split.error();
+    return laidOut(withSplit(project, sized.value().place.path, std::move(split).value()));
 }
 
 /// `count` openings with members between them; the first is `opening` itself, the others have its
@@ -190,8 +195,7 @@ Result<Project> splitOpening(const Project& project, OpeningId id, Direction dir
         return partsTooSmall(project, smallest, direction);
 
     const bool joinsSiblings = !path->empty() && path->back().split->direction == direction &&
-                               !std::holds_alternative<GraduatedPlace>(
-                                   path->back().split->children[path->back().child].rule);
+                               demandOf(*path->back().split).places == 0;
     if (!joinsSiblings) {
         if (path->size() >= static_cast<std::size_t>(deepestDivisions))
             return Error{"", "divisions lie at most " + std::to_string(deepestDivisions) + " deep",

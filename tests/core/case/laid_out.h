@@ -64,6 +64,19 @@ inline bool sameLayout(const Project& a, const Project& b) {
            std::ranges::equal(first.members, second.members, sameMember);
 }
 
+/// The same ids in the same order, and no edge further from where it was than `tolerance`.
+inline bool nearlySameLayout(const Project& a, const Project& b, Length tolerance) {
+    const Layout first = layoutOf(a);
+    const Layout second = layoutOf(b);
+    const auto isNear = [&](Length x, Length y) { return (x - y).magnitude() <= tolerance; };
+    return std::ranges::equal(
+        first.openings, second.openings, [&](const PlacedOpening& p, const PlacedOpening& q) {
+            return p.id == q.id && isNear(p.rect.left, q.rect.left) &&
+                   isNear(p.rect.right, q.rect.right) && isNear(p.rect.top, q.rect.top) &&
+                   isNear(p.rect.bottom, q.rect.bottom);
+        });
+}
+
 /// A region with rules of every kind that has room in width × height, each opening at least
 /// `least` wide and high.
 inline RegionPtr anyRegion(Dice& dice, Length width, Length height, Length least, int depth) {
