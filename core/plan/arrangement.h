@@ -6,16 +6,21 @@
 
 namespace frontwright {
 
-/// The Plan before boxes and holes, while overlays, gaps and blocks are worked out. Kept apart
-/// because it is a fifth of the whole: the many passes over it stay in the processor's cache.
+/// How the fronts lie on the members, while it is worked out: the Plan before boxes and holes. The
+/// lists of the fronts have one entry for each of the layout's openings, in its order; they stand
+/// apart so that each pass reads only what it needs, which stays in the processor's cache.
 struct Arrangement {
-    std::vector<MemberPlan> members;
-    std::vector<FrontPlace> fronts;
+    const Layout& layout;            ///< outlives this
+    std::vector<MemberPlan> members; ///< as the layout's, with their reveals
+    std::vector<PerSide<Fit>> fits;
+    std::vector<PerSide<Length>> overlays;
+    std::vector<CaseRect> rects;
+    std::vector<PerSide<Neighbour>> neighbours;
     std::vector<Spacer> spacers;
     std::vector<Stop> stops;
 };
 
-/// The layout's members and openings; overlays, rects and the rest still empty.
-Arrangement arranged(const Layout&);
+/// Works out all of it, by the rules told at makePlan.
+Arrangement arrange(const Layout&, const FrontFit& ofCase);
 
 } // namespace frontwright

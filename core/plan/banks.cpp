@@ -11,7 +11,7 @@ struct Key {
     Length left;
     Length right;
     Length depth; ///< the top edge, downwards
-    std::uint32_t front;
+    std::uint32_t opening;
     friend auto operator<=>(const Key&, const Key&) = default;
 };
 
@@ -21,10 +21,10 @@ struct Run {
     std::size_t last; ///< one past the end
 };
 
-std::vector<Key> inBankOrder(const std::vector<FrontPlace>& fronts) {
-    std::vector<Key> order(fronts.size());
-    for (std::uint32_t i = 0; i < fronts.size(); ++i) {
-        const CaseRect& opening = fronts[i].openingRect;
+std::vector<Key> inBankOrder(const Layout& layout) {
+    std::vector<Key> order(layout.openings.size());
+    for (std::uint32_t i = 0; i < order.size(); ++i) {
+        const CaseRect& opening = layout.openings[i].rect;
         order[i] = {opening.left, opening.right, -opening.top, i};
     }
     if (!std::is_sorted(order.begin(), order.end())) // columns of plain rows are
@@ -50,16 +50,16 @@ std::vector<Run> runsOf(const std::vector<Key>& order) {
 
 } // namespace
 
-void assignBanks(std::vector<FrontPlace>& fronts) {
-    const auto order = inBankOrder(fronts);
+std::vector<BankPlace> banksOf(const Layout& layout) {
+    const auto order = inBankOrder(layout);
+    std::vector<BankPlace> result(order.size());
     std::uint32_t bank = 0;
     for (const Run& run : runsOf(order)) {
-        for (std::size_t i = run.first; i < run.last; ++i) {
-            fronts[order[i].front].bank = bank;
-            fronts[order[i].front].place = static_cast<std::uint32_t>(i - run.first);
-        }
+        for (std::size_t i = run.first; i < run.last; ++i)
+            result[order[i].opening] = {bank, static_cast<std::uint32_t>(i - run.first)};
         ++bank;
     }
+    return result;
 }
 
 std::string bankLetters(std::uint32_t bank) {

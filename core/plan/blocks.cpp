@@ -6,20 +6,21 @@ namespace {
 constexpr Length nothing{};
 
 /// What a front's side covers of the member; an inset side lies in its opening and covers nothing.
-Length covers(const FrontPlace& front, Side side) {
-    return front.fit[side] == Fit::Inset ? nothing : front.overlay[side];
-}
-
-/// From front to front across the member; an inset one counts from the member's edge.
-Length between(const MemberPlan& member, const FrontPlace& lower, const FrontPlace& upper) {
-    return widthOf(member) - covers(lower, sideOfLower(member.kind)) -
-           covers(upper, sideOfUpper(member.kind));
+Length covers(const Arrangement& all, std::uint32_t front, Side side) {
+    return all.fits[front][side] == Fit::Inset ? nothing : all.overlays[front][side];
 }
 
 /// What is seen of the member beside a front's side: no more than there is, even where an overlay
 /// is negative.
-Length hidden(const FrontPlace& front, Side side) {
-    return greatest(nothing, covers(front, side));
+Length hidden(const Arrangement& all, std::uint32_t front, Side side) {
+    return greatest(nothing, covers(all, front, side));
+}
+
+/// From front to front across the member; an inset one counts from the member's edge.
+Length between(const Arrangement& all, const MemberPlan& member, std::uint32_t lower,
+               std::uint32_t upper) {
+    return widthOf(member) - covers(all, lower, sideOfLower(member.kind)) -
+           covers(all, upper, sideOfUpper(member.kind));
 }
 
 void widen(MemberPlan& member, Length shows) {
@@ -30,7 +31,7 @@ void widen(MemberPlan& member, Length shows) {
 }
 
 Span commonStretch(const Arrangement& all, MemberKind kind, std::uint32_t a, std::uint32_t b) {
-    return alongMember(kind, all.fronts[a].rect).common(alongMember(kind, all.fronts[b].rect));
+    return alongMember(kind, all.rects[a]).common(alongMember(kind, all.rects[b]));
 }
 
 /// Two fronts face to face.
@@ -41,14 +42,13 @@ struct Pair {
     Span along;
 };
 
-/// Whether `other` is a nearer neighbour of `self` than the one found before it.
+/// Whether the pair's other front is a nearer neighbour of `self` than the one found before it.
 bool isNearer(const Arrangement& all, const Pair& pair, std::uint32_t self, Side side) {
-    const auto before = all.fronts[self].neighbours[side].front;
+    const auto before = all.neighbours[self][side].front;
     if (!before)
         return true;
-    const bool isLower = side == sideOfLower(pair.member.kind);
-    const Length gapBefore = between(pair.member, all.fronts[isLower ? self : *before],
-                                     all.fronts[isLower ? *before : self]);
+    const Length gapBefore = self == pair.facing.lower ? between(all, pair.member, self, *before)
+                                                       : between(all, pair.member, *before, self);
     if (pair.gap != gapBefore)
         return pair.gap < gapBefore;
     return pair.along.size() > commonStretch(all, pair.member.kind, self, *before).size();
@@ -58,26 +58,30 @@ void introduce(Arrangement& all, const Pair& pair, std::uint32_t self, Side side
                std::uint32_t other) {
     if (!isNearer(all, pair, self, side))
         return;
-    FrontPlace& front = all.fronts[self];
-    front.neighbours[side].front = other;
-    if (front.fit[side] != Fit::Inset)
-        front.neighbours[side].gap = pair.gap;
+    Neighbour& neighbour = all.neighbours[self][side];
+    neighbour.front = other;
+    if (all.fits[self][side] != Fit::Inset)
+        neighbour.gap = pair.gap;
 }
 
+/// As if nothing lay beyond the members.
 void setOwnGaps(Arrangement& all) {
-    for (FrontPlace& front : all.fronts)
+    const auto& openings = all.layout.openings;
+    all.neighbours.resize(openings.size());
+    for (std::size_t i = 0; i < openings.size(); ++i)
         for (Side side : allSides) {
-            Neighbour& neighbour = front.neighbours[side];
-            neighbour.gap = front.fit[side] == Fit::Inset
-                                ? -front.overlay[side]
-                                : widthOf(all.members[neighbour.member]) - front.overlay[side];
+            const std::uint32_t member = openings[i].bounds[side];
+            const Length overlay = all.overlays[i][side];
+            const bool isInset = all.fits[i][side] == Fit::Inset;
+            all.neighbours[i][side] = {member, std::nullopt,
+                                       isInset ? -overlay : widthOf(all.members[member]) - overlay};
         }
 }
 
 void addSpacer(Arrangement& all, const Pair& pair) {
     const auto& [f, member, gap, along] = pair;
-    if (all.fronts[f.lower].fit[sideOfLower(member.kind)] != Fit::Inset &&
-        all.fronts[f.upper].fit[sideOfUpper(member.kind)] != Fit::Inset)
+    if (all.fits[f.lower][sideOfLower(member.kind)] != Fit::Inset &&
+        all.fits[f.upper][sideOfUpper(member.kind)] != Fit::Inset)
         all.spacers.push_back({f.lower, f.upper, f.member, gap, along});
 }
 
@@ -88,16 +92,15 @@ void setNeighbours(Arrangement& all, const std::vector<Facing>& facing) {
     all.spacers.reserve(facing.size());
     for (const Facing& f : facing) {
         MemberPlan& member = all.members[f.member];
-        const FrontPlace& lower = all.fronts[f.lower];
-        const FrontPlace& upper = all.fronts[f.upper];
         const Side ofLower = sideOfLower(member.kind), ofUpper = sideOfUpper(member.kind);
-        const Pair pair{f, member, between(member, lower, upper),
+        const Pair pair{f, member, between(all, member, f.lower, f.upper),
                         commonStretch(all, member.kind, f.lower, f.upper)};
         if (pair.along.size() <= nothing)
             continue;
         introduce(all, pair, f.lower, ofLower, f.upper);
         introduce(all, pair, f.upper, ofUpper, f.lower);
-        widen(member, widthOf(member) - hidden(lower, ofLower) - hidden(upper, ofUpper));
+        widen(member,
+              widthOf(member) - hidden(all, f.lower, ofLower) - hidden(all, f.upper, ofUpper));
         addSpacer(all, pair);
     }
 }
@@ -106,19 +109,17 @@ void setStops(Arrangement& all) {
     std::vector<bool> frontsAtBothSides(all.members.size());
     for (std::size_t i = 0; i < all.members.size(); ++i)
         frontsAtBothSides[i] = all.members[i].hasFronts;
-    for (std::uint32_t i = 0; i < all.fronts.size(); ++i) {
-        const FrontPlace& front = all.fronts[i];
+    for (std::uint32_t i = 0; i < all.rects.size(); ++i)
         for (Side side : allSides) {
-            const std::uint32_t m = front.neighbours[side].member;
+            const std::uint32_t m = all.layout.openings[i].bounds[side];
             if (frontsAtBothSides[m])
                 continue;
             MemberPlan& member = all.members[m];
-            const Length width = widthOf(member), overlay = front.overlay[side];
-            widen(member, width - hidden(front, side));
-            if (isOuter(member.kind) && front.fit[side] != Fit::Inset)
+            const Length width = widthOf(member), overlay = all.overlays[i][side];
+            widen(member, width - hidden(all, i, side));
+            if (isOuter(member.kind) && all.fits[i][side] != Fit::Inset)
                 all.stops.push_back({i, side, width - overlay, overlay});
         }
-    }
 }
 
 } // namespace frontwright

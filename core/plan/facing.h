@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/arrangement.h"
+#include "core/plan/plan.h"
 
 #include <vector>
 

@@ -30,34 +30,33 @@ Length overlayOf(const SideFit& fit, Length member) {
 }
 
 /// Returns the gaps asked for; empty where no front asks for one.
-Gaps setOwnOverlays(Arrangement& all, const Layout& layout, const FrontFit& ofCase) {
+Gaps setOwnOverlays(Arrangement& all, const FrontFit& ofCase) {
     Gaps gaps;
-    for (std::size_t i = 0; i < all.fronts.size(); ++i) {
-        FrontPlace& front = all.fronts[i];
+    const auto& openings = all.layout.openings;
+    all.fits.resize(openings.size());
+    all.overlays.resize(openings.size());
+    for (std::size_t i = 0; i < openings.size(); ++i)
         for (Side side : allSides) {
-            const SideFit& fit = fitOf(*layout.openings[i].opening, ofCase, side);
-            const MemberPlan& member = all.members[front.neighbours[side].member];
-            front.fit[side] = fit.fit;
-            front.overlay[side] = overlayOf(fit, widthOf(member));
+            const SideFit& fit = fitOf(*openings[i].opening, ofCase, side);
+            all.fits[i][side] = fit.fit;
+            all.overlays[i][side] = overlayOf(fit, widthOf(all.members[openings[i].bounds[side]]));
             if (fit.fit != Fit::Gap)
                 continue;
-            gaps.resize(all.fronts.size());
+            gaps.resize(openings.size());
             gaps[i][side].gap = fit.amount;
         }
-    }
     return gaps;
 }
 
 /// A front's side across a member from another one.
 struct Facer {
-    FrontPlace& front;
-    Side side;
+    Fit fit;
+    Length& overlay;
     Asked& asked;
-    [[nodiscard]] bool asksForGap() const { return front.fit[side] == Fit::Gap; }
+    [[nodiscard]] bool asksForGap() const { return fit == Fit::Gap; }
     /// What it takes of the member; nothing where it lies in its opening.
-    [[nodiscard]] Length covered() const { return greatest(Length{}, front.overlay[side]); }
+    [[nodiscard]] Length covered() const { return greatest(Length{}, overlay); }
     void coverAtMost(Length most) const {
-        Length& overlay = front.overlay[side];
         overlay = asked.isBounded ? least(overlay, most) : most;
         asked.isBounded = true;
     }
@@ -77,24 +76,28 @@ void share(Length member, const Facer& lower, const Facer& upper) {
 
 } // namespace
 
-void setOverlays(Arrangement& all, const Layout& layout, const FrontFit& ofCase,
-                 const std::vector<Facing>& facing) {
-    Gaps gaps = setOwnOverlays(all, layout, ofCase);
+void setOverlays(Arrangement& all, const FrontFit& ofCase, const std::vector<Facing>& facing) {
+    Gaps gaps = setOwnOverlays(all, ofCase);
     if (gaps.empty())
         return;
+    const auto facer = [&](std::uint32_t i, Side side) {
+        return Facer{all.fits[i][side], all.overlays[i][side], gaps[i][side]};
+    };
     for (const Facing& pair : facing) {
         const MemberPlan& member = all.members[pair.member];
-        const Side ofLower = sideOfLower(member.kind), ofUpper = sideOfUpper(member.kind);
-        share(widthOf(member), {all.fronts[pair.lower], ofLower, gaps[pair.lower][ofLower]},
-              {all.fronts[pair.upper], ofUpper, gaps[pair.upper][ofUpper]});
+        share(widthOf(member), facer(pair.lower, sideOfLower(member.kind)),
+              facer(pair.upper, sideOfUpper(member.kind)));
     }
 }
 
 void setRects(Arrangement& all) {
-    for (FrontPlace& front : all.fronts) {
-        const CaseRect& opening = front.openingRect;
-        front.rect = {opening.left - front.overlay.left, opening.bottom - front.overlay.bottom,
-                      opening.right + front.overlay.right, opening.top + front.overlay.top};
+    const auto& openings = all.layout.openings;
+    all.rects.resize(openings.size());
+    for (std::size_t i = 0; i < openings.size(); ++i) {
+        const CaseRect& opening = openings[i].rect;
+        const PerSide<Length>& overlay = all.overlays[i];
+        all.rects[i] = {opening.left - overlay.left, opening.bottom - overlay.bottom,
+                        opening.right + overlay.right, opening.top + overlay.top};
     }
 }
 

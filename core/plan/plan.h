@@ -39,8 +39,8 @@ struct Neighbour {
     Length gap;
 };
 
-/// Where a front lies and how it meets what is beside it.
-struct FrontPlace {
+/// A front, its box and its holes. Everything derived for one opening.
+struct FrontPlan {
     OpeningId opening;
     std::uint32_t bank = 0;  ///< 0 = A; banks are numbered left to right, then top to bottom
     std::uint32_t place = 0; ///< 0 = the bank's top front
@@ -49,10 +49,6 @@ struct FrontPlace {
     PerSide<Length> overlay; ///< over the opening's edge; negative for inset
     PerSide<Fit> fit;
     PerSide<Neighbour> neighbours;
-};
-
-/// A front, its box and its holes. Everything derived for one opening.
-struct FrontPlan : FrontPlace {
     Length thickness;
     const Profile* profile = nullptr; ///< the front's own or the case's; into the Project
     FrontRect field;

@@ -64,16 +64,11 @@ TEST(Bank, GoesOnPastAWiderFrontBetween) {
 }
 
 TEST(Bank, DoesNotDependOnTheOrderOfTheTree) {
-    std::vector<FrontPlace> fronts(3);
-    fronts[0].openingRect = {in(20), in(0), in(30), in(10)};
-    fronts[1].openingRect = {in(0), in(0), in(10), in(10)};
-    fronts[2].openingRect = {in(0), in(12), in(10), in(20)};
-    assignBanks(fronts);
-    EXPECT_EQ(fronts[0].bank, 1U);
-    EXPECT_EQ(fronts[1].bank, 0U);
-    EXPECT_EQ(fronts[1].place, 1U);
-    EXPECT_EQ(fronts[2].bank, 0U);
-    EXPECT_EQ(fronts[2].place, 0U);
+    Layout layout;
+    layout.openings.push_back({{5}, nullptr, {in(20), in(0), in(30), in(10)}, {}});
+    layout.openings.push_back({{6}, nullptr, {in(0), in(0), in(10), in(10)}, {}});
+    layout.openings.push_back({{7}, nullptr, {in(0), in(12), in(10), in(20)}, {}});
+    EXPECT_EQ(banksOf(layout), (std::vector<BankPlace>{{1, 0}, {0, 1}, {0, 0}}));
 }
 
 TEST(Label, IsTheMakersNameWhereThereIsOne) {
