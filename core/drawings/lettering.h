@@ -11,8 +11,7 @@ namespace frontwright {
 inline constexpr double capHeightPerEm = 0.729;
 
 /// Advance of a line of UTF-8 text in mm on paper, for capitals of that height. Advances of DejaVu
-/// Sans by class of letter, each rounded up to its class's widest, so that a text is never wider
-/// than this; what is in no class counts as the widest.
+/// Sans, rounded up, so that a text is never wider than this; letters beyond ASCII count 1 em.
 double textWidth(std::string_view text, double capHeight);
 
 /// What a text covers, from below its descenders to above its capitals, as a rectangle that turns

@@ -12,9 +12,9 @@ constexpr double between = 8;     ///< mm between bars on one line
 constexpr double edge = 0.5;      ///< mm from the strip's end to the first tick
 constexpr double longTick = 1.5;  ///< mm to each side of the bar
 constexpr double shortTick = 0.8; ///< mm
-constexpr double textGap = 1.6;   ///< mm from the bar to the base line
-constexpr double linePitchOfBars = 6.5;
-constexpr double barInLine = 4.8; ///< mm from the line's text side to its bar
+constexpr double textGap = 2.0;   ///< mm from the bar to the base line
+constexpr double linePitchOfBars = 7;
+constexpr double barInLine = 5.2; ///< mm from the line's text side to its bar
 constexpr double longestMetric = 250;
 constexpr double longestInches = 10;
 

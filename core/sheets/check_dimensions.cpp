@@ -12,13 +12,13 @@ constexpr double inside = 8;   ///< mm from the part's edge to its overall dimen
 } // namespace
 
 void addChecks(TemplateDraft& draft, LengthStyle style, Length width, Length height,
-               CheckedStretch across, CheckedStretch upright, const PointMm& holesAt) {
+               CheckedStretch across, CheckedStretch upright, const PointMm& throughHole) {
     const double w = width.inMillimetres(), h = height.inMillimetres();
     if (!across.value.isZero())
-        draft.checkDimension({across.from, holesAt.y()}, {across.to, holesAt.y()},
+        draft.checkDimension({across.from, throughHole.y()}, {across.to, throughHole.y()},
                              shown(across.value, style));
     if (!upright.value.isZero())
-        draft.checkDimension({holesAt.x(), upright.from}, {holesAt.x(), upright.to},
+        draft.checkDimension({throughHole.x(), upright.from}, {throughHole.x(), upright.to},
                              shown(upright.value, style));
     const double marginY = std::min(inside, h / 4), marginX = std::min(inside, w / 4);
     if (across.to - across.from < enough * w)

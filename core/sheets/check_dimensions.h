@@ -24,8 +24,8 @@ CheckedStretch firstToLast(const Range& range, Get get) {
 }
 
 /// Dimensions to be measured across the joints: first to last hole, and edge to edge where the
-/// holes span less than most of the part. `holesAt` is a free place beside the holes.
+/// holes span less than most of the part. Those of the holes run through that hole.
 void addChecks(TemplateDraft&, LengthStyle, Length width, Length height, CheckedStretch across,
-               CheckedStretch upright, const PointMm& holesAt);
+               CheckedStretch upright, const PointMm& throughHole);
 
 } // namespace frontwright

@@ -9,8 +9,6 @@ namespace frontwright {
 
 namespace {
 
-constexpr double besideHoles = 5; ///< mm from a hole's edge to the dimension of its row
-
 bool boresTheFront(const HardwarePlan& hardware) {
     return hardware.chosen != MountingWay::ThroughWall &&
            hardware.chosenWay().counterbore > Length{};
@@ -66,17 +64,16 @@ void addProfileLine(TemplateDraft& draft, const FrontPlan& front) {
 
 void addChecksOf(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
     CheckedStretch across, upright;
-    PointMm beside = draft.partBox().center();
+    PointMm throughHole = draft.partBox().center();
     if (front.hardware) {
         const auto& holes = front.hardware->holes;
         across = firstToLast(holes, [](const FrontPoint& p) { return p.x; });
         upright = firstToLast(holes, [](const FrontPoint& p) { return p.y; });
-        const double reach = front.hardware->counterboreDiameter.inMillimetres() / 2 + besideHoles;
         if (!holes.empty())
-            beside = toMm(holes.front()) - PointMm(reach, reach);
+            throughHole = toMm(holes.front());
     }
     addChecks(draft, source.style, front.rect.width(), front.rect.height(), across, upright,
-              beside);
+              throughHole);
 }
 
 } // namespace

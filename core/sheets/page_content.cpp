@@ -111,7 +111,7 @@ bool showsPart(const Template& part, const BoxMm& area) {
     });
 }
 
-std::vector<PointMm> pointsToKeepOffJoints(const Template& part) {
+std::vector<PointMm> holesToKeepOffJoints(const Template& part) {
     std::vector<PointMm> points;
     for (const Mark& mark : part.drawing.marks)
         if (const auto* circle = std::get_if<CircleMark>(&mark.shape)) {
@@ -122,6 +122,20 @@ std::vector<PointMm> pointsToKeepOffJoints(const Template& part) {
                     points.push_back(circle->centre + to);
                     points.push_back(circle->centre - to);
                 }
+        }
+    return points;
+}
+
+std::vector<PointMm> linesToKeepOffJoints(const Template& part) {
+    std::vector<PointMm> points;
+    const PointMm corner = part.drawing.extent.min(); // no joint is ever near it
+    for (const Mark& mark : part.drawing.marks)
+        if (const auto* line = std::get_if<LineMark>(&mark.shape);
+            line && !mark.part.name.empty()) {
+            if (line->from.x() == line->to.x())
+                points.emplace_back(line->from.x(), corner.y());
+            else if (line->from.y() == line->to.y())
+                points.emplace_back(corner.x(), line->from.y());
         }
     return points;
 }

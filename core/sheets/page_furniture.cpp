@@ -2,6 +2,7 @@
 
 #include "core/drawings/lettering.h"
 #include "core/sheets/check_bars.h"
+#include "core/sheets/clipping.h"
 #include "core/sheets/text_lines.h"
 
 #include <cmath>
@@ -10,9 +11,10 @@ namespace frontwright {
 
 namespace {
 
-constexpr double crossReach = 4; ///< mm of a register cross to each side
-constexpr double holeClear = 2;  ///< mm between a cross and a hole's circle
-constexpr double dash = 2;       ///< mm, and the gap between two
+constexpr double crossReach = 4;  ///< mm of a register cross to each side
+constexpr double holeClear = 2;   ///< mm between a cross and a hole's circle
+constexpr double lineClear = 1.5; ///< mm between a cross's middle and another line
+constexpr double dash = 2;        ///< mm, and the gap between two
 // From a tile's edge to the base line of a neighbour's name: text away from the edge, or between.
 constexpr double baseNear = 1.6;
 constexpr double baseFar = 1 + smallText;
@@ -111,11 +113,18 @@ void addNeighbourName(Page& page, const TileOnPage& place, const Joint& joint) {
          {}});
 }
 
+/// A cross is read badly on a hole, or where another line runs through its middle.
 bool isClear(const Template& part, const PointMm& cross) {
-    for (const Mark& mark : part.drawing.marks)
-        if (const auto* circle = std::get_if<CircleMark>(&mark.shape))
+    const PointMm reach(lineClear, lineClear);
+    const BoxMm middle(cross - reach, cross + reach);
+    for (const Mark& mark : part.drawing.marks) {
+        if (const auto* circle = std::get_if<CircleMark>(&mark.shape)) {
             if ((circle->centre - cross).norm() < circle->radius + crossReach + holeClear)
                 return false;
+        } else if (mark.layer != Layer::Waste && !clipped(mark, middle).empty()) {
+            return false;
+        }
+    }
     return true;
 }
 
@@ -133,7 +142,7 @@ bool UsedTiles::used(int column, int row) const {
 
 std::array<double, 2> crossPlaces(const Template& part, int axis, double at, double low,
                                   double high) {
-    constexpr std::array steps{0.0, 6.0, -6.0, 12.0, -12.0};
+    constexpr std::array steps{0.0, 3.0, -3.0, 6.0, -6.0, 9.0, -9.0, 12.0, -12.0};
     const auto place = [&](double wanted) {
         for (double step : steps)
             if (isClear(part, point(axis, at, wanted + step)))

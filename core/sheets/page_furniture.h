@@ -28,6 +28,10 @@ void addStrips(Page&, const PageLayout&, const PageText&);
 /// register crosses that both neighbours carry, and the neighbours' names along the edges.
 void addJoints(Page&, const TileOnPage&);
 
+/// Width in mm that a map of so many columns takes; no more than widestMap.
+double mapWidth(int columns);
+inline constexpr double widestMap = 46;
+
 /// The whole tiling small, with the used tiles' names; this page's own is framed twice.
 void addTileMap(Page&, const BoxMm& area, const TileOnPage&);
 

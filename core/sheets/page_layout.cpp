@@ -10,7 +10,6 @@ namespace frontwright {
 namespace {
 
 constexpr double gap = 2;              ///< mm between blocks
-constexpr double mapWidth = 46;        ///< mm
 constexpr double leastMapHeight = 18;  ///< mm
 constexpr double leastDrawing = 40;    ///< mm in each direction
 constexpr double longestPage = 5080;   ///< mm: 14 400 pt (ISO 32000-1, implementation limits)
@@ -38,7 +37,7 @@ double gutter(const PageRequest& request) {
     return request.spread == Spread::OnePage ? 0 : neighbourGutter;
 }
 double mapRoom(const PageRequest& request) {
-    return request.spread == Spread::OnePage ? 0 : mapWidth + gap;
+    return request.spread == Spread::OnePage ? 0 : request.mapWidth + gap;
 }
 double textBlock(const PageRequest& request, double room) {
     const double height = textHeight(request.text, room - mapRoom(request));
@@ -72,17 +71,20 @@ PointMm pageSize(const PageRequest& request) {
                                                         : PointMm(height, width);
 }
 
-/// The shorter side's bars run the whole length of their side, so that they too are long.
-bool levelOwnsCorner(const PageRequest& request, const PointMm& size) {
+/// Which bars run the whole length of their side.
+enum class Corner : std::uint8_t { Level, Upright };
+
+/// The shorter side's, so that they too are long.
+Corner preferredCorner(const PageRequest& request, const PointMm& size) {
     switch (freeSide(request)) {
     case Free::Nothing:
         break;
     case Free::Width:
-        return true;
+        return Corner::Level;
     case Free::Height:
-        return false;
+        return Corner::Upright;
     }
-    return size.x() <= size.y();
+    return size.x() <= size.y() ? Corner::Level : Corner::Upright;
 }
 
 Error tooSmall(const PageRequest& request, const std::string& forWhat) {
@@ -97,9 +99,9 @@ struct Strips {
     double bottom = 0; ///< left end of bars and text, from the inside's left
 };
 
-Strips strips(const PageRequest& request, const PointMm& size, const PointMm& inside) {
+Strips strips(const PageRequest& request, Corner corner, const PointMm& inside) {
     Strips result;
-    if (levelOwnsCorner(request, size)) {
+    if (corner == Corner::Level) {
         result.level = breadth(request, inside.x());
         result.text = textBlock(request, inside.x());
         result.left = breadth(request, inside.y() - result.level - result.text - 2 * gap);
@@ -116,9 +118,9 @@ BoxMm box(double left, double bottom, double right, double top) {
     return {PointMm(left, bottom), PointMm(right, top)};
 }
 
-PageLayout placed(const PageRequest& request, const PointMm& size) {
+PageLayout placed(const PageRequest& request, const PointMm& size, Corner corner) {
     const PointMm low(request.margin, request.margin), high = size - low;
-    const Strips s = strips(request, size, high - low);
+    const Strips s = strips(request, corner, high - low);
     const double left = low.x() + s.bottom, textTop = low.y() + s.text;
     const double levelTop = textTop + gap + s.level;
     PageLayout layout;
@@ -126,7 +128,7 @@ PageLayout placed(const PageRequest& request, const PointMm& size) {
     layout.unit = request.unit;
     layout.text = box(left, low.y(), high.x() - mapRoom(request), textTop);
     if (request.spread == Spread::SeveralPages)
-        layout.map = box(high.x() - mapWidth, low.y(), high.x(), textTop);
+        layout.map = box(high.x() - request.mapWidth, low.y(), high.x(), textTop);
     layout.levelBars = box(left, textTop + gap, high.x(), levelTop);
     const double uprightLow = s.bottom > 0 ? low.y() : levelTop + gap;
     layout.uprightBars = box(low.x(), uprightLow, low.x() + s.left, high.y());
@@ -144,6 +146,17 @@ PageLayout placed(const PageRequest& request, const PointMm& size) {
     return layout;
 }
 
+Result<PageLayout> tried(const PageRequest& request, const PointMm& size, Corner corner) {
+    const PageLayout layout = placed(request, size, corner);
+    if (barLines(layout.levelBars.sizes().x(), request.unit).empty() ||
+        barLines(layout.uprightBars.sizes().y(), request.unit).empty())
+        return tooSmall(request, "the check bars of 100 mm and 4 in");
+    const double least = request.paper.isRoll() ? 0 : leastDrawing;
+    if (layout.drawing.sizes().minCoeff() <= least)
+        return tooSmall(request, "a drawing beside its check bars and words");
+    return layout;
+}
+
 } // namespace
 
 Result<PageLayout> layOut(const PageRequest& request) {
@@ -151,15 +164,13 @@ Result<PageLayout> layOut(const PageRequest& request) {
     if (size.maxCoeff() > longestPage)
         return Error{"paper", "a page would be longer than 5 080 mm",
                      "use sheets instead of a roll, or a smaller paper"};
-    const PageLayout layout = placed(request, size);
-    if (barLines(layout.levelBars.sizes().x(), request.unit).empty() ||
-        barLines(layout.uprightBars.sizes().y(), request.unit).empty())
-        return tooSmall(request, "the check bars of 100 mm and 4 in");
-    if (layout.drawing.sizes().minCoeff() < leastDrawing - roundingRoom && !request.paper.isRoll())
-        return tooSmall(request, "a drawing beside its check bars and words");
-    if (layout.drawing.isEmpty())
-        return tooSmall(request, "a drawing beside its check bars and words");
-    return layout;
+    const Corner corner = preferredCorner(request, size);
+    Result<PageLayout> preferred = tried(request, size, corner);
+    if (preferred.ok())
+        return preferred;
+    Result<PageLayout> other =
+        tried(request, size, corner == Corner::Level ? Corner::Upright : Corner::Level);
+    return other.ok() ? other : preferred;
 }
 
 std::vector<TextMark> textLines(const PageText& text, const BoxMm& area) {

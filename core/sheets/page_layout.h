@@ -20,14 +20,15 @@ struct PageRequest {
     double margin = 10; ///< mm
     Unit unit = Unit::Millimetre;
     Spread spread = Spread::OnePage;
-    PageText text; ///< the longest that any of its pages carries
-    PointMm part;  ///< mm; a roll's length follows it
+    double mapWidth = 0; ///< mm; SeveralPages only
+    PageText text;       ///< the longest that any of its pages carries
+    PointMm part;        ///< mm; a roll's length follows it
 };
 
 /// Where everything lies on a page, in mm from its lower left corner. Nothing overlaps:
 ///
 ///     bars up | drawing
-///             | bars across          (the shorter side's bars own the corner)
+///             | bars across          (the shorter side's bars own the corner, if they can)
 ///             | text          | map
 struct PageLayout {
     PointMm size;

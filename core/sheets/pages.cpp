@@ -67,10 +67,10 @@ PageText words(const Project& project, const Template& part, const SheetOptions&
 }
 
 Result<PageLayout> layoutFor(const Project& project, const Template& part,
-                             const SheetOptions& options, Spread spread) {
+                             const SheetOptions& options, Spread spread, double map) {
     const std::string tile = spread == Spread::OnePage ? "" : widestTile;
     return layOut({options.paper, options.orientation, options.margin.inMillimetres(),
-                   project.style.unit, spread,
+                   project.style.unit, spread, map,
                    words(project, part, options, pageLabel(part, tile, widestNumber, widestNumber)),
                    part.drawing.extent.sizes()});
 }
@@ -79,14 +79,20 @@ bool fits(const BoxMm& part, const BoxMm& room) {
     return (room.sizes() - part.sizes()).minCoeff() >= 0;
 }
 
-Result<LaidOut> laidOut(const Project& project, const Template& part, const SheetOptions& options) {
-    const BoxMm& extent = part.drawing.extent;
-    Result<PageLayout> single = layoutFor(project, part, options, Spread::OnePage);
-    if (!single.ok())
-        return single.error();
-    if (fits(extent, single.value().drawing))
-        return LaidOut{&part, single.value(), {1, 1, {{0, 0, extent, extent}}}, {true}};
-    Result<PageLayout> layout = layoutFor(project, part, options, Spread::SeveralPages);
+/// Joints keep off holes, be it with a page more, and off lines where that costs no page.
+Tiling tilingOf(const Template& part, const PointMm& room, double overlap) {
+    std::vector<PointMm> points = holesToKeepOffJoints(part);
+    const auto cut = [&] { return tile(part.drawing.extent, room.x(), room.y(), overlap, points); };
+    Tiling offHoles = cut();
+    for (const PointMm& line : linesToKeepOffJoints(part))
+        points.push_back(line);
+    Tiling offLines = cut();
+    return offLines.tiles.size() > offHoles.tiles.size() ? offHoles : offLines;
+}
+
+Result<LaidOut> tiled(const Project& project, const Template& part, const SheetOptions& options,
+                      double map) {
+    Result<PageLayout> layout = layoutFor(project, part, options, Spread::SeveralPages, map);
     if (!layout.ok())
         return layout.error();
     const PointMm room = layout.value().drawing.sizes();
@@ -94,13 +100,24 @@ Result<LaidOut> laidOut(const Project& project, const Template& part, const Shee
     if (room.minCoeff() < 3 * overlap)
         return Error{"overlap", "the tiles would be mostly overlap",
                      "use a larger paper or a smaller overlap"};
-    LaidOut result{&part,
-                   layout.value(),
-                   tile(extent, room.x(), room.y(), overlap, pointsToKeepOffJoints(part)),
-                   {}};
+    LaidOut result{&part, layout.value(), tilingOf(part, room, overlap), {}};
     for (const Tile& one : result.tiling.tiles)
         result.isUsed.push_back(showsPart(part, one.trimmed));
     return result;
+}
+
+Result<LaidOut> laidOut(const Project& project, const Template& part, const SheetOptions& options) {
+    const BoxMm& extent = part.drawing.extent;
+    Result<PageLayout> single = layoutFor(project, part, options, Spread::OnePage, 0);
+    if (!single.ok())
+        return single.error();
+    if (fits(extent, single.value().drawing))
+        return LaidOut{&part, single.value(), {1, 1, {{0, 0, extent, extent}}}, {true}};
+    Result<LaidOut> rough = tiled(project, part, options, widestMap);
+    if (!rough.ok())
+        return rough.error();
+    // A narrower map leaves the words more room, and the drawing too.
+    return tiled(project, part, options, mapWidth(rough.value().tiling.columns));
 }
 
 /// Whole micrometres, so that places on the page are plain numbers.

@@ -1,5 +1,6 @@
 #include "core/sheets/part_templates.h"
 
+#include "core/drawings/lettering.h"
 #include "core/lengths/format.h"
 #include "core/plan/banks.h"
 #include "core/sheets/template_draft.h"
@@ -24,6 +25,7 @@ constexpr Lane frontsLane{24, 48, "fronts"};
 constexpr Lane gapsLane{48, 69, "gaps"};
 constexpr Lane holesLane{69, 96, "holes"};
 constexpr double breadth = holesLane.to;
+constexpr double headingFrom = 0.9; ///< mm from the lane's border
 constexpr double besideHeading = 4; ///< mm of each lane that its heading takes
 
 /// The stretch of the case, along one axis, that a stick shows.
@@ -57,11 +59,8 @@ public:
     /// A line across a lane at a place of the case, with its distance from the stick's low end.
     void mark(Layer layer, const Lane& lane, Length at, const std::string& name,
               const std::string& text, TemplateLabel::Prefer prefer) {
-        const std::string value = shownBare(at - m_reach.along.low, m_source.style);
-        m_draft.namedLine(
-            layer, across(lane, at), name,
-            wrapped(text + " " + value, smallText, lane.to - lane.from - besideHeading), prefer,
-            m_reach.lies == Lies::Upright ? 0 : 90);
+        m_draft.namedLine(layer, across(lane, at), name, words(lane, text, at), prefer,
+                          m_reach.lies == Lies::Upright ? 0 : 90);
     }
     void plain(Layer layer, const Lane& lane, Length at, const std::string& name) {
         m_draft.line(layer, across(lane, at).from, across(lane, at).to, name);
@@ -79,6 +78,17 @@ public:
     [[nodiscard]] const TemplateSource& source() const { return m_source; }
 
 private:
+    /// On one line where the lane has room; a fraction is never torn from its whole inches.
+    [[nodiscard]] std::vector<std::string> words(const Lane& lane, const std::string& text,
+                                                 Length at) const {
+        const double room = lane.to - lane.from - besideHeading;
+        const std::string value = shownBare(at - m_reach.along.low, m_source.style);
+        if (textWidth(text + " " + value, smallText) <= room)
+            return {text + " " + value};
+        std::vector<std::string> lines = wrapped(text, smallText, room);
+        lines.push_back(value);
+        return lines;
+    }
     [[nodiscard]] PointMm point(double along, double across) const {
         return m_reach.lies == Lies::Upright ? PointMm(across, along) : PointMm(along, across);
     }
@@ -92,8 +102,10 @@ private:
         const std::string name = std::string("lane of ") + lane.heading;
         if (lane.from > 0)
             m_draft.line(Layer::Note, border.from, border.to, name);
+        const LineMark beside{point(0, lane.from + headingFrom),
+                              point(length, lane.from + headingFrom)};
         m_draft.label({{lane.heading},
-                       border,
+                       beside,
                        TemplateLabel::Prefer::High,
                        m_reach.lies == Lies::Upright ? 90.0 : 0.0,
                        m_draft.part(name)});

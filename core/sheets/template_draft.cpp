@@ -2,14 +2,17 @@
 
 #include "core/drawings/sketch.h"
 
+#include <algorithm>
+
 namespace frontwright {
 
 namespace {
 
-constexpr double wasteBand = 4;   ///< mm of hatching round the outline
-constexpr double overrun = 3;     ///< mm of centre lines past the outline: 2 to 5 mm (ISO 128)
-constexpr double crossReach = 2;  ///< mm of a hole's cross past its circle
-constexpr double tickReach = 1.5; ///< mm of a dimension's tick to each side of its line
+constexpr double wasteBand = 4;    ///< mm of hatching round the outline
+constexpr double overrun = 3;      ///< mm of centre lines past the outline: 2 to 5 mm (ISO 128)
+constexpr double crossReach = 2;   ///< mm of a hole's cross past its circle
+constexpr double tickReach = 1.5;  ///< mm of a dimension's tick to each side of its line
+constexpr double samePlace = 1e-6; ///< mm
 
 } // namespace
 
@@ -87,12 +90,21 @@ void TemplateDraft::label(TemplateLabel text) {
     m_template.labels.push_back(std::move(text));
 }
 
+bool TemplateDraft::isHole(const PointMm& at) const {
+    const auto& marks = m_template.drawing.marks;
+    return std::any_of(marks.begin(), marks.end(), [&](const Mark& mark) {
+        const auto* circle = std::get_if<CircleMark>(&mark.shape);
+        return circle != nullptr && (circle->centre - at).norm() < samePlace;
+    });
+}
+
 void TemplateDraft::checkDimension(const PointMm& from, const PointMm& to,
                                    const std::string& value) {
     const std::string name = "overall check " + std::to_string(++m_checks);
     const PointMm tick(tickReach, tickReach);
     for (const PointMm& end : {from, to})
-        line(Layer::Dimension, end - tick, end + tick, "");
+        if (!isHole(end)) // a hole's own cross is its end
+            line(Layer::Dimension, end - tick, end + tick, "");
     const bool isUpright = from.x() == to.x();
     namedLine(Layer::Dimension, {from, to}, name, {"overall check: " + value},
               TemplateLabel::Prefer::High, isUpright ? 90 : 0);

@@ -38,6 +38,7 @@ public:
                                     std::vector<OpeningId> parts) const;
 
 private:
+    [[nodiscard]] bool isHole(const PointMm& at) const;
     void add(Layer layer, decltype(Mark::shape) shape, const std::string& name);
 
     Template m_template;

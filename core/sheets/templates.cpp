@@ -11,6 +11,9 @@ namespace frontwright {
 
 namespace {
 
+constexpr std::int64_t nanometresPerMil = 25'400; ///< 0.001 in
+constexpr const char* diameterSign = "\u00d8";
+
 /// Bank by bank from the left, each from the top, as one reads an elevation.
 Alike inReadingOrder(const Plan& plan) {
     Alike order(plan.fronts.size());
@@ -93,7 +96,14 @@ std::string servesWhat(const TemplateSource& source, const Alike& alike) {
 }
 
 std::string drill(const TemplateSource& source, Length diameter) {
-    return "\u00d8 " + exact(diameter, source.style.unit);
+    const std::int64_t nm = diameter.nanometres();
+    const bool isNumberDrill = nm % Length::nanometresPer64th != 0 && nm % nanometresPerMil == 0;
+    if (source.style.unit == Unit::Inch && isNumberDrill) {
+        const std::string mils = std::to_string(1000 + nm / nanometresPerMil % 1000);
+        return std::string(diameterSign) + std::to_string(nm / Length::nanometresPerInch) + "." +
+               mils.substr(1) + " in";
+    }
+    return std::string(diameterSign) + exact(diameter, source.style.unit);
 }
 
 std::vector<Template> templates(const Project& project, const Plan& plan, LengthStyle style) {

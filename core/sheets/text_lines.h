@@ -14,7 +14,8 @@ constexpr double linePitch(double capHeight) {
     return 1.6 * capHeight;
 }
 
-/// Lines no wider than `width` mm, broken at spaces. A word that is wider by itself stays whole.
+/// Lines no wider than `width` mm, broken at spaces, never between a figure and its
+/// fraction or unit. What is wider by itself stays whole.
 std::vector<std::string> wrapped(std::string_view utf8, double capHeight, double width);
 
 /// "A2, B1 and B2": for a few names; "A2, B1 and 7 more" past `most`.

@@ -4,14 +4,17 @@
 #include "core/drawings/sketch.h"
 #include "core/sheets/text_lines.h"
 
+#include <algorithm>
+
 namespace frontwright {
 
 namespace {
 
-constexpr double widestCell = 9;   ///< mm
-constexpr double highestCell = 5;  ///< mm
-constexpr double nameRoom = 4;     ///< mm of height that a name in a cell needs
-constexpr double frameInset = 0.7; ///< mm of the second frame round this page's cell
+constexpr double widestCell = 9;    ///< mm
+constexpr double narrowestMap = 18; ///< mm, for its heading
+constexpr double highestCell = 5;   ///< mm
+constexpr double nameRoom = 4;      ///< mm of height that a name in a cell needs
+constexpr double frameInset = 0.7;  ///< mm of the second frame round this page's cell
 
 /// Cells as large as the area lets them, in its upper right corner.
 class Map {
@@ -61,6 +64,10 @@ BoxMm inset(const BoxMm& box, double by) {
 }
 
 } // namespace
+
+double mapWidth(int columns) {
+    return std::clamp(columns * widestCell, narrowestMap, widestMap);
+}
 
 void addTileMap(Page& page, const BoxMm& area, const TileOnPage& place) {
     const Map map(area, place.tiles.tiling);

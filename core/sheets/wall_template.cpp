@@ -8,8 +8,6 @@ namespace frontwright {
 
 namespace {
 
-constexpr double besideHoles = 5; ///< mm from a hole's edge to the dimension of its row
-
 std::string number(std::size_t index) {
     return std::to_string(index + 1);
 }
@@ -102,14 +100,12 @@ void addChecksOf(TemplateDraft& draft, const TemplateSource& source, const Front
     std::vector<WallPoint> holes;
     for (const MountingHole& hole : front.mounting.holes)
         holes.push_back(mirroredAcross(front.box, hole.at));
-    PointMm beside = draft.partBox().center();
-    if (!holes.empty()) {
-        const double reach = front.mounting.clearanceHole.inMillimetres() / 2 + besideHoles;
-        beside = toMm(holes.front()) + PointMm(-reach, reach);
-    }
+    PointMm throughHole = draft.partBox().center();
+    if (!holes.empty())
+        throughHole = toMm(holes.front());
     addChecks(draft, source.style, front.box.width, front.box.height,
               firstToLast(holes, [](const WallPoint& p) { return p.x; }),
-              firstToLast(holes, [](const WallPoint& p) { return p.y; }), beside);
+              firstToLast(holes, [](const WallPoint& p) { return p.y; }), throughHole);
 }
 
 std::string screwText(const TemplateSource& source, const FrontPlan& front) {
