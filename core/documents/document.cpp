@@ -3,6 +3,8 @@
 #include "core/documents/json_layout.h"
 #include "core/documents/project_forms.h"
 #include "core/documents/upgrade.h"
+#include "core/lengths/format.h"
+#include "core/lengths/parse.h"
 
 namespace frontwright {
 
@@ -12,6 +14,16 @@ using namespace documents;
 
 constexpr Version ours{documentMajor, documentMinor};
 
+/// Gives limits that a document does not name the notation in which they will be written, so that
+/// a Project is the same after saving and opening.
+struct Settling {
+    Unit unit;
+    void always(std::string_view, WrittenLength& length) const {
+        if (const auto read = parseWrittenLength(written(length, unit)); read.ok())
+            length = read.value();
+    }
+};
+
 Result<Project> readProject(const JsonTree& tree) {
     ReadState state(tree);
     Project project;
@@ -19,6 +31,8 @@ Result<Project> readProject(const JsonTree& tree) {
     if (state.error)
         return std::move(*state.error);
     project.nextId = state.nextId;
+    const Settling settling{project.style.unit};
+    members(settling, project.limits);
     return project;
 }
 

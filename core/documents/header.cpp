@@ -26,7 +26,7 @@ std::optional<int> wholeFrom(std::string_view digits) {
 }
 
 std::string foundAt(const JsonTree& tree, NodeIndex i) {
-    return i == noNode ? "none" : std::string(tree.raw(i).substr(0, 40));
+    return i == noNode ? "none" : tree.found(i);
 }
 
 } // namespace
@@ -48,7 +48,8 @@ std::optional<Version> versionFrom(std::string_view text) {
 
 Result<Version> readHeader(const JsonTree& tree, std::string_view format, Version ours) {
     if (tree.kind(tree.root()) != JsonKind::Object)
-        return tree.errorAt(tree.root(), "expected an object { }, found something else");
+        return tree.errorAt(tree.root(),
+                            "expected an object { }, found " + tree.found(tree.root()));
     const NodeIndex formatMember = member(tree, "format");
     if (formatMember == noNode || tree.kind(formatMember) != JsonKind::String ||
         tree.text(formatMember) != format)

@@ -106,6 +106,8 @@ std::optional<std::size_t> firstBadUtf8(std::string_view text) {
 std::string characterAt(std::string_view text, std::size_t offset) {
     if (offset >= text.size())
         return "the end of the file";
+    if (text[offset] == '\n' || text[offset] == '\r')
+        return "the end of the line";
     const std::size_t length = characterLength(text, offset);
     if (length == 0 || byteAt(text, offset) < 0x20U || byteAt(text, offset) == 0x7FU)
         return "a control character";
@@ -129,6 +131,15 @@ void appendQuoted(std::string& to, std::string_view text) {
         i += std::max<std::size_t>(length, 1);
     }
     to += '"';
+}
+
+std::string shortened(std::string_view text, std::size_t most) {
+    if (text.size() <= most)
+        return std::string(text);
+    std::string begin(text.substr(0, most));
+    if (const auto cut = firstBadUtf8(begin)) // within a character
+        begin.resize(*cut);
+    return begin + "…";
 }
 
 std::size_t endOfScalar(std::string_view json, std::size_t begin) {

@@ -20,8 +20,12 @@ LineAndColumn lineAndColumn(std::string_view text, std::size_t offset);
 /// surrogates, nothing above U+10FFFF); nullopt where all is well.
 std::optional<std::size_t> firstBadUtf8(std::string_view text);
 
-/// The character at `offset` for a message: "\"x\"", "the end of the file", "a control character".
+/// The character at `offset` for a message: "\"x\"", "the end of the file", "the end
+/// of the line", "a control character".
 std::string characterAt(std::string_view text, std::size_t offset);
+
+/// No more than `most` bytes of a text, whole characters, "…" where something is left out.
+std::string shortened(std::string_view text, std::size_t most);
 
 /// Appends `text` as a JSON string with its quotes. Only what must be escaped is; what is not
 /// UTF-8 becomes U+FFFD, so that the result can always be read.

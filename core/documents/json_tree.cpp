@@ -13,8 +13,9 @@ Error errorInText(std::string_view text, std::size_t offset, const std::string& 
                   std::string what, std::string remedy = {}) {
     const LineAndColumn at = lineAndColumn(text, offset);
     std::string place = "line " + std::to_string(at.line) + ", column " + std::to_string(at.column);
+    constexpr std::size_t most = 120;
     if (!path.empty())
-        place += " (" + path + ")";
+        place += " (" + shortened(path, most) + ")";
     return {std::move(place), std::move(what), std::move(remedy)};
 }
 
@@ -37,6 +38,25 @@ std::optional<Error> refusedAtSight(std::string_view text, const JsonLimits& lim
 
 } // namespace
 
+std::string_view nameOf(JsonKind kind) {
+    switch (kind) {
+    case JsonKind::Null:
+        return "null";
+    case JsonKind::False:
+    case JsonKind::True:
+        return "true or false";
+    case JsonKind::Number:
+        return "a number";
+    case JsonKind::String:
+        return "a text in double quotes";
+    case JsonKind::Array:
+        return "a list [ ]";
+    case JsonKind::Object:
+        break;
+    }
+    return "an object { }";
+}
+
 Result<JsonTree> JsonTree::read(std::string_view text, const JsonLimits& limits) {
     if (std::optional<Error> refused = refusedAtSight(text, limits))
         return std::move(*refused);
@@ -55,6 +75,11 @@ std::string_view JsonTree::raw(NodeIndex i) const {
     const Node& node = m_nodes[i];
     const std::size_t end = isContainer(i) ? node.end : endOfScalar(m_text, node.begin);
     return m_text.substr(node.begin, end - node.begin);
+}
+
+std::string JsonTree::found(NodeIndex i) const {
+    constexpr std::size_t most = 40;
+    return isContainer(i) ? std::string(nameOf(kind(i))) : shortened(raw(i), most);
 }
 
 std::string JsonTree::pathTo(NodeIndex i) const {

@@ -19,6 +19,9 @@ struct JsonLimits {
 
 enum class JsonKind : std::uint8_t { Null, False, True, Number, String, Array, Object };
 
+/// For messages: "a list [ ]", "a text in double quotes".
+std::string_view nameOf(JsonKind kind);
+
 /// Index of a value in its JsonTree.
 using NodeIndex = std::uint32_t;
 inline constexpr NodeIndex noNode = 0xFFFFFFFFU;
@@ -53,6 +56,8 @@ public:
     /// The value's own bytes, as they stand in the text.
     [[nodiscard]] std::string_view raw(NodeIndex i) const;
 
+    /// The value for a message: "12 in" with its quotes, 12, "a list [ ]".
+    [[nodiscard]] std::string found(NodeIndex i) const;
     /// "case.divisions.rows[2]"; empty for the whole.
     [[nodiscard]] std::string pathTo(NodeIndex i) const;
     /// An error whose place is where the value begins.

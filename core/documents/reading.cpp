@@ -13,41 +13,9 @@ constexpr std::string_view aLength = "a length such as \"12 5/8 in\" or \"320 mm
 constexpr std::string_view aSideFit = "a fit such as \"overlay 1/4 in\", \"gap 1/8 in\" or "
                                       "\"inset 2 mm\"";
 
-std::string_view nameOf(JsonKind kind) {
-    switch (kind) {
-    case JsonKind::Null:
-        return "null";
-    case JsonKind::False:
-    case JsonKind::True:
-        return "true or false";
-    case JsonKind::Number:
-        return "a number";
-    case JsonKind::String:
-        return "a text in double quotes";
-    case JsonKind::Array:
-        return "a list [ ]";
-    case JsonKind::Object:
-        break;
-    }
-    return "an object { }";
-}
-
-std::string found(const Place& at) {
-    if (at.state.tree.isContainer(at.node))
-        return std::string(nameOf(at.kind()));
-    constexpr std::size_t longest = 40;
-    std::string text(at.state.tree.raw(at.node));
-    if (text.size() <= longest)
-        return text;
-    text.resize(longest);
-    if (const auto cut = firstBadUtf8(text)) // within a character
-        text.resize(*cut);
-    return text + "…";
-}
-
 void failAsLength(const Place& at, std::string_view expected, const Error& error) {
-    at.fail("expected " + std::string(expected) + ", found " + found(at) + " (" + error.place +
-                ": " + error.what + ")",
+    at.fail("expected " + std::string(expected) + ", found " + at.state.tree.found(at.node) + " (" +
+                error.what + ")",
             error.remedy);
 }
 
@@ -71,7 +39,7 @@ void Place::fail(std::string what, std::string remedy) const {
 
 void Place::failExpecting(std::string_view what) const {
     if (!state.error)
-        fail("expected " + std::string(what) + ", found " + found(*this));
+        fail("expected " + std::string(what) + ", found " + state.tree.found(node));
 }
 
 bool Place::demand(JsonKind wanted) const {

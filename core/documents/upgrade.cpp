@@ -23,7 +23,9 @@ Result<std::string> upgraded(std::string_view text, Version version, Version our
         version = step->to;
     }
     if (version.major < ours.major)
-        return Error{"", "there is no way from version " + textOf(version) + " to " + textOf(ours),
+        return Error{"",
+                     "the file has version " + textOf(version) + ", which leads to version " +
+                         textOf(ours) + " by no known way",
                      ""};
     return current;
 }
