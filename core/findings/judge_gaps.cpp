@@ -36,13 +36,20 @@ std::vector<BankGaps> gapsOfBanks(const Plan& plan) {
     return gaps;
 }
 
+/// The front that the plan lists first.
+std::uint32_t firstOf(const Spacer& spacer) {
+    return std::min(spacer.lower, spacer.upper);
+}
+
 Finding atSpacer(const Plan& plan, const Spacer& spacer, FindingCode code, Severity severity,
                  const Figures4& figures) {
+    const MemberPlan& member = plan.members[spacer.member];
+    const bool lowerFirst = spacer.lower < spacer.upper;
     Finding finding{code, severity, {}, figures};
-    finding.where.opening = plan.fronts[spacer.lower].opening;
-    finding.where.other = plan.fronts[spacer.upper].opening;
-    finding.where.member = plan.members[spacer.member].id;
-    finding.where.side = sideOfLower(plan.members[spacer.member].kind);
+    finding.where.opening = plan.fronts[firstOf(spacer)].opening;
+    finding.where.other = plan.fronts[lowerFirst ? spacer.upper : spacer.lower].opening;
+    finding.where.member = member.id;
+    finding.where.side = lowerFirst ? sideOfLower(member.kind) : sideOfUpper(member.kind);
     return finding;
 }
 
@@ -54,8 +61,8 @@ void judgeGap(const Project& project, const Plan& plan, const Spacer& spacer,
         return;
     const Severity severity =
         spacer.width == nothing ? Severity::WontWork : Severity::OutsidePractice;
-    found.push_back({spacer.lower, atSpacer(plan, spacer, FindingCode::GapTight, severity,
-                                            {spacer.width, leastGap})});
+    found.push_back({firstOf(spacer), atSpacer(plan, spacer, FindingCode::GapTight, severity,
+                                               {spacer.width, leastGap})});
 }
 
 /// figures: narrowest gap, widest gap, width of the member at the narrowest, at the widest. Where
@@ -66,7 +73,7 @@ void judgeBank(const Plan& plan, const BankGaps& bank, std::vector<BetweenFronts
     const Length narrow = widthOf(plan.members[bank.narrowest->member]);
     const Length wide = widthOf(plan.members[bank.widest->member]);
     const Severity severity = narrow == wide ? Severity::OutsidePractice : Severity::ToKnow;
-    found.push_back({bank.narrowest->lower,
+    found.push_back({firstOf(*bank.narrowest),
                      atSpacer(plan, *bank.narrowest, FindingCode::GapsUneven, severity,
                               {bank.narrowest->width, bank.widest->width, narrow, wide})});
 }

@@ -81,7 +81,7 @@ bool isOffFront(const Judged& judged) {
 /// figures: how far off the field, base's size that way, field's size that way
 void judgeBase(const Judged& judged) {
     const FrontRect& field = judged.front.field;
-    if (field.isEmpty()) // told as such
+    if (field.width() <= nothing || field.height() <= nothing) // told as such
         return;
     const WorstHandle worst = worstHandle(*judged.front.hardware, field);
     if (worst.over.by > nothing)

@@ -28,7 +28,10 @@ std::optional<Length> counterboreFor(const Search& search, Length length) {
     const HardwarePlan& hardware = *search.front.hardware;
     const WayPlan& way = hardware.chosenWay();
     const Length wood = way.throughWood;
-    const Span depths{greatest(nothing, wood + hardware.form->leastEngagement - length),
+    // Between front and wall there is no room for a head.
+    const Length sunk =
+        way.way == MountingWay::FrontCounterbore ? hardware.bolt->headHeight : nothing;
+    const Span depths{greatest(sunk, wood + hardware.form->leastEngagement - length),
                       least(wood + hardware.form->threadDepth - length,
                             wood - search.project.limits.leastWoodUnderHead)};
     if (depths.isEmpty())
@@ -42,8 +45,10 @@ void proposeCounterbore(const Search& search, HardwareSpec spec, Length length) 
     if (!depth)
         return;
     spec.counterbore = *depth;
-    search.propose(
-        "Counterbore % " + search.say(*depth) + " deep for " + search.say(length) + " bolts", spec);
+    const std::string bolts = search.say(length) + " bolts";
+    search.propose(depth->isZero() ? "Bolt the handle of % without a counterbore, with " + bolts
+                                   : "Counterbore % " + search.say(*depth) + " deep for " + bolts,
+                   spec);
 }
 
 void proposeStock(const Search& search, HardwareSpec spec) {

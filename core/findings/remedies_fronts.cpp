@@ -54,7 +54,9 @@ struct Between {
     const MemberPlan& member;
 
     [[nodiscard]] std::string names() const {
-        return label(search.project, lower) + " and " + label(search.project, upper);
+        const bool lowerFirst = &lower < &upper; // as the plan lists them
+        return label(search.project, lowerFirst ? lower : upper) + " and " +
+               label(search.project, lowerFirst ? upper : lower);
     }
     [[nodiscard]] std::vector<NewFit> both(SideFit fit) const {
         return {{{lower.opening}, sideOfLower(member.kind), fit},
@@ -83,9 +85,8 @@ void proposeForPair(const Search& search, const Between& pair) {
         const SideFit fit{Fit::Overlay, overlay};
         const std::string what = "Make the overlays between ";
         search.propose(what + pair.names() + " " + search.say(overlay), setFits(pair.both(fit)));
-        search.forCase.push_back(
-            {"Make such overlays " + search.say(overlay) + " in the whole case",
-             setFits(pair.bothOfCase(fit))});
+        search.forCase.push_back({"Make all such overlays of the case " + search.say(overlay),
+                                  setFits(pair.bothOfCase(fit))});
     }
     search.propose("Leave a gap of " + search.say(leastGap) + " between " + pair.names(),
                    setFits(pair.both({Fit::Gap, leastGap})));

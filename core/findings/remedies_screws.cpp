@@ -1,5 +1,7 @@
 #include "core/findings/remedying.h"
 
+#include "core/edits/choices.h"
+
 #include <algorithm>
 
 namespace frontwright::remedying {
@@ -36,6 +38,11 @@ Span recessesFor(const Search& search, Length length) {
     return {greatest(low, nothing), least(high, most)};
 }
 
+std::string settingOf(const Search& search, Length recess) {
+    return recess.isZero() ? std::string("Set the screws of % flush")
+                           : "Set the screws of % " + search.say(recess) + " deep";
+}
+
 void proposeRecess(const Search& search, MountingSpec spec, Length length) {
     const Span recesses = recessesFor(search, length);
     if (recesses.isEmpty())
@@ -45,7 +52,7 @@ void proposeRecess(const Search& search, MountingSpec spec, Length length) {
     if (!recesses.contains(recess))
         recess = now < recesses.low ? recesses.low : recesses.high;
     spec.recess = recess;
-    search.propose("Set the screws of % " + search.say(recess) + " deep", spec);
+    search.propose(settingOf(search, recess), spec);
 }
 
 void proposeCutting(const Search& search, MountingSpec spec) {
@@ -55,6 +62,21 @@ void proposeCutting(const Search& search, MountingSpec spec) {
         return;
     spec.length = length;
     search.propose("Cut the screws of % to " + search.say(length), spec);
+}
+
+/// Where even the window of lengths is empty, no recess helps: it is as wide as the front is
+/// thicker than penetration and tip cover.
+void proposeThickerFront(const Search& search) {
+    const MountingPlan& mounting = search.front.mounting;
+    const Length missing = mounting.leastLength - mounting.greatestLength;
+    if (missing <= nothing)
+        return;
+    const Length thickness = search.up(search.front.thickness + missing);
+    const auto opening = search.front.opening;
+    search.propose("Make the front of % " + search.say(thickness) + " thick",
+                   [opening, thickness](const Project& project) {
+                       return setThickness(project, {opening}, thickness);
+                   });
 }
 
 } // namespace
@@ -71,6 +93,8 @@ void forScrewLength(const Search& search) {
     }
     forScrewHole(search);
     proposeCutting(search, spec);
+    if (!spec.length)
+        proposeThickerFront(search);
 }
 
 void forWallUnderHead(const Search& search) {
@@ -80,7 +104,7 @@ void forWallUnderHead(const Search& search) {
     if (most < nothing)
         return;
     MountingSpec spec = chosenMounting(search.project, search.front);
-    const std::string label = "Set the screws of % " + search.say(search.down(most)) + " deep";
+    const std::string label = settingOf(search, search.down(most));
     spec.recess = search.down(most);
     search.propose(label, spec);
     if (!spec.length)

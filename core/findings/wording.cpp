@@ -109,11 +109,23 @@ static_assert(allWords.back().code == FindingCode::AnchorCase);
 
 namespace wording {
 
+namespace {
+
+const std::string mark = "≈ ";
+
+} // namespace
+
 std::string Told::say(Length length) const {
-    LengthStyle fine = style;
-    fine.denominator = 64;
-    const std::string text = shown(length.magnitude(), isApproximate(length, fine) ? style : fine);
+    const LengthStyle fine{style.unit, 64};
+    const std::string text = shown(length.magnitude(), fine);
+    if (!length.isZero() && text == mark + shown({}, fine))
+        return style.unit == Unit::Inch ? "less than 1/64 in" : "less than 0.1 mm";
     return length < Length{} ? "−" + text : text;
+}
+
+std::string Told::sayAbout(std::size_t i) const {
+    const std::string text = say(i);
+    return text.starts_with(mark) ? text.substr(mark.size()) : text;
 }
 
 std::string Told::side() const {
@@ -128,7 +140,7 @@ FindingText describe(const Finding& finding, const Project& project, const Plan&
     const Told told{finding, project, plan, front, style};
     Words words = allWords[static_cast<std::size_t>(finding.code)].words(told);
     return {std::string(wordsFor(finding.severity)), placeOf(told), std::move(words.sentence),
-            std::move(words.reason), std::move(words.source)};
+            withApproximateResults(std::move(words.reason)), std::move(words.source)};
 }
 
 } // namespace frontwright

@@ -16,8 +16,11 @@ struct Told {
     LengthStyle style;
 
     [[nodiscard]] Length figure(std::size_t i) const { return finding.figures[i]; }
-    /// As fine as it takes to be exact, down to 1/64 in: a sentence about 3/32 in says 3/32 in.
+    /// To 1/64 in, lest a sentence about 3/32 in say "≈ 1/8 in"; what would be shown as 0 without
+    /// being it is "less than 1/64 in" (0.1 mm).
     [[nodiscard]] std::string say(Length length) const;
+    /// The same without the mark: for estimates that say "about" themselves.
+    [[nodiscard]] std::string sayAbout(std::size_t i) const;
     [[nodiscard]] std::string say(std::size_t i) const { return say(figure(i)); }
     /// The side's name where one is told: "left", else "".
     [[nodiscard]] std::string side() const;

@@ -18,11 +18,11 @@ std::string gapReason(const Told& told) {
     const Whereabouts& where = told.finding.where;
     const MemberPlan* member = where.member ? told.plan.memberOf(*where.member) : nullptr;
     const FrontPlan* other = where.other ? told.plan.frontOf(*where.other) : nullptr;
-    if (member == nullptr || other == nullptr || told.front == nullptr)
+    if (member == nullptr || other == nullptr || told.front == nullptr || !where.side)
         return "gap = " + told.say(0);
     return "gap = member − overlay − overlay = " + told.say(widthOf(*member)) + " − " +
-           told.say(told.front->overlay[sideOfLower(member->kind)]) + " − " +
-           told.say(other->overlay[sideOfUpper(member->kind)]) + " = " + told.say(0);
+           told.say(told.front->overlay[*where.side]) + " − " +
+           told.say(other->overlay[opposite(*where.side)]) + " = " + told.say(0);
 }
 
 } // namespace

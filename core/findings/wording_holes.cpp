@@ -16,7 +16,7 @@ Source sourceOfMargin(const Told& told) {
 Words holeInBottom(const Told& told) {
     const Length clear = told.figure(0) - told.figure(2) - told.figure(1);
     const std::string where = "hole " + told.say(0) + " above the box's lower edge, bottom's top " +
-                              told.say(1) + ", head " + told.say(2) + " in radius.";
+                              told.say(1) + ", radius of the head " + told.say(2) + ".";
     const std::string what = clear < nothing
                                  ? "The screw hole goes " + told.say(-clear) + " into the bottom: "
                                  : "The screw hole stays only " + told.say(clear) +
@@ -34,8 +34,8 @@ Words recessToolBlocked(const Told& told) {
     const Length touching = told.figure(1) + told.figure(2) - told.figure(0);
     return {"The hole clears the bottom, but the tool for its recess meets it by " +
                 told.say(touching) + ": hole " + told.say(0) +
-                " above the box's lower edge, bottom's top " + told.say(1) + ", tool " +
-                told.say(2) + " in radius.",
+                " above the box's lower edge, bottom's top " + told.say(1) +
+                ", radius of the tool " + told.say(2) + ".",
             "least height = bottom's top + tool's radius = " + told.say(1) + " + " + told.say(2) +
                 " = " + told.say(told.figure(1) + told.figure(2)) + "; the hole is at " +
                 told.say(0),
@@ -46,8 +46,8 @@ Words recessToolBlocked(const Told& told) {
 Words holeAtBoxSide(const Told& told) {
     const Length needed = told.figure(1) + told.figure(2);
     return {"The tool for the screw's recess meets the box's " + told.side() + " side by " +
-                told.say(needed - told.figure(0)) + ": hole " + told.say(0) + " in, side " +
-                told.say(1) + " thick, tool " + told.say(2) + " in radius.",
+                told.say(needed - told.figure(0)) + ": hole " + told.say(0) + " from it, side " +
+                told.say(1) + " thick, radius of the tool " + told.say(2) + ".",
             "least distance = side + tool's radius = " + told.say(1) + " + " + told.say(2) + " = " +
                 told.say(needed) + "; the hole is at " + told.say(0),
             commonPractice()};

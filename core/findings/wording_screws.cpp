@@ -126,7 +126,7 @@ Words wallThinUnderHead(const Told& told) {
 Words slotForMovement(const Told& told) {
     const Length hole = told.figure(3) + told.figure(1) - told.figure(2);
     return {"A solid front moves: between screw rows " + told.say(0) + " apart by about " +
-                told.say(1) + " from dry air to damp, and the clearance holes give only " +
+                told.sayAbout(1) + " from dry air to damp, and the clearance holes give only " +
                 told.say(2) + "; drill one row " + told.say(hole) +
                 " or make its holes slots, up and down.",
             "movement ≈ rows apart / " + std::to_string(judging::widthsPerMovement) + " = " +

@@ -2,6 +2,8 @@
 
 #include "core/lengths/format.h"
 
+#include <string_view>
+
 namespace frontwright {
 
 void Figures::write(Sign sign) {
@@ -43,7 +45,14 @@ Figures& Figures::halved() {
 }
 
 std::string Figures::equals(Length value) const {
-    return m_text + " = " + shown(value, m_style);
+    return withApproximateResults(m_text + " = " + shown(value, m_style));
+}
+
+std::string withApproximateResults(std::string figures) {
+    constexpr std::string_view both = "= ≈";
+    for (auto at = figures.find(both); at != std::string::npos; at = figures.find(both, at))
+        figures.erase(at, 2);
+    return figures;
 }
 
 Source commonPractice() {

@@ -31,6 +31,9 @@ private:
     std::string m_text;
 };
 
+/// "a = ≈ b" becomes "a ≈ b".
+std::string withApproximateResults(std::string figures);
+
 /// "common practice, no source"
 Source commonPractice();
 /// "as the maker decided"
