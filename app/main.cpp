@@ -1,3 +1,4 @@
+#include "app/commands.h"
 #include "ui/files/built_in_catalogue.h"
 #include "ui/look/theme.h"
 #include "ui/window/main_window.h"
@@ -6,18 +7,72 @@
 #include <QHashSeed>
 #include <QSettings>
 
-int main(int argc, char** argv) {
-    // The order in which Qt writes fonts into a PDF follows its hashes.
-    QHashSeed::setDeterministicGlobalSeed();
+#include <cstdio>
+
+using namespace frontwright;
+
+namespace {
+
+/// Drawing needs a platform, but no screen.
+void drawWithoutDisplay() {
+    if (!qEnvironmentVariableIsSet("DISPLAY") && !qEnvironmentVariableIsSet("WAYLAND_DISPLAY") &&
+        !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+}
+
+int runWindow(const WindowCommand& command, int argc, char** argv) {
+    if (!qEnvironmentVariableIsSet("DISPLAY") && !qEnvironmentVariableIsSet("WAYLAND_DISPLAY") &&
+        !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        return failedWith({"window", "there is no display to open it on",
+                           "use check, plan, templates or picture, or start it on a desktop"});
     QApplication app(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("frontwright"));
     QApplication::setApplicationName(QStringLiteral("frontwright"));
-    QApplication::setPalette(
-        frontwright::windowPalette(frontwright::themeOf(QApplication::palette())));
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.frontwright.Frontwright"));
+    QApplication::setPalette(windowPalette(themeOf(QApplication::palette())));
     QSettings settings;
-    frontwright::MainWindow window(frontwright::builtInCatalogue(), settings);
+    MainWindow window(builtInCatalogue(), settings);
     window.show();
-    if (app.arguments().size() > 1)
-        window.openPath(app.arguments().at(1));
+    if (!command.file.empty())
+        window.openPath(QString::fromStdString(command.file));
     return QApplication::exec();
+}
+
+template<class DrawingCommand>
+int runDrawing(const DrawingCommand& command, int argc, char** argv) {
+    drawWithoutDisplay();
+    const QGuiApplication app(argc, argv);
+    return run(command);
+}
+
+struct Runner {
+    int argc;
+    char** argv;
+
+    int operator()(const WindowCommand& command) const { return runWindow(command, argc, argv); }
+    int operator()(const CheckCommand& command) const { return run(command); }
+    int operator()(const PlanCommand& command) const { return run(command); }
+    int operator()(const TemplatesCommand& command) const {
+        return runDrawing(command, argc, argv);
+    }
+    int operator()(const PictureCommand& command) const { return runDrawing(command, argc, argv); }
+    int operator()(const HelpCommand&) const {
+        std::fputs(helpText().c_str(), stdout);
+        return exitWell;
+    }
+    int operator()(const VersionCommand&) const {
+        std::puts("frontwright " FRONTWRIGHT_VERSION);
+        return exitWell;
+    }
+};
+
+} // namespace
+
+int main(int argc, char** argv) {
+    // The order in which Qt writes fonts into a PDF follows its hashes.
+    QHashSeed::setDeterministicGlobalSeed();
+    const auto command = readCommandLine({argv + 1, argv + argc});
+    if (!command.ok())
+        return failedWith(command.error());
+    return std::visit(Runner{argc, argv}, command.value());
 }

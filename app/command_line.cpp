@@ -1,0 +1,161 @@
+#include "app/command_line.h"
+
+#include "core/lengths/parse.h"
+
+#include <algorithm>
+#include <map>
+#include <optional>
+
+namespace frontwright {
+
+namespace {
+
+/// Arguments sorted into options with and without a value, and files.
+struct Sorted {
+    std::map<std::string, std::string> values;
+    std::vector<std::string> flags;
+    std::vector<std::string> files;
+
+    [[nodiscard]] bool has(const std::string& flag) const {
+        return std::find(flags.begin(), flags.end(), flag) != flags.end();
+    }
+    [[nodiscard]] std::string value(const std::string& option) const {
+        const auto found = values.find(option);
+        return found == values.end() ? std::string() : found->second;
+    }
+};
+
+Error usage(std::string what) {
+    return {"command line", std::move(what), "see frontwright --help"};
+}
+
+bool isOneOf(const std::string& text, const std::vector<std::string>& names) {
+    return std::find(names.begin(), names.end(), text) != names.end();
+}
+
+Result<Sorted> sorted(const std::vector<std::string>& arguments, std::size_t from,
+                      const std::vector<std::string>& withValue,
+                      const std::vector<std::string>& flags) {
+    Sorted result;
+    for (std::size_t i = from; i < arguments.size(); ++i) {
+        const std::string& argument = arguments[i];
+        if (isOneOf(argument, withValue)) {
+            if (i + 1 == arguments.size())
+                return usage(argument + " wants a value");
+            result.values[argument] = arguments[++i];
+        } else if (isOneOf(argument, flags)) {
+            result.flags.push_back(argument);
+        } else if (argument.size() > 1 && argument[0] == '-') {
+            return usage(argument + " is not an option here");
+        } else {
+            result.files.push_back(argument);
+        }
+    }
+    return result;
+}
+
+Result<std::string> onlyFile(const Sorted& sortedArguments) {
+    if (sortedArguments.files.size() != 1)
+        return usage(sortedArguments.files.empty() ? "a case file is wanted"
+                                                   : "only one case file can be given");
+    return sortedArguments.files.front();
+}
+
+template<class ReportCommand>
+Result<Command> readReport(const std::vector<std::string>& arguments) {
+    const auto options = sorted(arguments, 1, {}, {"--json"});
+    if (!options.ok())
+        return options.error();
+    const auto file = onlyFile(options.value());
+    if (!file.ok())
+        return file.error();
+    return Command(ReportCommand{file.value(), options.value().has("--json") ? ReportForm::Json
+                                                                             : ReportForm::Text});
+}
+
+Result<Command> readTemplates(const std::vector<std::string>& arguments) {
+    const auto options =
+        sorted(arguments, 1, {"-o", "--paper", "--overlap", "--svg", "--marks"}, {"--landscape"});
+    if (!options.ok())
+        return options.error();
+    const auto file = onlyFile(options.value());
+    if (!file.ok())
+        return file.error();
+    TemplatesCommand command;
+    command.file = file.value();
+    command.pdf = options.value().value("-o");
+    command.svgFolder = options.value().value("--svg");
+    command.marks = options.value().value("--marks");
+    command.paper = options.value().value("--paper");
+    command.landscape = options.value().has("--landscape");
+    if (command.pdf.empty() && command.svgFolder.empty() && command.marks.empty())
+        return usage("templates wants -o OUT.pdf, --svg DIR or --marks OUT.json");
+    if (const std::string overlap = options.value().value("--overlap"); !overlap.empty()) {
+        // Overlaps of paper are told in millimetres where no unit is written.
+        const auto length = parseLength(overlap, Unit::Millimetre);
+        if (!length.ok())
+            return Error{"--overlap", length.error().sentence(), "write it like 10 mm or 3/8 in"};
+        command.overlap = length.value().length;
+    }
+    return Command(command);
+}
+
+Result<Command> readPicture(const std::vector<std::string>& arguments) {
+    const auto options = sorted(arguments, 1, {"-o"}, {});
+    if (!options.ok())
+        return options.error();
+    const auto file = onlyFile(options.value());
+    if (!file.ok())
+        return file.error();
+    const std::string out = options.value().value("-o");
+    if (!out.ends_with(".svg") && !out.ends_with(".png"))
+        return usage("picture wants -o OUT.svg or -o OUT.png");
+    return Command(PictureCommand{file.value(), out});
+}
+
+} // namespace
+
+Result<Command> readCommandLine(const std::vector<std::string>& arguments) {
+    if (arguments.empty())
+        return Command(WindowCommand{});
+    if (isOneOf("--help", arguments) || isOneOf("-h", arguments))
+        return Command(HelpCommand{});
+    if (isOneOf("--version", arguments))
+        return Command(VersionCommand{});
+    if (arguments[0] == "check")
+        return readReport<CheckCommand>(arguments);
+    if (arguments[0] == "plan")
+        return readReport<PlanCommand>(arguments);
+    if (arguments[0] == "templates")
+        return readTemplates(arguments);
+    if (arguments[0] == "picture")
+        return readPicture(arguments);
+    const auto options = sorted(arguments, 0, {}, {});
+    if (!options.ok())
+        return options.error();
+    const auto file = onlyFile(options.value());
+    if (!file.ok())
+        return file.error();
+    return Command(WindowCommand{file.value()});
+}
+
+std::string helpText() {
+    return "Frontwright: drawer fronts that fit, with every hole in its place.\n"
+           "\n"
+           "  frontwright [FILE]                    open the window\n"
+           "  frontwright check FILE [--json]       what to heed; exit 0 nothing, 1 a part would "
+           "be\n"
+           "                                        spoiled or will not work, 2 the file can't be "
+           "used\n"
+           "  frontwright plan FILE [--json]        every computed number and how it came about\n"
+           "  frontwright templates FILE [-o OUT.pdf] [--svg DIR] [--marks OUT.json]\n"
+           "              [--paper NAME] [--landscape] [--overlap LENGTH]\n"
+           "                                        full-size drilling templates\n"
+           "  frontwright picture FILE -o OUT.svg|OUT.png\n"
+           "                                        the elevation with its dimensions\n"
+           "  frontwright --help | --version\n"
+           "\n"
+           "Print templates at 100 %, and measure the check bars before you drill.\n";
+}
+
+} // namespace frontwright

@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/lengths/length.h"
+#include "core/results/result.h"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace frontwright {
+
+enum class ReportForm : std::uint8_t { Text, Json };
+
+struct WindowCommand {
+    std::string file; ///< empty: a new case
+};
+struct CheckCommand {
+    std::string file;
+    ReportForm form = ReportForm::Text;
+};
+struct PlanCommand {
+    std::string file;
+    ReportForm form = ReportForm::Text;
+};
+/// At least one of the three outputs is given.
+struct TemplatesCommand {
+    std::string file;
+    std::string pdf;
+    std::string svgFolder;
+    std::string marks;
+    std::string paper; ///< empty: A4 for documents in millimetres, Letter for those in inches
+    bool landscape = false;
+    Length overlap = Length::millimetres(10);
+};
+struct PictureCommand {
+    std::string file;
+    std::string out; ///< .svg or .png
+};
+struct HelpCommand {};
+struct VersionCommand {};
+
+using Command = std::variant<WindowCommand, CheckCommand, PlanCommand, TemplatesCommand,
+                             PictureCommand, HelpCommand, VersionCommand>;
+
+/// Reads the arguments after the program's name. Error: what can't be understood, and what could.
+Result<Command> readCommandLine(const std::vector<std::string>& arguments);
+
+std::string helpText();
+
+} // namespace frontwright

@@ -1,0 +1,177 @@
+#include "app/commands.h"
+
+#include "core/documents/document.h"
+#include "core/drawings/elevation.h"
+#include "core/drawings/plain_marks.h"
+#include "core/reports/report.h"
+#include "core/sheets/sheets.h"
+#include "ui/files/built_in_catalogue.h"
+#include "ui/files/save_file.h"
+#include "ui/paper/pdf.h"
+#include "ui/paper/picture.h"
+#include "ui/session/session.h"
+
+#include <QDir>
+#include <QFileInfo>
+
+#include <algorithm>
+#include <cstdio>
+#include <utility>
+
+namespace frontwright {
+
+namespace {
+
+using Outputs = std::vector<std::pair<QString, QByteArray>>;
+
+Result<std::shared_ptr<const Work>> opened(const std::string& file) {
+    const auto bytes = readFile(QString::fromStdString(file));
+    if (!bytes.ok())
+        return bytes.error();
+    auto project =
+        readDocument({bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())});
+    if (!project.ok()) {
+        Error error = project.error();
+        error.place = error.place.empty() ? file : file + ", " + error.place;
+        return error;
+    }
+    auto work = workOut(std::move(project).value(), builtInCatalogue());
+    if (!work.ok())
+        return Error{file, work.error().sentence(), {}};
+    return work;
+}
+
+void print(const std::string& text) {
+    std::fwrite(text.data(), 1, text.size(), stdout);
+}
+
+int written(const Outputs& outputs) {
+    for (const auto& [path, bytes] : outputs)
+        if (const auto failed = writeFileWhole(path, bytes))
+            return failedWith(*failed);
+    return exitWell;
+}
+
+/// "Front A2 · tile B1 · page 3 of 12" → "03-front-a2-tile-b1"
+QString sheetFileName(std::size_t number, const std::string& pageLabel) {
+    QString name = QString::fromStdString(pageLabel).toLower();
+    name = name.left(name.lastIndexOf(QStringLiteral("page")));
+    QString safe;
+    for (const QChar c : name) {
+        if (c.isLetterOrNumber() && c.unicode() < 128)
+            safe += c;
+        else if (!safe.isEmpty() && !safe.endsWith(u'-'))
+            safe += u'-';
+    }
+    while (safe.endsWith(u'-'))
+        safe.chop(1);
+    return QStringLiteral("%1-%2.svg").arg(number, 3, 10, QLatin1Char('0')).arg(safe);
+}
+
+Result<SheetOptions> sheetOptions(const TemplatesCommand& command, const Project& project) {
+    SheetOptions options;
+    const std::string name = !command.paper.empty()                   ? command.paper
+                             : project.style.unit == Unit::Millimetre ? "A4"
+                                                                      : "Letter";
+    auto paper = paperNamed(name);
+    if (!paper.ok())
+        return paper.error();
+    options.paper = std::move(paper).value();
+    options.orientation = command.landscape ? Orientation::Landscape : Orientation::Portrait;
+    options.overlap = command.overlap;
+    options.documentName = QFileInfo(QString::fromStdString(command.file)).fileName().toStdString();
+    return options;
+}
+
+Result<Outputs> templateOutputs(const TemplatesCommand& command, const Work& work) {
+    const auto options = sheetOptions(command, work.project);
+    if (!options.ok())
+        return options.error();
+    const auto all = templates(work.project, work.plan, work.project.style);
+    const auto laid = pages(work.project, work.plan, all, options.value());
+    if (!laid.ok())
+        return laid.error();
+    Outputs outputs;
+    if (!command.pdf.empty()) {
+        auto pdf = pdfOf(laid.value(), options.value().documentName);
+        if (!pdf.ok())
+            return pdf.error();
+        outputs.emplace_back(QString::fromStdString(command.pdf), std::move(pdf).value());
+    }
+    if (!command.marks.empty())
+        outputs.emplace_back(QString::fromStdString(command.marks),
+                             QByteArray::fromStdString(marksJson(laid.value())));
+    if (!command.svgFolder.empty()) {
+        const QDir folder(QString::fromStdString(command.svgFolder));
+        for (std::size_t i = 0; i < laid.value().size(); ++i) {
+            const Page& page = laid.value()[i];
+            outputs.emplace_back(folder.filePath(sheetFileName(i + 1, page.label)),
+                                 QByteArray::fromStdString(svg(page.drawing, page.label)));
+        }
+    }
+    return outputs;
+}
+
+} // namespace
+
+int failedWith(const Error& error) {
+    std::fprintf(stderr, "%s\n", error.sentence().c_str());
+    return exitUnusable;
+}
+
+int run(const CheckCommand& command) {
+    const auto work = opened(command.file);
+    if (!work.ok())
+        return failedWith(work.error());
+    const Work& w = *work.value();
+    print(command.form == ReportForm::Json
+              ? findingsJson(w.project, w.plan, w.findings, w.project.style)
+              : findingsText(w.project, w.plan, w.findings, w.project.style));
+    const bool grave = std::any_of(w.findings.begin(), w.findings.end(), [](const Finding& f) {
+        return f.severity == Severity::Ruins || f.severity == Severity::WontWork;
+    });
+    return grave ? exitHeed : exitWell;
+}
+
+int run(const PlanCommand& command) {
+    const auto work = opened(command.file);
+    if (!work.ok())
+        return failedWith(work.error());
+    const Work& w = *work.value();
+    print(command.form == ReportForm::Json ? planJson(w.project, w.plan, w.project.style)
+                                           : planText(w.project, w.plan, w.project.style));
+    return exitWell;
+}
+
+int run(const TemplatesCommand& command) {
+    const auto work = opened(command.file);
+    if (!work.ok())
+        return failedWith(work.error());
+    const auto outputs = templateOutputs(command, *work.value());
+    if (!outputs.ok())
+        return failedWith(outputs.error());
+    if (!command.svgFolder.empty() && !QDir().mkpath(QString::fromStdString(command.svgFolder)))
+        return failedWith({command.svgFolder, "the folder can't be made", "choose another one"});
+    return written(outputs.value());
+}
+
+int run(const PictureCommand& command) {
+    const auto work = opened(command.file);
+    if (!work.ok())
+        return failedWith(work.error());
+    const Work& w = *work.value();
+    ElevationOptions options;
+    options.style = w.project.style;
+    // A scale of the standard series at which the case fits an A3 sheet.
+    const double size =
+        std::max(w.plan.outline.width().inMillimetres(), w.plan.outline.height().inMillimetres());
+    options.paperScale = size <= 600 ? 0.5 : size <= 1'500 ? 0.2 : size <= 3'000 ? 0.1 : 0.05;
+    const Drawing drawing = elevation(w.project, w.plan, options);
+    const QString out = QString::fromStdString(command.out);
+    if (command.out.ends_with(".svg"))
+        return written({{out, QByteArray::fromStdString(svg(drawing, w.project.title))}});
+    const auto png = pngOf(drawing);
+    return png.ok() ? written({{out, png.value()}}) : failedWith(png.error());
+}
+
+} // namespace frontwright

@@ -1,0 +1,117 @@
+#include "core/reports/groups.h"
+
+namespace frontwright {
+
+namespace {
+
+using Kind = QuantityGroup::Kind;
+
+Kind kindOf(QuantityKind kind) {
+    if (kind == QuantityKind::CaseWidth || kind == QuantityKind::CaseHeight)
+        return Kind::Case;
+    if (kind <= QuantityKind::MemberReveal)
+        return Kind::Member;
+    if (kind == QuantityKind::SpacerWidth)
+        return Kind::Spacer;
+    if (kind == QuantityKind::StopFromFarEdge || kind == QuantityKind::StopFromOpening)
+        return Kind::Stop;
+    return Kind::Front;
+}
+
+std::string memberTitle(const Plan& plan, std::uint32_t item) {
+    const MemberPlan& member = plan.members[item];
+    if (member.id == leftStile)
+        return "Left stile";
+    if (member.id == rightStile)
+        return "Right stile";
+    if (member.id == bottomRail)
+        return "Bottom rail";
+    if (member.id == topRail)
+        return "Top rail";
+    // The four outer ones come first.
+    return (member.kind == MemberKind::Stile ? "Stile " : "Rail ") + std::to_string(item - 3);
+}
+
+std::string sideName(Side side) {
+    switch (side) {
+    case Side::Left:
+        return "left";
+    case Side::Right:
+        return "right";
+    case Side::Bottom:
+        return "bottom";
+    case Side::Top:
+        break;
+    }
+    return "top";
+}
+
+std::string titleOf(const Project& project, const Plan& plan, Kind kind, std::uint32_t item) {
+    switch (kind) {
+    case Kind::Case:
+        return "Case";
+    case Kind::Member:
+        return memberTitle(plan, item);
+    case Kind::Front:
+        return "Front " + label(project, plan.fronts[item]);
+    case Kind::Spacer:
+        return "Spacer between " + label(project, plan.fronts[plan.spacers[item].lower]) + " and " +
+               label(project, plan.fronts[plan.spacers[item].upper]);
+    case Kind::Stop:
+        break;
+    }
+    const Stop& stop = plan.stops[item];
+    return "Stop, " + sideName(stop.side) + " of " + label(project, plan.fronts[stop.front]);
+}
+
+std::string wayName(std::uint32_t index) {
+    switch (allMountingWays.at(index)) {
+    case MountingWay::ThroughWall:
+        return "through wall and front";
+    case MountingWay::FrontCounterbore:
+        return "front only, counterbore";
+    case MountingWay::FrontAccessHole:
+        break;
+    }
+    return "front only, access hole";
+}
+
+} // namespace
+
+std::vector<QuantityGroup> grouped(const Project& project, const Plan& plan) {
+    std::vector<QuantityGroup> groups;
+    for (const Quantity quantity : allQuantities(plan)) {
+        if (!valueOf(plan, quantity))
+            continue;
+        const Kind kind = kindOf(quantity.kind);
+        if (groups.empty() || groups.back().kind != kind || groups.back().item != quantity.item)
+            groups.push_back(
+                {kind, quantity.item, titleOf(project, plan, kind, quantity.item), {}});
+        groups.back().quantities.push_back(quantity);
+    }
+    return groups;
+}
+
+std::string indexName(Quantity quantity) {
+    switch (quantity.kind) {
+    case QuantityKind::ScrewPenetration:
+    case QuantityKind::ScrewTipCover:
+    case QuantityKind::HoleX:
+    case QuantityKind::HoleY:
+        return "screw hole " + std::to_string(quantity.index + 1);
+    case QuantityKind::HandleX:
+    case QuantityKind::HandleY:
+        return "handle hole " + std::to_string(quantity.index + 1);
+    case QuantityKind::BoltGrip:
+    case QuantityKind::BoltLeastLength:
+    case QuantityKind::BoltGreatestLength:
+    case QuantityKind::BoltLength:
+    case QuantityKind::Counterbore:
+    case QuantityKind::WoodUnderHead:
+        return wayName(quantity.index);
+    default:
+        return {};
+    }
+}
+
+} // namespace frontwright

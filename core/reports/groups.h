@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/plan/quantity.h"
+
+#include <string>
+#include <vector>
+
+namespace frontwright {
+
+/// The numbers of one thing (the case, a member, a front, a spacer, a stop), in shown order.
+struct QuantityGroup {
+    enum class Kind : std::uint8_t { Case, Member, Front, Spacer, Stop } kind = Kind::Case;
+    std::uint32_t item = 0; ///< index into the plan's list of that kind
+    std::string title;      ///< "Front A2", "Rail 3"
+    std::vector<Quantity> quantities;
+};
+
+/// All numbers of the plan that exist, grouped; the order is fixed.
+std::vector<QuantityGroup> grouped(const Project&, const Plan&);
+
+/// "screw", "wood": which hole, way or the like an indexed quantity means; empty where it has none.
+std::string indexName(Quantity);
+
+} // namespace frontwright

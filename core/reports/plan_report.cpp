@@ -1,0 +1,143 @@
+#include "core/lengths/format.h"
+#include "core/reports/groups.h"
+#include "core/reports/json_writer.h"
+#include "core/reports/report.h"
+
+#include <algorithm>
+
+namespace frontwright {
+
+namespace {
+
+void writeRect(JsonWriter& json, const CaseRect& rect) {
+    json.beginObject();
+    json.key("left");
+    json.millimetres(rect.left);
+    json.key("bottom");
+    json.millimetres(rect.bottom);
+    json.key("right");
+    json.millimetres(rect.right);
+    json.key("top");
+    json.millimetres(rect.top);
+    json.endObject();
+}
+
+void writeNumber(JsonWriter& json, const Derivation& derivation, Quantity quantity,
+                 LengthStyle style) {
+    json.beginObject();
+    json.key("key");
+    json.text(key(quantity.kind));
+    if (const std::string which = indexName(quantity); !which.empty()) {
+        json.key("index");
+        json.number(quantity.index);
+        json.key("which");
+        json.text(which);
+    }
+    json.key("name");
+    json.text(derivation.name);
+    json.key("mm");
+    json.millimetres(derivation.value);
+    json.key("shown");
+    json.text(shown(derivation.value, style));
+    json.key("formula");
+    json.text(derivation.formula);
+    json.key("figures");
+    json.text(derivation.figures);
+    json.key("source");
+    json.text(derivation.source.title);
+    json.endObject();
+}
+
+std::string_view kindName(QuantityGroup::Kind kind) {
+    switch (kind) {
+    case QuantityGroup::Kind::Case:
+        return "case";
+    case QuantityGroup::Kind::Member:
+        return "member";
+    case QuantityGroup::Kind::Front:
+        return "front";
+    case QuantityGroup::Kind::Spacer:
+        return "spacer";
+    case QuantityGroup::Kind::Stop:
+        break;
+    }
+    return "stop";
+}
+
+void writePlaces(JsonWriter& json, const Plan& plan, const QuantityGroup& group) {
+    if (group.kind == QuantityGroup::Kind::Member) {
+        json.key("rect");
+        writeRect(json, plan.members[group.item].rect);
+    } else if (group.kind == QuantityGroup::Kind::Front) {
+        json.key("opening");
+        writeRect(json, plan.fronts[group.item].openingRect);
+        json.key("rect");
+        writeRect(json, plan.fronts[group.item].rect);
+    }
+}
+
+/// Display columns of UTF-8 text: every code point counts as one.
+std::size_t columns(const std::string& text) {
+    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+        return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+    }));
+}
+
+std::string padded(std::string text, std::size_t width) {
+    const std::size_t size = columns(text);
+    text.append(size < width ? width - size : 1, ' ');
+    return text;
+}
+
+} // namespace
+
+std::string planJson(const Project& project, const Plan& plan, LengthStyle style) {
+    JsonWriter json;
+    json.beginObject();
+    json.key("format");
+    json.text("frontwright-plan");
+    json.key("version");
+    json.text("1.0");
+    json.key("title");
+    json.text(project.title);
+    json.key("items");
+    json.beginArray();
+    for (const QuantityGroup& group : grouped(project, plan)) {
+        json.beginObject();
+        json.key("kind");
+        json.text(kindName(group.kind));
+        json.key("title");
+        json.text(group.title);
+        writePlaces(json, plan, group);
+        json.key("numbers");
+        json.beginArray();
+        for (const Quantity quantity : group.quantities)
+            if (const auto derivation = derive(project, plan, quantity, style))
+                writeNumber(json, *derivation, quantity, style);
+        json.endArray();
+        json.endObject();
+    }
+    json.endArray();
+    json.endObject();
+    return json.finish();
+}
+
+std::string planText(const Project& project, const Plan& plan, LengthStyle style) {
+    std::string text = project.title.empty() ? std::string() : project.title + "\n";
+    for (const QuantityGroup& group : grouped(project, plan)) {
+        text += "\n" + group.title + "\n";
+        for (const Quantity quantity : group.quantities) {
+            const auto derivation = derive(project, plan, quantity, style);
+            if (!derivation)
+                continue;
+            const std::string which = indexName(quantity);
+            // Some names say already which of several is meant.
+            const bool says = which.empty() || derivation->name.find(which) != std::string::npos;
+            text += "  " + padded(says ? derivation->name : derivation->name + ", " + which, 48) +
+                    padded(shown(derivation->value, style), 14) + derivation->figures + "\n";
+        }
+    }
+    return text;
+}
+
+} // namespace frontwright
