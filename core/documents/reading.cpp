@@ -13,6 +13,18 @@ constexpr std::string_view aLength = "a length such as \"12 5/8 in\" or \"320 mm
 constexpr std::string_view aSideFit = "a fit such as \"overlay 1/4 in\", \"gap 1/8 in\" or "
                                       "\"inset 2 mm\"";
 
+/// In a notation that can give it back: 1/10 in is no whole number of 64ths, and becomes 0.1 in.
+WrittenLength keepable(WrittenLength length) {
+    const bool isFraction =
+        length.notation == Notation::InchFraction || length.notation == Notation::FeetInches;
+    const std::int64_t nm = length.length.nanometres();
+    constexpr std::int64_t endsAsInchDecimal = 127; // nm; 1 in is 200 000 of them
+    if (isFraction && nm % Length::nanometresPer64th != 0)
+        length.notation =
+            nm % endsAsInchDecimal == 0 ? Notation::InchDecimal : Notation::Millimetre;
+    return length;
+}
+
 void failAsLength(const Place& at, std::string_view expected, const Error& error) {
     at.fail("expected " + std::string(expected) + ", found " + at.state.tree.found(at.node) + " (" +
                 error.what + ")",
@@ -62,7 +74,7 @@ void readLength(const Place& at, WrittenLength& length, Sign sign) {
         return failAsLength(at, aLength, read.error());
     if (sign == Sign::NotNegative && read.value().length < Length{})
         return at.failExpecting("a length that is not negative");
-    length = read.value();
+    length = keepable(read.value());
 }
 
 void readValue(const Place& at, WrittenLength& length) {
@@ -87,7 +99,7 @@ void readValue(const Place& at, SideFit& side) {
         const Result<WrittenLength> amount = parseWrittenLength(text.substr(space + 1));
         if (!amount.ok())
             return failAsLength(at, aSideFit, amount.error());
-        side = {static_cast<Fit>(i), amount.value()};
+        side = {static_cast<Fit>(i), keepable(amount.value())};
         return;
     }
     at.failExpecting(aSideFit);

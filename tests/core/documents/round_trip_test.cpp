@@ -159,6 +159,15 @@ TEST(RoundTrip, AnUnknownMemberGoesWithTheChoiceItStoodIn) {
     EXPECT_EQ(writeDocument(project).find("\"future\""), std::string::npos);
 }
 
+TEST(RoundTrip, AFractionThatIsNoNumberOf64thsIsGivenBackAsADecimal) {
+    const std::string sound = contentOf(sourceFolder() / "tests/core/documents/sound.json");
+    const Project tenth = readOrFail(replaced(sound, "\"18 in\"", "\"1 1/10 in\""));
+    EXPECT_EQ(tenth.casework.depth.length, Length::fromMicrometres(27'940));
+    const std::string bytes = writeDocument(tenth);
+    EXPECT_NE(bytes.find("\"depth\": \"1.1 in\""), std::string::npos) << bytes;
+    EXPECT_TRUE(readOrFail(bytes) == tenth);
+}
+
 TEST(RoundTrip, AMemberIsNeverWrittenTwice) {
     Project project = readOrFail(contentOf(sourceFolder() / "tests/core/documents/sound.json"));
     project.unknowns = {{"title", "\"older\""}, {"future", "1"}};
