@@ -18,6 +18,12 @@ void drawWithoutDisplay() {
     if (!qEnvironmentVariableIsSet("DISPLAY") && !qEnvironmentVariableIsSet("WAYLAND_DISPLAY") &&
         !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
+    // Qt looks for a folder that only a desktop session has, and says so on stderr.
+    if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR"))
+        qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& text) {
+            if (type >= QtCriticalMsg)
+                std::fprintf(stderr, "%s\n", qPrintable(text));
+        });
 }
 
 int runWindow(const WindowCommand& command, int argc, char** argv) {

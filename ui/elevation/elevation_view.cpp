@@ -46,6 +46,7 @@ ElevationView::ElevationView(Session& session, QWidget* parent)
     connect(&session, &Session::workChanged, this, [this] { refresh(); });
     connect(&session, &Session::styleChanged, this, [this] { refresh(); });
     connect(&session, &Session::selectionChanged, this, [this] { refresh(); });
+    connect(&session, &Session::started, this, &ElevationView::fit);
     refresh();
 }
 

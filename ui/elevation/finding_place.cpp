@@ -32,9 +32,8 @@ QPointF placeOnFront(const Whereabouts& where, const FrontPlan& front) {
         return point(toMm(front.rect.lowerLeft()) + toMm(front.hardware->holes[*where.handleHole]));
     if (where.side)
         return sidePoint(toMm(front.rect), *where.side);
-    // Off the middle, where the label and the handle are.
-    const BoxMm box = toMm(front.rect);
-    return {box.min().x() + box.sizes().x() * 0.2, box.center().y()};
+    // On the edge, clear of the label and the handle.
+    return sidePoint(toMm(front.rect), Side::Left);
 }
 
 } // namespace

@@ -11,6 +11,8 @@ inline QRectF inScene(const CaseRect& rect) {
     return {rect.left.inMillimetres(), rect.bottom.inMillimetres(), rect.width().inMillimetres(),
             rect.height().inMillimetres()};
 }
-inline QPointF inScene(const PointMm& p) { return {p.x(), p.y()}; }
+inline QPointF inScene(const PointMm& p) {
+    return {p.x(), p.y()};
+}
 
 } // namespace frontwright

@@ -43,6 +43,7 @@ std::optional<Error> Session::start(Project project) {
     show(std::move(work).value());
     Q_EMIT styleChanged();
     Q_EMIT selectionChanged();
+    Q_EMIT started();
     return std::nullopt;
 }
 

@@ -73,6 +73,7 @@ public:
     [[nodiscard]] QUndoStack& undoStack() { return m_undo; }
 
 Q_SIGNALS:
+    void started(); ///< another case is open
     void workChanged();
     void selectionChanged();
     void styleChanged();

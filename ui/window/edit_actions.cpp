@@ -134,7 +134,7 @@ void EditActions::fill(QToolBar& bar) {
     bar.addAction(m_undo);
     bar.addAction(m_redo);
     bar.addSeparator();
-    constexpr std::size_t shownEdits[] = {0, 1, 4, 5, 7, 9};
+    constexpr std::size_t shownEdits[] = {0, 1, 4, 7, 9};
     for (const std::size_t i : shownEdits)
         bar.addAction(m_edits[i].action);
 }

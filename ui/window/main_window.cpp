@@ -92,9 +92,11 @@ void MainWindow::addDocks() {
     properties->raise();
     auto* section = dock(tr("Section"), QStringLiteral("section"), new SectionPanel(m_session),
                          Qt::RightDockWidgetArea);
-    dock(tr("Findings"), QStringLiteral("findings"), m_findings, Qt::BottomDockWidgetArea);
+    auto* findings =
+        dock(tr("Findings"), QStringLiteral("findings"), m_findings, Qt::BottomDockWidgetArea);
     resizeDocks({properties, section}, {460, 340}, Qt::Vertical);
     resizeDocks({properties}, {380}, Qt::Horizontal);
+    resizeDocks({findings}, {190}, Qt::Vertical);
 }
 
 void MainWindow::addMenus() {

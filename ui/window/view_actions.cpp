@@ -120,7 +120,7 @@ void ViewActions::fill(QMenu& menu) {
 }
 
 void ViewActions::fill(QToolBar& bar) {
-    bar.addActions(m_zoom);
+    bar.addAction(m_zoom.back());
     bar.addSeparator();
     bar.addActions(m_units->actions());
 }
