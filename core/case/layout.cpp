@@ -15,9 +15,22 @@ const char* nameOf(Direction direction) {
     return direction == Direction::Rows ? "row" : "column";
 }
 
+std::size_t openingsIn(const Region& region) {
+    const auto* split = std::get_if<Split>(&region.content);
+    if (split == nullptr)
+        return 1;
+    std::size_t count = 0;
+    for (const Child& child : split->children)
+        count += openingsIn(*child.region);
+    return count;
+}
+
 class LayoutMaker {
 public:
-    explicit LayoutMaker(Length grid) : m_grid(grid) {}
+    LayoutMaker(Length grid, std::size_t openings) : m_grid(grid) {
+        m_layout.openings.reserve(openings);
+        m_layout.members.reserve(openings + 3); // a split has one member fewer than children
+    }
 
     void addFrame(const Case& casework, const CaseRect& inside) {
         const Length width = casework.width;
@@ -138,7 +151,7 @@ Result<Layout> layOut(const Case& casework) {
     const CaseRect inside = insideFrame(casework);
     if (std::optional<Error> error = frameError(casework, inside))
         return std::move(*error);
-    LayoutMaker maker(casework.grid);
+    LayoutMaker maker(casework.grid, openingsIn(*casework.divisions));
     maker.addFrame(casework, inside);
     if (!maker.place(*casework.divisions, inside, {0, 1, 2, 3}, 0)) {
         maker.error().place += " of the case";
