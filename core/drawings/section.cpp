@@ -80,7 +80,8 @@ Drawing frontSection(const Project& project, const Plan& plan, std::uint32_t fro
     drawWood(sketch, subject, fastenerShapes(subject));
     drawFasteners(sketch, subject);
     drawSectionDimensions(sketch, subject);
-    drawNote(sketch, noteOf(subject), options.style);
+    if (options.notes == SectionNotes::Below)
+        drawNote(sketch, noteOf(subject), options.style);
     return sketch.finished(margin);
 }
 

@@ -12,9 +12,13 @@ namespace frontwright {
 ///
 ///     show face | front | wall |  inside of the box →
 ///           −t  …      0 …     w
+/// Title and notes below the section; left out where they are said beside it.
+enum class SectionNotes : std::uint8_t { Below, LeftOut };
+
 struct SectionOptions {
     LengthStyle style;
     double paperScale = 0.5;
+    SectionNotes notes = SectionNotes::Below;
     std::uint32_t mountingHole = 0; ///< which screw is shown, with its whole row
 };
 Drawing frontSection(const Project&, const Plan&, std::uint32_t front, const SectionOptions&);

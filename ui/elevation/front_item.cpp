@@ -11,7 +11,7 @@ namespace {
 
 bool sameOptions(const ElevationOptions& a, const ElevationOptions& b) {
     return a.style == b.style && a.paperScale == b.paperScale && a.holes == b.holes &&
-           a.boxes == b.boxes && a.allowedRegion == b.allowedRegion;
+           a.boxes == b.boxes && a.allowedRegion == b.allowedRegion && a.emphasised == b.emphasised;
 }
 
 } // namespace
@@ -35,6 +35,9 @@ void FrontItem::sync(const Project& project, const Plan& plan, std::uint32_t ind
                      const ElevationOptions& options, Theme theme) {
     const FrontPlan& front = plan.fronts[index];
     Seen seen{front, *front.profile, label(project, front), options};
+    // Only whether it is this one makes its label give way to its dimensions.
+    if (seen.options.emphasised != front.opening)
+        seen.options.emphasised.reset();
     if (theme != m_theme) {
         m_theme = theme;
         update();

@@ -78,9 +78,10 @@ void MemberDrag::describe(const Snapped& snapped, const std::string& heldBecause
     tagSizes();
     QString text = (m_moved < Length() ? QString() : QStringLiteral("+")) +
                    QString::fromStdString(shown(m_moved, m_session.style()));
-    if (snapped.to == SnapTo::EqualSizes)
+    const bool reached = m_moved == snapped.delta;
+    if (reached && snapped.to == SnapTo::EqualSizes)
         text += tr(" · equal sizes");
-    if (snapped.to == SnapTo::Line)
+    if (reached && snapped.to == SnapTo::Line)
         text += tr(" · in line");
     m_emphasis.tags.push_back({rect.center(), text, Emphasis::Tag::Kind::Plain});
     if (snapped.to == SnapTo::Line && snapped.line) {

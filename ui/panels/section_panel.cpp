@@ -11,7 +11,10 @@ namespace frontwright {
 
 namespace {
 constexpr double margin = 8;
-}
+constexpr double leastScale = 0.2; // px per mm
+constexpr double greatestScale = 20;
+constexpr double readableScale = 1.0;
+} // namespace
 
 SectionPanel::SectionPanel(Session& session, QWidget* parent)
     : QWidget(parent),
@@ -32,23 +35,39 @@ std::optional<std::uint32_t> SectionPanel::shownFront() const {
 }
 
 SectionPanel::Fitted SectionPanel::fitted(std::uint32_t front) const {
+    const double own = QFontMetricsF(font()).capHeight() / 2.5;
+    // Where the wood would become too small to read, the figures give way first.
+    Fitted best = fittedAt(front, own);
+    for (const double smaller : {0.85, 0.7})
+        if (best.pixelsPerMm < readableScale)
+            best = fittedAt(front, own * smaller);
+    return best;
+}
+
+SectionPanel::Fitted SectionPanel::fittedAt(std::uint32_t front, double pixelsPerPaperMm) const {
     SectionOptions options;
     options.style = m_session.style();
+    options.notes = SectionNotes::LeftOut;
     options.mountingHole = m_session.selection().mountingHole.value_or(0);
-    const double pixelsPerPaperMm = QFontMetricsF(font()).capHeight() / 2.5;
-    double pixelsPerMm = 1.5;
-    Drawing drawing;
-    // Figures keep their size, so the extent changes with the scale: a few rounds settle it.
-    for (int round = 0; round < 4; ++round) {
+    const auto drawnAt = [&](double pixelsPerMm) {
         options.paperScale = pixelsPerMm / pixelsPerPaperMm;
-        drawing = frontSection(m_session.project(), m_session.plan(), front, options);
-        const PointMm size = drawing.extent.sizes();
-        const double fits =
-            std::min((width() - 2 * margin) / size.x(), (height() - 2 * margin) / size.y());
-        if (round < 3)
-            pixelsPerMm = std::clamp(fits, 0.05, 20.0);
+        return frontSection(m_session.project(), m_session.plan(), front, options);
+    };
+    // Wood grows with the scale, figures do not: pixels = wood × scale + figures. Two drawings
+    // tell wood and figures apart.
+    const PointMm room(width() - 2 * margin, height() - 2 * margin);
+    double small = 0.5;
+    double large = 2.0;
+    for (int round = 0; round < 3; ++round) {
+        const PointMm atSmall = drawnAt(small).extent.sizes() * small;
+        const PointMm atLarge = drawnAt(large).extent.sizes() * large;
+        const PointMm wood = (atLarge - atSmall) / (large - small);
+        const PointMm figures = atSmall - wood * small;
+        const PointMm scale = (room - figures).cwiseQuotient(wood.cwiseMax(1e-3));
+        large = std::clamp(scale.minCoeff(), leastScale, greatestScale);
+        small = large * 0.8;
     }
-    return {std::move(drawing), pixelsPerMm};
+    return {drawnAt(large), large};
 }
 
 void SectionPanel::paintEvent(QPaintEvent*) {

@@ -27,6 +27,7 @@ private:
         double pixelsPerMm;
     };
     [[nodiscard]] Fitted fitted(std::uint32_t front) const;
+    [[nodiscard]] Fitted fittedAt(std::uint32_t front, double pixelsPerPaperMm) const;
 
     Session& m_session;
 };

@@ -94,8 +94,8 @@ void MainWindow::addDocks() {
                          Qt::RightDockWidgetArea);
     auto* findings =
         dock(tr("Findings"), QStringLiteral("findings"), m_findings, Qt::BottomDockWidgetArea);
-    resizeDocks({properties, section}, {460, 340}, Qt::Vertical);
-    resizeDocks({properties}, {380}, Qt::Horizontal);
+    resizeDocks({properties, section}, {380, 420}, Qt::Vertical);
+    resizeDocks({properties}, {400}, Qt::Horizontal);
     resizeDocks({findings}, {190}, Qt::Vertical);
 }
 
