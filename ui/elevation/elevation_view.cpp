@@ -24,7 +24,8 @@ constexpr double notch = 120;
 constexpr double stepPerNotch = 1.2;
 constexpr double leastScale = 0.02; // px per mm
 constexpr double greatestScale = 40;
-constexpr int fitMargin = 16;
+/// Room for the dimensions that a selected front adds.
+constexpr int fitMargin = 36;
 
 } // namespace
 

@@ -84,8 +84,12 @@ void SectionPanel::paintEvent(QPaintEvent*) {
     }
     const Fitted shown = fitted(*front);
     const PointMm centre = shown.drawing.extent.center();
+    // Rows of figures come and go with the scale; what still reaches out is shrunk as a whole.
+    const PointMm size = shown.drawing.extent.sizes() * shown.pixelsPerMm;
+    const double pixelsPerMm = shown.pixelsPerMm * std::min({1.0, (width() - 2 * margin) / size.x(),
+                                                             (height() - 2 * margin) / size.y()});
     painter.translate(width() / 2.0, height() / 2.0);
-    painter.scale(shown.pixelsPerMm, -shown.pixelsPerMm);
+    painter.scale(pixelsPerMm, -pixelsPerMm);
     painter.translate(-centre.x(), -centre.y());
     paint(painter, shown.drawing, theme);
 }

@@ -73,6 +73,7 @@ WaysPanel::WaysPanel(Session& session, QWidget* parent)
                                                      Qt::Alignment(Qt::TextWordWrap));
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->setWordWrap(true);
+    m_table->horizontalHeader()->setMinimumHeight(fontMetrics().lineSpacing() * 3);
     m_note->setWordWrap(true);
     auto* column = new QVBoxLayout(this);
     column->addWidget(m_table, 1);
