@@ -98,13 +98,19 @@ TEST(Plan, HasNoHardwareWhereNoFormIsChosen) {
 }
 
 TEST(Plan, SolvesTheThinRimForEachProfileAndThickness) {
-    // Twelve profiles in turn, so that more are needed than are remembered.
+    // Wide chamfers, so that the rim bounds where screws may go. Twelve profiles in turn, so that
+    // more are needed than are remembered.
     const Project project = withOpenings(banks(4, 6), [](Opening& leaf, std::size_t i) {
         leaf.choices.profile = Profile{ProfileFamily::Chamfer,
-                                       in(1),
+                                       in(3),
                                        in(0, 16 + static_cast<std::int64_t>(i % 12)),
                                        {},
                                        PerSide<bool>::all(true)};
+        // And one profile in two thicknesses, one after the other.
+        if (i >= 12)
+            leaf.choices.profile =
+                Profile{ProfileFamily::Chamfer, in(3), in(0, 32), {}, PerSide<bool>::all(true)};
+        leaf.choices.thickness = WrittenLength(i % 2 == 0 ? in(0, 48) : in(0, 56));
     });
     const Planned chest(project);
     for (std::size_t i = 0; i < chest.plan.fronts.size(); ++i) {
