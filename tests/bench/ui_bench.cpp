@@ -1,0 +1,193 @@
+// Speed and memory of the window, each beside what it is measured against in the same run.
+
+#include "core/documents/document.h"
+#include "core/sheets/sheets.h"
+#include "tests/core/plan/small_case.h"
+#include "ui/files/built_in_catalogue.h"
+#include "ui/look/theme.h"
+#include "ui/paper/pdf.h"
+#include "ui/paper/surface.h"
+#include "ui/window/main_window.h"
+
+#include <QApplication>
+#include <QBuffer>
+#include <QHashSeed>
+#include <QJsonDocument>
+#include <QPaintEvent>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <benchmark/benchmark.h>
+
+#include <fstream>
+
+namespace frontwright::testing {
+namespace {
+
+class FilledWidget : public QWidget {
+protected:
+    void paintEvent(QPaintEvent* event) override {
+        QPainter painter(this);
+        painter.fillRect(event->rect(), Qt::darkYellow);
+    }
+};
+
+constexpr QSize frameSize(1600, 1000);
+
+void bareFrame(benchmark::State& state) {
+    FilledWidget widget;
+    widget.resize(frameSize);
+    widget.show();
+    QApplication::processEvents();
+    for (auto _ : state)
+        widget.repaint();
+}
+BENCHMARK(bareFrame)->Unit(benchmark::kMillisecond);
+
+/// Mouse move to repainted frame with 1 000 openings, recompute included. Target: at most 4 times
+/// bareFrame.
+void dragFrame(benchmark::State& state) {
+    Session session(builtInCatalogue());
+    if (session.start(banks(25, 40)))
+        state.SkipWithError("the case can't be planned");
+    ElevationView view(session);
+    view.resize(frameSize);
+    view.show();
+    view.fit();
+    QApplication::processEvents();
+    const FrontPlan& front = session.plan().fronts[517];
+    const MemberPlan& rail = session.plan().members[front.neighbours.bottom.member];
+    const QPointF mm(front.rect.centre().x.inMillimetres(), rail.rect.centre().y.inMillimetres());
+    const QPoint at = view.mapFromScene(mm);
+    QTest::mousePress(view.viewport(), Qt::LeftButton, {}, at);
+    int step = 0;
+    for (auto _ : state) {
+        const QPoint to = at + QPoint(0, 12 + (++step % 9));
+        QTest::mouseMove(view.viewport(), to);
+        view.viewport()->update();
+        QApplication::processEvents();
+    }
+    QTest::mouseRelease(view.viewport(), Qt::LeftButton, {}, at);
+}
+BENCHMARK(dragFrame)->Unit(benchmark::kMillisecond);
+
+void bareWindowStart(benchmark::State& state) {
+    for (auto _ : state) {
+        QMainWindow window;
+        window.resize(1360, 900);
+        window.show();
+        window.repaint();
+        QApplication::processEvents();
+    }
+}
+BENCHMARK(bareWindowStart)->Unit(benchmark::kMillisecond);
+
+/// From nothing to the painted sample. Target: at most 2 times bareWindowStart as whole processes;
+/// here the windows alone are compared.
+void windowStart(benchmark::State& state) {
+    const QTemporaryDir folder;
+    QSettings settings(folder.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);
+    for (auto _ : state) {
+        MainWindow window(builtInCatalogue(), settings);
+        window.openPath(
+            QStringLiteral(FRONTWRIGHT_SOURCE_DIR "/samples/glaze-chest/glaze-chest.frontwright"));
+        window.show();
+        window.repaint();
+        QApplication::processEvents();
+    }
+}
+BENCHMARK(windowStart)->Unit(benchmark::kMillisecond);
+
+void readWithQJson(benchmark::State& state) {
+    const QByteArray bytes = QByteArray::fromStdString(writeDocument(banks(250, 40)));
+    for (auto _ : state)
+        benchmark::DoNotOptimize(QJsonDocument::fromJson(bytes));
+}
+BENCHMARK(readWithQJson)->Unit(benchmark::kMillisecond);
+
+/// Target: no slower than readWithQJson.
+void readDocumentOf10000(benchmark::State& state) {
+    const std::string text = writeDocument(banks(250, 40));
+    for (auto _ : state)
+        benchmark::DoNotOptimize(readDocument(text));
+}
+BENCHMARK(readDocumentOf10000)->Unit(benchmark::kMillisecond);
+
+std::vector<Page> twoHundredPages() {
+    const auto work = workOut(banks(6, 6), builtInCatalogue()).value();
+    SheetOptions options;
+    options.paper = paperNamed("A4").value();
+    const auto all = templates(work->project, work->plan, {});
+    auto laid = pages(work->project, work->plan, all, options).value();
+    std::vector<Page> result;
+    while (result.size() < 200)
+        result.push_back(laid[result.size() % laid.size()]);
+    return result;
+}
+
+void pagesWithQPdfWriter(benchmark::State& state) {
+    const auto pages = twoHundredPages();
+    for (auto _ : state) {
+        QBuffer buffer;
+        buffer.open(QIODevice::WriteOnly);
+        QPdfWriter writer(&buffer);
+        writer.setPageSize(QPageSize(QPageSize::A4));
+        QPainter painter(&writer);
+        for (const Page& page : pages) {
+            painter.save();
+            paintPage(painter, page, 1200 / 25.4, 1200 / 25.4);
+            painter.restore();
+            writer.newPage();
+        }
+        painter.end();
+    }
+}
+BENCHMARK(pagesWithQPdfWriter)->Unit(benchmark::kMillisecond);
+
+/// Target: no slower than pagesWithQPdfWriter.
+void templatePages(benchmark::State& state) {
+    const auto pages = twoHundredPages();
+    for (auto _ : state)
+        benchmark::DoNotOptimize(pdfOf(pages, "bench"));
+}
+BENCHMARK(templatePages)->Unit(benchmark::kMillisecond);
+
+double residentMegabytes() {
+    std::ifstream status("/proc/self/status");
+    std::string word;
+    while (status >> word)
+        if (word == "VmRSS:") {
+            double kilobytes = 0;
+            status >> kilobytes;
+            return kilobytes / 1024;
+        }
+    return 0;
+}
+
+} // namespace
+} // namespace frontwright::testing
+
+int main(int argc, char** argv) {
+    QHashSeed::setDeterministicGlobalSeed();
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication app(argc, argv);
+    using namespace frontwright;
+    {
+        // Before anything else has grown the heap.
+        const QTemporaryDir folder;
+        QSettings settings(folder.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);
+        MainWindow window(builtInCatalogue(), settings);
+        window.openPath(
+            QStringLiteral(FRONTWRIGHT_SOURCE_DIR "/samples/glaze-chest/glaze-chest.frontwright"));
+        window.show();
+        QApplication::processEvents();
+        std::printf("resident with a sample open: %.0f MB (target: under 120)\n",
+                    frontwright::testing::residentMegabytes());
+    }
+    benchmark::Initialize(&argc, argv);
+    benchmark::RunSpecifiedBenchmarks();
+    return 0;
+}
