@@ -1,0 +1,142 @@
+#include "core/documents/document.h"
+#include "core/findings/finding.h"
+
+#include "files.h"
+
+#include <map>
+
+using namespace frontwright;
+using namespace frontwright::testing;
+
+namespace {
+
+Catalogue programsCatalogue() {
+    Catalogue catalogue;
+    for (const auto& file : filesBelow(sourceFolder() / "resources/catalogue", ".json")) {
+        const Result<Catalogue> read = readCatalogue(contentOf(file), file.filename().string());
+        if (!read.ok()) {
+            ADD_FAILURE() << read.error().sentence();
+            continue;
+        }
+        catalogue = merged(catalogue, read.value());
+    }
+    return catalogue;
+}
+
+/// A sample with all that follows from it; the plan refers into the rest.
+struct Sample {
+    explicit Sample(const std::string& name) {
+        const auto file = sourceFolder() / "samples" / name / (name + ".frontwright");
+        Result<Project> read = readDocument(contentOf(file));
+        EXPECT_TRUE(read.ok()) << read.error().sentence();
+        project = std::move(read).value();
+        catalogue = merged(programsCatalogue(), project.own);
+        Result<Plan> made = makePlan(project, catalogue);
+        EXPECT_TRUE(made.ok()) << made.error().sentence();
+        plan = std::move(made).value();
+    }
+    Sample(const Sample&) = delete;
+    Sample& operator=(const Sample&) = delete;
+
+    /// "opening's name or label: finding", with how often each is found.
+    [[nodiscard]] std::map<std::string, int> findings() const {
+        std::map<std::string, int> found;
+        for (const Finding& finding : judge(project, plan)) {
+            const FrontPlan* front =
+                finding.where.opening ? plan.frontOf(*finding.where.opening) : nullptr;
+            const std::string where = front == nullptr ? "case" : label(project, *front);
+            ++found[where + ": " + std::string(key(finding.code))];
+        }
+        return found;
+    }
+
+    Project project;
+    Catalogue catalogue;
+    Plan plan;
+};
+
+using Findings = std::map<std::string, int>;
+
+} // namespace
+
+TEST(Samples, HaveALineOnWhatToLookAtAndASoundPlan) {
+    for (const auto& file : sampleFiles()) {
+        const Sample sample(file.stem().string());
+        EXPECT_FALSE(sample.project.title.empty()) << file;
+        EXPECT_GT(sample.project.note.size(), 20U) << file;
+        EXPECT_EQ(sample.project.note.find('\n'), std::string::npos) << file;
+        EXPECT_EQ(brokenInvariant(sample.plan), "") << file;
+    }
+}
+
+// Nothing grave but the two sets of bolts that come too short.
+TEST(Samples, GlazeChestHasOnlyItsShortBolts) {
+    EXPECT_EQ(Sample("glaze-chest").findings(), (Findings{{"Test tiles: bolt_too_short", 1},
+                                                          {"Moulds: bolt_too_short", 1},
+                                                          {"C1: slot_for_movement", 1},
+                                                          {"case: anchor_case", 1}}));
+}
+
+TEST(Samples, PlanChestIsClean) {
+    EXPECT_EQ(Sample("plan-chest").findings(), Findings{});
+}
+
+TEST(Samples, FirstTryHasItsFiveMistakes) {
+    EXPECT_EQ(Sample("first-try").findings(),
+              (Findings{{"Long screw: screw_through_show_face", 1},
+                        {"Low holes: hole_in_bottom", 1},
+                        {"No room for the tool: recess_tool_blocked", 1},
+                        {"Bolts as supplied: bolt_too_short", 1},
+                        {"Backplate too high: backplate_off_field", 1},
+                        {"Backplate too high: slot_for_movement", 1},
+                        {"case: anchor_case", 1}}));
+}
+
+// Worked by hand: 44 in less two stiles of 1 3/4 in is 40 1/2 in; a bank is half of that less the
+// stile between, 19 1/2 in. Below the 5 in row and its 1 1/4 in rail 25 3/4 in are left: four
+// openings and three rails of 1 1/4 in, so 22 in = 4 + 5 + 6 + 7 in. Overlays of 1/4 in all round.
+TEST(Samples, GlazeChestHasAGraduatedBankAndOneWideDrawerWithTwoPulls) {
+    const Sample sample("glaze-chest");
+    ASSERT_EQ(sample.plan.fronts.size(), 8U);
+    const FrontPlan& wide = sample.plan.fronts[0];
+    EXPECT_EQ(wide.rect.width(), Length::inches(41));
+    EXPECT_EQ(wide.rect.height(), Length::inches(5, 32));
+    ASSERT_TRUE(wide.hardware);
+    EXPECT_EQ(wide.hardware->handles.size(), 2U);
+    for (std::size_t i = 1; i <= 4; ++i) {
+        const FrontPlan& front = sample.plan.fronts[i];
+        EXPECT_EQ(front.rect.width(), Length::inches(20));
+        EXPECT_EQ(front.rect.height(), Length::inches(3 + static_cast<std::int64_t>(i), 32));
+        EXPECT_EQ(front.hardware->handles.size(), 1U);
+    }
+    for (const Spacer& spacer : sample.plan.spacers) {
+        const bool isBetweenBanks = sample.plan.members[spacer.member].kind == MemberKind::Stile;
+        EXPECT_EQ(spacer.width, isBetweenBanks ? Length::inches(1) : Length::inches(0, 48));
+    }
+}
+
+// Worked by hand: 684 mm less rails of 36 and 40 mm and seven of 16 mm is 496 mm, eight openings of
+// 62 mm; 2 mm less on each side leaves fronts of 58 mm by 1160 − 2 × 45 − 4 = 1066 mm.
+TEST(Samples, PlanChestHasEightFrontsOfOneSize) {
+    const Sample sample("plan-chest");
+    ASSERT_EQ(sample.plan.fronts.size(), 8U);
+    for (const FrontPlan& front : sample.plan.fronts) {
+        EXPECT_EQ(front.rect.width(), Length::millimetres(1066));
+        EXPECT_EQ(front.rect.height(), Length::millimetres(58));
+        EXPECT_EQ(front.hardware->handles.size(), 2U);
+        EXPECT_EQ(front.box.setback, Length::millimetres(19));
+    }
+}
+
+// The bottom's top lies at 1/2 in: a hole at 1/2 in is in the panel, at 13/16 in
+// the hole clears and the 3/4 in tool does not, at 1 in all is well. Common practice, no source.
+TEST(Samples, FirstTryHasItsHolesAtTheHeightsItTellsOf) {
+    const Sample sample("first-try");
+    const auto lowestHole = [&](std::size_t front) {
+        return sample.plan.fronts[front].mounting.holes.front().at.y;
+    };
+    EXPECT_EQ(sample.plan.fronts[3].box.bottomTop, Length::inches(0, 32));
+    EXPECT_EQ(lowestHole(2), Length::inches(1));
+    EXPECT_EQ(lowestHole(3), Length::inches(0, 32));
+    EXPECT_EQ(lowestHole(4), Length::inches(0, 52));
+}
