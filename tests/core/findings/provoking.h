@@ -1,0 +1,227 @@
+#pragma once
+
+#include "core/findings/finding.h"
+#include "tests/core/plan/planned.h"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+// One case for each FindingCode that provokes it, and one just this side of the limit that does
+// not. All are variations of the small case: openings 13 in × 6 in, fronts 3/4 in with 1/4 in
+// overlays, box walls and sides 1/2 in, bottom's top at 1/2 in, No. 8 screws (head 5/16 in across
+// and 3/32 in high) set 1/8 in deep with a 5/8 in tool, a 20 mm knob bolted through the wall.
+namespace frontwright::testing {
+
+constexpr Length n64(std::int64_t n) {
+    return Length::fromSixtyFourths(n);
+}
+constexpr Length um(std::int64_t n) {
+    return Length::fromMicrometres(n);
+}
+
+struct Provocation {
+    FindingCode code;
+    Project beyond; ///< provokes it, by the smallest step there is
+    Project within; ///< does not
+};
+
+using Change = std::function<void(Project&)>;
+
+inline Project changed(const Change& change, std::size_t rows = 2) {
+    Project project = bank(rows);
+    change(project);
+    return project;
+}
+inline Provocation provoked(FindingCode code, const std::function<void(Project&, Length)>& change,
+                            Length beyond, Length within, std::size_t rows = 2) {
+    return {code, changed([&](Project& p) { change(p, beyond); }, rows),
+            changed([&](Project& p) { change(p, within); }, rows)};
+}
+
+inline std::vector<Provocation> screwProvocations() {
+    using enum FindingCode;
+    const auto length = [](Project& p, Length l) { p.fronts.mounting.length = l; };
+    const auto recess = [](Project& p, Length l) { p.fronts.mounting.recess = l; };
+    const auto thickness = [](Project& p, Length l) { p.fronts.thickness = l; };
+    // Rows 1 in above the lower edge and l below the upper; the box is 5 5/8 in high.
+    const auto rowsApart = [](Project& p, Length l) {
+        p.fronts.mounting.fromBottom = n64(64);
+        p.fronts.mounting.fromTop = n64(5 * 64 + 40 - 64) - l;
+    };
+    return {
+        // 1/2 in wall − 1/8 in recess + 3/4 in front = 1 1/8 in reaches the show face.
+        provoked(ScrewThroughShowFace, length, n64(72), n64(71)),
+        provoked(TipCoverThin, length, n64(65), n64(64)),
+        // 1/2 in − 1/8 in + 3/8 in = 3/4 in is the least.
+        provoked(PenetrationShort, length, n64(47), n64(48)),
+        // A 1/2 in front takes 3/4 in screws and no other.
+        provoked(NoScrewFits, thickness, n64(31), n64(32)),
+        // 1/2 in wall − 3/32 in head − 3/16 in left = 7/32 in.
+        provoked(WallThinUnderHead, recess, n64(15), n64(14)),
+        // 3 in / 96 = 1/32 in, the play of a 3/16 in hole round a 5/32 in shank.
+        provoked(SlotForMovement, rowsApart, n64(3 * 64 + 1), n64(3 * 64)),
+    };
+}
+
+inline std::vector<Provocation> holeProvocations() {
+    using enum FindingCode;
+    const auto fromBottom = [](Project& p, Length l) { p.fronts.mounting.fromBottom = l; };
+    const auto fromSides = [](Project& p, Length l) { p.fronts.mounting.fromSides = l; };
+    const auto fromTop = [](Project& p, Length l) { p.fronts.mounting.fromTop = l; };
+    // The knob's hole lies 6 7/16 in across and 2 7/8 in up the wall.
+    const auto besideKnob = [](Project& p, Length l) {
+        p.fronts.mounting.pattern = ScrewPattern::ByHand;
+        p.fronts.mounting.placed = {{n64(6 * 64 + 28) + l, n64(2 * 64 + 56)}};
+    };
+    // The front's left edge lies 1 in inside the opening, the wall's 1/16 in.
+    const auto leftOfFront = [](Project& p, Length l) {
+        p.fronts.fit.left = {Fit::Inset, n64(64)};
+        p.fronts.mounting.pattern = ScrewPattern::ByHand;
+        p.fronts.mounting.placed = {{l, n64(128)}};
+    };
+    return {
+        // bottom's top 1/2 in + head's radius 5/32 in
+        provoked(HoleInBottom, fromBottom, n64(41), n64(42)),
+        // bottom's top 1/2 in + tool's radius 5/16 in
+        provoked(RecessToolBlocked, fromBottom, n64(51), n64(52)),
+        // side 1/2 in + tool's radius 5/16 in
+        provoked(HoleAtBoxSide, fromSides, n64(51), n64(52)),
+        // tool's radius 5/16 in, more than head's radius 5/32 in + margin 1/8 in
+        provoked(HoleAtTopEdge, fromTop, n64(19), n64(20)),
+        // bolt hole's radius 3/32 in + tool's radius 5/16 in + 1/4 in of wood
+        provoked(HoleAtHardware, besideKnob, n64(41), n64(42)),
+        provoked(HoleOffFront, leftOfFront, n64(59), n64(60)),
+    };
+}
+
+inline std::vector<Provocation> handleProvocations() {
+    using enum FindingCode;
+    const auto bolt = [](Project& p, Length l) { p.fronts.hardware.boltLength = l; };
+    const auto thickness = [](Project& p, Length l) { p.fronts.thickness = l; };
+    const auto counterbore = [](Project& p, Length l) {
+        p.fronts.hardware.way = MountingWay::FrontCounterbore;
+        p.fronts.hardware.counterbore = l;
+    };
+    const auto fromTop = [](Project& p, Length l) {
+        p.fronts.hardware.placing = Placing::FromTop;
+        p.fronts.hardware.distance = l;
+    };
+    const auto fromTopOfBevelled = [&](Project& p, Length l) {
+        fromTop(p, l);
+        p.fronts.profile = {ProfileFamily::Chamfer, um(20'000), um(5'000), {}, {}};
+        p.fronts.profile.sides = PerSide<bool>::all(true);
+    };
+    // Two 110 mm pulls on a 13 1/2 in front: at 34 % their centres are 109.7 mm apart.
+    const auto twoPulls = [](Project& p, Length l) {
+        p.fronts.hardware.form = "pull-96";
+        p.fronts.hardware.twoPast = n64(10 * 64);
+        p.fronts.hardware.twoAtPercent = l.nanometres();
+    };
+    return {
+        // 3/4 in front + 1/2 in wall = 31.75 mm; 6 mm hold at least, 16 mm go in.
+        provoked(BoltTooShort, bolt, um(37'749), um(37'750)),
+        provoked(BoltBottomsOut, bolt, um(47'751), um(47'750)),
+        // The longest stocked is 2 in = 50.8 mm = 32.1 mm + 12.7 mm + 6 mm.
+        provoked(NoBoltFits, thickness, um(32'101), um(32'100)),
+        // 1/4 in of the 3/4 in front must stay.
+        provoked(CounterboreTooDeep, counterbore, n64(33), n64(32)),
+        // profile 20 mm + base's radius 10 mm
+        provoked(BackplateOffField, fromTopOfBevelled, um(29'999), um(30'000)),
+        provoked(HandleOffFront, fromTop, um(9'999), um(10'000)),
+        // The wall ends 1/2 in below the front; hole's radius 3/32 in.
+        provoked(AccessHoleOffWall, fromTop, n64(37), n64(38)),
+        provoked(HandlesCollide, twoPulls, Length::fromNanometres(34), Length::fromNanometres(33)),
+    };
+}
+
+inline std::vector<Provocation> frontProvocations() {
+    using enum FindingCode;
+    // Rails are 1 1/4 in; the lower front's overlay grows.
+    const auto ofLower = [](Project& p, Length upper, Length lower) {
+        p.fronts.fit.bottom = {Fit::Overlay, upper};
+        p.fronts.fit.top = {Fit::Overlay, lower};
+    };
+    const auto collide = [=](Project& p, Length l) { ofLower(p, n64(40), l); };
+    const auto tight = [=](Project& p, Length l) { ofLower(p, n64(38), l); };
+    const auto uneven = [](Project& p, Length l) {
+        p = withChoices(std::move(p), 0, [&](FrontChoices& choices) {
+            choices.fit.bottom = SideFit{Fit::Overlay, l};
+        });
+    };
+    const auto left = [](Project& p, Length l) { p.fronts.fit.left = {Fit::Overlay, l}; };
+    const auto profile = [](Project& p, Length width, Length depth) {
+        p.fronts.profile = {ProfileFamily::Chamfer, width, depth, {}, PerSide<bool>::all(true)};
+    };
+    return {
+        provoked(FrontsCollide, collide, n64(41), n64(40)),
+        provoked(GapTight, tight, n64(39), n64(38)),
+        provoked(GapsUneven, uneven, n64(17), n64(16), 3),
+        // The stile is 1 1/2 in.
+        provoked(FrontOffCase, left, n64(97), n64(96)),
+        provoked(OverlayMissing, left, n64(0), n64(1)),
+        // The front is 6 1/2 in high.
+        provoked(
+            FieldEmpty, [=](Project& p, Length l) { profile(p, l, n64(8)); }, n64(208), n64(207)),
+        provoked(
+            ProfileTooDeep, [=](Project& p, Length l) { profile(p, n64(32), l); }, n64(48),
+            n64(47)),
+    };
+}
+
+inline std::vector<Provocation> boxProvocations() {
+    using enum FindingCode;
+    const auto clearance = [](Project& p, Length l) { p.fronts.box.sideClearance = l; };
+    const auto height = [](Project& p, Length l) { p.fronts.box.height = l; };
+    const auto depth = [](Project& p, Length l) { p.fronts.box.depth = l; };
+    const auto groove = [](Project& p, Length l) { p.fronts.box.grooveHeight = l; };
+    const Project tall = oneOpening(Length::inches(13), Length::inches(24));
+    const Project lower = oneOpening(Length::inches(13), Length::inches(24) - n64(1));
+    return {
+        // 13 in − 2 × 6 in − 2 × 1/2 in
+        provoked(BoxNoRoom, clearance, n64(384), n64(383)),
+        // 6 in opening − 1/8 in below
+        provoked(BoxTooTall, height, n64(377), n64(376)),
+        // 3/4 in frame + 20 in inside
+        provoked(BoxTooDeep, depth, n64(20 * 64 + 49), n64(20 * 64 + 48)),
+        // The box is 5 5/8 in high, the bottom 1/4 in thick.
+        provoked(BottomOutOfWall, groove, n64(5 * 64 + 24), n64(5 * 64 + 23)),
+        {AnchorCase, tall, lower},
+    };
+}
+
+/// All but HoleAtRunner: no kind of runner tells of a part in the wall yet.
+inline std::vector<Provocation> allProvocations() {
+    std::vector<Provocation> all;
+    for (const auto& some : {screwProvocations(), holeProvocations(), handleProvocations(),
+                             frontProvocations(), boxProvocations()})
+        all.insert(all.end(), some.begin(), some.end());
+    return all;
+}
+
+/// A Project, its Plan and what is found in it.
+struct Found : Planned {
+    explicit Found(const Project& from) : Planned(from), findings(judge(project, plan)) {}
+    Found(const Project& from, const Catalogue& entries)
+        : Planned(from, entries),
+          findings(judge(project, plan)) {}
+
+    /// The first of that code; nullptr where there is none.
+    [[nodiscard]] const Finding* find(FindingCode code) const {
+        const auto it = std::find_if(findings.begin(), findings.end(),
+                                     [&](const Finding& f) { return f.code == code; });
+        return it == findings.end() ? nullptr : &*it;
+    }
+    [[nodiscard]] bool has(FindingCode code) const { return find(code) != nullptr; }
+    [[nodiscard]] std::size_t count(FindingCode code) const {
+        return static_cast<std::size_t>(std::count_if(
+            findings.begin(), findings.end(), [&](const Finding& f) { return f.code == code; }));
+    }
+    [[nodiscard]] FindingText told(FindingCode code) const {
+        return describe(*find(code), project, plan, {Unit::Inch, 16});
+    }
+
+    const std::vector<Finding> findings;
+};
+
+} // namespace frontwright::testing
