@@ -11,9 +11,11 @@ constexpr double dimensionDepth = 10;
 
 ElevationScene::ElevationScene(QObject* parent)
     : QGraphicsScene(parent),
+      m_signs(new EmphasisItem),
       m_emphasis(new EmphasisItem) {
     // While members are dragged nearly everything moves: an index would be rebuilt each time.
     setItemIndexMethod(NoIndex);
+    addItem(m_signs);
     addItem(m_emphasis);
 }
 
@@ -69,6 +71,13 @@ void ElevationScene::syncMarks(std::vector<DrawingItem*>& items, Drawing drawing
 
 void ElevationScene::emphasise(const Emphasis& emphasis, Theme theme, double pixelsPerMm) {
     m_emphasis->show(emphasis, theme, pixelsPerMm);
+}
+
+void ElevationScene::showSigns(const std::vector<Emphasis::Place>& places, Theme theme,
+                               double pixelsPerMm) {
+    Emphasis signs;
+    signs.findings = places;
+    m_signs->show(signs, theme, pixelsPerMm);
 }
 
 std::optional<ElevationScene::DimensionHit> ElevationScene::dimensionAt(QPointF at,

@@ -33,6 +33,9 @@ public:
     /// Brings the items in line with the work. `pixelsPerMm` decides how large text is.
     void show(const Work&, const ElevationOptions&, Theme);
     void emphasise(const Emphasis&, Theme, double pixelsPerMm);
+    /// Signs where something is to be heeded; apart from the emphasis, which changes with every
+    /// move of the pointer.
+    void showSigns(const std::vector<Emphasis::Place>&, Theme, double pixelsPerMm);
 
     /// The dimension whose figures are at that place, with the place of its figures.
     struct DimensionHit {
@@ -50,6 +53,7 @@ private:
     std::vector<DrawingItem*> m_case;
     std::vector<FrontItem*> m_fronts;
     std::vector<DrawingItem*> m_dimensions;
+    EmphasisItem* m_signs;
     EmphasisItem* m_emphasis;
     QRectF m_extent;
 };

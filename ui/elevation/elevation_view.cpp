@@ -81,6 +81,13 @@ ElevationOptions ElevationView::options() const {
 void ElevationView::refresh() {
     setBackgroundBrush(sheetColour(theme()));
     m_scene.show(m_session.work(), options(), theme());
+    std::vector<Emphasis::Place> signs;
+    if (m_layers.findings == Shown::Yes)
+        for (const Finding& finding : m_session.work().findings)
+            if (finding.severity == Severity::Ruins || finding.severity == Severity::WontWork)
+                if (const auto place = placeOf(finding, m_session.plan()))
+                    signs.push_back({*place, finding.severity});
+    m_scene.showSigns(signs, theme(), scale());
     refreshEmphasis();
 }
 
@@ -99,11 +106,6 @@ void ElevationView::refreshEmphasis() {
                 emphasis.hovered = inScene(member->rect);
         emphasis.band = m_band;
     }
-    if (m_layers.findings == Shown::Yes)
-        for (const Finding& finding : m_session.work().findings)
-            if (finding.severity == Severity::Ruins || finding.severity == Severity::WontWork)
-                if (const auto place = placeOf(finding, plan))
-                    emphasis.findings.push_back({*place, finding.severity});
     if (m_finding)
         if (const auto place = placeOf(*m_finding, plan)) {
             emphasis.findings.push_back({*place, m_finding->severity});

@@ -4,6 +4,7 @@
 #include <QPainterPath>
 #include <QPalette>
 
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -87,7 +88,9 @@ QColor wrongColour(Theme theme) {
     return pick(theme, 0xffb4470b, 0xffff9e5e);
 }
 
-QPen screenPen(Layer layer, Theme theme) {
+namespace {
+
+QPen madeScreenPen(Layer layer, Theme theme) {
     const LineStyle style = lineStyle(layer);
     const double width = style.width >= 0.5 ? 2.0 : 1.0;
     QPen pen(layerColour(layer, theme), width);
@@ -102,6 +105,22 @@ QPen screenPen(Layer layer, Theme theme) {
         pen.setDashPattern(dashes);
     }
     return pen;
+}
+
+} // namespace
+
+QPen screenPen(Layer layer, Theme theme) {
+    // Made once: a frame with a thousand fronts asks for tens of thousands.
+    constexpr auto layers = static_cast<std::size_t>(Layer::CheckBar) + 1;
+    static const auto pens = [] {
+        std::array<std::array<QPen, layers>, 2> all;
+        for (std::size_t i = 0; i < layers; ++i) {
+            all[0][i] = madeScreenPen(static_cast<Layer>(i), Theme::Paper);
+            all[1][i] = madeScreenPen(static_cast<Layer>(i), Theme::Blueprint);
+        }
+        return all;
+    }();
+    return pens[static_cast<std::size_t>(theme)][static_cast<std::size_t>(layer)];
 }
 
 QColor severityColour(Severity severity, Theme theme) {

@@ -81,6 +81,7 @@ QByteArray finished(const QByteArray& bytes, std::span<const Page> pages) {
     pdf.getTrailer().getKey("/Info").removeKey("/CreationDate");
     QPDFWriter writer(pdf);
     writer.setOutputMemory();
+    writer.setStreamDataMode(qpdf_s_preserve); // compressed well enough already
     writer.setDeterministicID(true);
     writer.setMinimumPDFVersion("1.7");
     writer.write();

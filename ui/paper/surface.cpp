@@ -4,6 +4,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace frontwright {
@@ -31,9 +32,23 @@ QPen printPen(Layer layer, double paperScale) {
     return pen;
 }
 
-QPen penFor(Layer layer, double paperScale, Ink ink) {
-    return ink ? screenPen(layer, *ink) : printPen(layer, paperScale);
-}
+/// The pens of one painting, each made when its layer first comes.
+class Pens {
+public:
+    Pens(double paperScale, Ink ink) : m_paperScale(paperScale), m_ink(ink) {}
+
+    const QPen& of(Layer layer) {
+        auto& pen = m_pens[static_cast<std::size_t>(layer)];
+        if (!pen)
+            pen = m_ink ? screenPen(layer, *m_ink) : printPen(layer, m_paperScale);
+        return *pen;
+    }
+
+private:
+    double m_paperScale;
+    Ink m_ink;
+    std::array<std::optional<QPen>, static_cast<std::size_t>(Layer::CheckBar) + 1> m_pens;
+};
 
 double startOf(const TextMark& text, double width) {
     switch (text.anchor) {
@@ -100,9 +115,10 @@ void paperFrame(QPainter& painter, double unitsPerMmX, double unitsPerMmY, doubl
 }
 
 void paint(QPainter& painter, const PlainMarks& marks, double paperScale, Ink ink) {
+    Pens pens(paperScale, ink);
     painter.setBrush(Qt::NoBrush);
     for (const StrokeMark& stroke : marks.strokes) {
-        painter.setPen(penFor(stroke.layer, paperScale, ink));
+        painter.setPen(pens.of(stroke.layer));
         QPolygonF polygon;
         polygon.reserve(static_cast<qsizetype>(stroke.points.size()));
         for (const PointMm& p : stroke.points)
@@ -113,12 +129,12 @@ void paint(QPainter& painter, const PlainMarks& marks, double paperScale, Ink in
             painter.drawPolyline(polygon);
     }
     for (const RoundMark& round : marks.rounds) {
-        painter.setPen(penFor(round.layer, paperScale, ink));
+        painter.setPen(pens.of(round.layer));
         painter.drawEllipse(point(round.centre), round.radius, round.radius);
     }
     for (const FillMark& fill : marks.fills) {
         painter.setPen(Qt::NoPen);
-        painter.setBrush(penFor(fill.layer, paperScale, ink).color());
+        painter.setBrush(pens.of(fill.layer).color());
         QPolygonF polygon;
         for (const PointMm& p : fill.points)
             polygon << point(p);
@@ -127,7 +143,7 @@ void paint(QPainter& painter, const PlainMarks& marks, double paperScale, Ink in
     }
     for (const LabelMark& label : marks.labels) {
         painter.save();
-        painter.setPen(penFor(label.layer, paperScale, ink).color());
+        painter.setPen(pens.of(label.layer).color());
         if (ink)
             screenText(painter, label.text, paperScale);
         else
