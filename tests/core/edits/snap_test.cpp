@@ -35,6 +35,8 @@ Plan twoBanks() {
     plan.fronts[2].neighbours.bottom.member = 3;
     for (auto& front : plan.fronts)
         front.neighbours.left.member = 1;
+    plan.frontsById = {0, 1, 2};
+    plan.membersById = {1, 0, 2, 3}; // left stile, bottom rail, the two rails
     return plan;
 }
 
