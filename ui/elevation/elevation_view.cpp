@@ -79,7 +79,9 @@ ElevationOptions ElevationView::options() const {
 }
 
 void ElevationView::refresh() {
-    setBackgroundBrush(sheetColour(theme()));
+    // Setting it repaints everything, even with the same colour.
+    if (backgroundBrush().color() != sheetColour(theme()))
+        setBackgroundBrush(sheetColour(theme()));
     m_scene.show(m_session.work(), options(), theme());
     std::vector<Emphasis::Place> signs;
     if (m_layers.findings == Shown::Yes)
