@@ -66,39 +66,11 @@ void dragFrame(benchmark::State& state) {
     for (auto _ : state) {
         const QPoint to = at + QPoint(0, 12 + (++step % 9));
         QTest::mouseMove(view.viewport(), to);
-        view.viewport()->update();
         QApplication::processEvents();
     }
     QTest::mouseRelease(view.viewport(), Qt::LeftButton, {}, at);
 }
 BENCHMARK(dragFrame)->Unit(benchmark::kMillisecond);
-
-void bareWindowStart(benchmark::State& state) {
-    for (auto _ : state) {
-        QMainWindow window;
-        window.resize(1360, 900);
-        window.show();
-        window.repaint();
-        QApplication::processEvents();
-    }
-}
-BENCHMARK(bareWindowStart)->Unit(benchmark::kMillisecond);
-
-/// From nothing to the painted sample. Target: at most 2 times bareWindowStart as whole processes;
-/// here the windows alone are compared.
-void windowStart(benchmark::State& state) {
-    const QTemporaryDir folder;
-    QSettings settings(folder.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);
-    for (auto _ : state) {
-        MainWindow window(builtInCatalogue(), settings);
-        window.openPath(
-            QStringLiteral(FRONTWRIGHT_SOURCE_DIR "/samples/glaze-chest/glaze-chest.frontwright"));
-        window.show();
-        window.repaint();
-        QApplication::processEvents();
-    }
-}
-BENCHMARK(windowStart)->Unit(benchmark::kMillisecond);
 
 void readWithQJson(benchmark::State& state) {
     const QByteArray bytes = QByteArray::fromStdString(writeDocument(banks(250, 40)));
@@ -154,6 +126,16 @@ void templatePages(benchmark::State& state) {
 }
 BENCHMARK(templatePages)->Unit(benchmark::kMillisecond);
 
+/// Shows one window, painted, then ends: timed from outside as a whole process.
+template<class Window>
+int shownOnce(Window& window) {
+    window.resize(1360, 900);
+    window.show();
+    window.repaint();
+    QApplication::processEvents();
+    return 0;
+}
+
 double residentMegabytes() {
     std::ifstream status("/proc/self/status");
     std::string word;
@@ -169,23 +151,28 @@ double residentMegabytes() {
 } // namespace
 } // namespace frontwright::testing
 
+static const QString sample =
+    QStringLiteral(FRONTWRIGHT_SOURCE_DIR "/samples/glaze-chest/glaze-chest.frontwright");
+
 int main(int argc, char** argv) {
     QHashSeed::setDeterministicGlobalSeed();
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication app(argc, argv);
-    using namespace frontwright;
-    {
-        // Before anything else has grown the heap.
-        const QTemporaryDir folder;
-        QSettings settings(folder.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);
-        MainWindow window(builtInCatalogue(), settings);
-        window.openPath(
-            QStringLiteral(FRONTWRIGHT_SOURCE_DIR "/samples/glaze-chest/glaze-chest.frontwright"));
-        window.show();
-        QApplication::processEvents();
+    const QStringList arguments = QApplication::arguments();
+    const QTemporaryDir folder;
+    QSettings settings(folder.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);
+    if (arguments.contains(QStringLiteral("--bare"))) {
+        QMainWindow window;
+        return frontwright::testing::shownOnce(window);
+    }
+    if (arguments.contains(QStringLiteral("--sample"))) {
+        frontwright::MainWindow window(frontwright::builtInCatalogue(), settings);
+        window.openPath(sample);
+        frontwright::testing::shownOnce(window);
         std::printf("resident with a sample open: %.0f MB (target: under 120)\n",
                     frontwright::testing::residentMegabytes());
+        return 0;
     }
     benchmark::Initialize(&argc, argv);
     benchmark::RunSpecifiedBenchmarks();

@@ -104,6 +104,10 @@ void ElevationView::nudge(const QKeyEvent& event) {
     m_session.apply(tr("Nudge member"), outcome.value().project, Merge::Quick);
     if (!outcome.value().heldBecause.empty())
         Q_EMIT hint(QString::fromStdString(outcome.value().heldBecause));
+    else if (outcome.value().moved.isZero())
+        Q_EMIT hint(
+            tr("Sizes lie on a grid of %1; set a finer grid for the case to move less.")
+                .arg(QString::fromStdString(shown(m_session.project().casework.grid, style))));
 }
 
 /// To the nearest front in that direction; sideways offset counts double.
