@@ -61,6 +61,10 @@ Result<std::string> onlyFile(const Sorted& sortedArguments) {
     return sortedArguments.files.front();
 }
 
+Error overTheCase(const std::string& file) {
+    return usage("the case file " + file + " can't be an output too");
+}
+
 template<class ReportCommand>
 Result<Command> readReport(const std::vector<std::string>& arguments) {
     const auto options = sorted(arguments, 1, {}, {"--json"});
@@ -90,7 +94,12 @@ Result<Command> readTemplates(const std::vector<std::string>& arguments) {
     command.landscape = options.value().has("--landscape");
     if (command.pdf.empty() && command.svgFolder.empty() && command.marks.empty())
         return usage("templates wants -o OUT.pdf, --svg DIR or --marks OUT.json");
-    if (const std::string overlap = options.value().value("--overlap"); !overlap.empty()) {
+    if (!command.pdf.empty() && command.pdf == command.marks)
+        return usage("-o and --marks name the same file, " + command.pdf);
+    if (isOneOf(command.file, {command.pdf, command.marks}))
+        return overTheCase(command.file);
+    if (options.value().values.contains("--overlap")) {
+        const std::string overlap = options.value().value("--overlap");
         // Overlaps of paper are told in millimetres where no unit is written.
         const auto length = parseLength(overlap, Unit::Millimetre);
         if (!length.ok())
@@ -101,16 +110,22 @@ Result<Command> readTemplates(const std::vector<std::string>& arguments) {
 }
 
 Result<Command> readPicture(const std::vector<std::string>& arguments) {
-    const auto options = sorted(arguments, 1, {"-o"}, {});
+    const auto options = sorted(arguments, 1, {"-o"}, {"--window"});
     if (!options.ok())
         return options.error();
     const auto file = onlyFile(options.value());
     if (!file.ok())
         return file.error();
+    const bool window = options.value().has("--window");
     const std::string out = options.value().value("-o");
     if (!out.ends_with(".svg") && !out.ends_with(".png"))
         return usage("picture wants -o OUT.svg or -o OUT.png");
-    return Command(PictureCommand{file.value(), out});
+    if (out == file.value())
+        return overTheCase(out);
+    if (window && !out.ends_with(".png"))
+        return usage("a picture of the window can only be a PNG");
+    return Command(
+        PictureCommand{file.value(), out, window ? PictureOf::Window : PictureOf::Elevation});
 }
 
 } // namespace
@@ -153,6 +168,8 @@ std::string helpText() {
            "                                        full-size drilling templates\n"
            "  frontwright picture FILE -o OUT.svg|OUT.png\n"
            "                                        the elevation with its dimensions\n"
+           "  frontwright picture FILE --window -o OUT.png\n"
+           "                                        the whole window\n"
            "  frontwright --help | --version\n"
            "\n"
            "Print templates at 100 %, and measure the check bars before you drill.\n";

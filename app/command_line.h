@@ -32,9 +32,14 @@ struct TemplatesCommand {
     bool landscape = false;
     Length overlap = Length::millimetres(10);
 };
+enum class PictureOf : std::uint8_t {
+    Elevation, ///< the drawing with its dimensions
+    Window     ///< the whole window, as the README shows it
+};
 struct PictureCommand {
     std::string file;
-    std::string out; ///< .svg or .png
+    std::string out; ///< .svg or .png; a window as .png only
+    PictureOf of = PictureOf::Elevation;
 };
 struct HelpCommand {};
 struct VersionCommand {};

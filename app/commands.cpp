@@ -10,12 +10,17 @@
 #include "ui/paper/pdf.h"
 #include "ui/paper/picture.h"
 #include "ui/session/session.h"
+#include "ui/window/main_window.h"
 
+#include <QApplication>
+#include <QBuffer>
 #include <QDir>
 #include <QFileInfo>
+#include <QTemporaryDir>
 
 #include <algorithm>
 #include <cstdio>
+#include <optional>
 #include <utility>
 
 namespace frontwright {
@@ -43,6 +48,24 @@ Result<std::shared_ptr<const Work>> opened(const std::string& file) {
 
 void print(const std::string& text) {
     std::fwrite(text.data(), 1, text.size(), stdout);
+}
+
+/// What can be known to fail before the first output is written, so that none is where one fails.
+std::optional<Error> refused(const std::string& path, const std::string& caseFile) {
+    if (path.empty())
+        return std::nullopt;
+    const QFileInfo info(QString::fromStdString(path));
+    const QFileInfo folder(info.absolutePath());
+    if (!folder.isDir())
+        return Error{path, "its folder does not exist", "make the folder or choose another one"};
+    if (info.exists() && !info.isFile())
+        return Error{path, "is not a regular file", "choose another name"};
+    if (!folder.isWritable() || (info.exists() && !info.isWritable()))
+        return Error{path, "it can't be written there", "choose another folder"};
+    if (info.exists() &&
+        info.canonicalFilePath() == QFileInfo(QString::fromStdString(caseFile)).canonicalFilePath())
+        return Error{path, "is the case file itself", "choose another name"};
+    return std::nullopt;
 }
 
 int written(const Outputs& outputs) {
@@ -112,6 +135,26 @@ Result<Outputs> templateOutputs(const TemplatesCommand& command, const Work& wor
     return outputs;
 }
 
+int windowPicture(const PictureCommand& command) {
+    // Settings of its own: the picture does not depend on how somebody left the window.
+    const QTemporaryDir folder;
+    QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+    MainWindow window(builtInCatalogue(), settings);
+    if (const auto failed = window.file().open(QString::fromStdString(command.file)))
+        return failedWith(*failed);
+    window.show();
+    QApplication::processEvents();
+    const auto& fronts = window.session().plan().fronts;
+    if (!fronts.empty())
+        window.session().select(Selection::of(fronts.back().opening));
+    QApplication::processEvents();
+    QByteArray png;
+    QBuffer buffer(&png);
+    buffer.open(QIODevice::WriteOnly);
+    window.grab().save(&buffer, "PNG");
+    return written({{QString::fromStdString(command.out), png}});
+}
+
 } // namespace
 
 int failedWith(const Error& error) {
@@ -147,6 +190,9 @@ int run(const TemplatesCommand& command) {
     const auto work = opened(command.file);
     if (!work.ok())
         return failedWith(work.error());
+    for (const std::string& path : {command.pdf, command.marks})
+        if (const auto error = refused(path, command.file))
+            return failedWith(*error);
     const auto outputs = templateOutputs(command, *work.value());
     if (!outputs.ok())
         return failedWith(outputs.error());
@@ -156,9 +202,13 @@ int run(const TemplatesCommand& command) {
 }
 
 int run(const PictureCommand& command) {
+    if (command.of == PictureOf::Window)
+        return windowPicture(command);
     const auto work = opened(command.file);
     if (!work.ok())
         return failedWith(work.error());
+    if (const auto error = refused(command.out, command.file))
+        return failedWith(*error);
     const Work& w = *work.value();
     ElevationOptions options;
     options.style = w.project.style;

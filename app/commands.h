@@ -15,7 +15,7 @@ int run(const CheckCommand&);
 int run(const PlanCommand&);
 /// Precondition: a QGuiApplication exists.
 int run(const TemplatesCommand&);
-/// Precondition: a QGuiApplication exists.
+/// Precondition: a QApplication exists.
 int run(const PictureCommand&);
 
 /// Prints the sentence and gives exitUnusable.

@@ -47,7 +47,8 @@ int runWindow(const WindowCommand& command, int argc, char** argv) {
 template<class DrawingCommand>
 int runDrawing(const DrawingCommand& command, int argc, char** argv) {
     drawWithoutDisplay();
-    const QGuiApplication app(argc, argv);
+    const QApplication app(argc, argv);
+    QApplication::setPalette(windowPalette(themeOf(QApplication::palette())));
     return run(command);
 }
 
