@@ -32,7 +32,7 @@ void MemberDrag::begin(const PointerAt& at) {
 }
 
 void MemberDrag::moved(const PointerAt& at) {
-    if (m_typed)
+    if (m_typed || isOvertaken())
         return;
     const double mm =
         m_axis == DragAxis::LeftRight ? at.mm.x() - m_start.x() : at.mm.y() - m_start.y();
@@ -50,6 +50,8 @@ void MemberDrag::moved(const PointerAt& at) {
 }
 
 void MemberDrag::typed(Length distance) {
+    if (isOvertaken())
+        return;
     m_typed = true;
     const bool backwards = m_wanted < Length();
     moveTo({backwards ? -distance : distance, SnapTo::Grid, {}, {}});
@@ -62,7 +64,7 @@ void MemberDrag::moveTo(const Snapped& snapped) {
         return;
     }
     m_moved = outcome.value().moved;
-    m_session.preview(outcome.value().project);
+    m_begun = m_session.preview(outcome.value().project) || m_begun;
     describe(snapped, outcome.value().heldBecause);
 }
 

@@ -31,6 +31,8 @@ public:
     [[nodiscard]] Length moved() const { return m_moved; }
 
 private:
+    /// Undo, redo or another edit came in between: nothing more is to be moved.
+    [[nodiscard]] bool isOvertaken() const { return m_begun && !m_session.isPreviewing(); }
     void moveTo(const Snapped&);
     void describe(const Snapped&, const std::string& heldBecause);
     void tagSizes();
@@ -44,6 +46,7 @@ private:
     Length m_moved;
     Length m_wanted;
     bool m_typed = false;
+    bool m_begun = false;    ///< something was previewed
     bool m_snapping = false; ///< hysteresis: once snapped it takes a little more to get away
 };
 

@@ -12,8 +12,8 @@ namespace frontwright {
 namespace {
 constexpr double margin = 8;
 constexpr double leastScale = 0.2; // px per mm
-constexpr double greatestScale = 20;
-constexpr double readableScale = 1.0;
+constexpr double greatestScale = 6;
+constexpr double readableShrink = 0.72;
 } // namespace
 
 SectionPanel::SectionPanel(Session& session, QWidget* parent)
@@ -35,39 +35,30 @@ std::optional<std::uint32_t> SectionPanel::shownFront() const {
 }
 
 SectionPanel::Fitted SectionPanel::fitted(std::uint32_t front) const {
-    const double own = QFontMetricsF(font()).capHeight() / 2.5;
-    // Where the wood would become too small to read, the figures give way first.
-    Fitted best = fittedAt(front, own);
-    for (const double smaller : {0.85, 0.7})
-        if (best.pixelsPerMm < readableScale)
-            best = fittedAt(front, own * smaller);
-    return best;
-}
-
-SectionPanel::Fitted SectionPanel::fittedAt(std::uint32_t front, double pixelsPerPaperMm) const {
     SectionOptions options;
     options.style = m_session.style();
     options.notes = SectionNotes::LeftOut;
     options.mountingHole = m_session.selection().mountingHole.value_or(0);
-    const auto drawnAt = [&](double pixelsPerMm) {
-        options.paperScale = pixelsPerMm / pixelsPerPaperMm;
-        return frontSection(m_session.project(), m_session.plan(), front, options);
-    };
-    // Wood grows with the scale, figures do not: pixels = wood × scale + figures. Two drawings
-    // tell wood and figures apart.
+    const double pixelsPerPaperMm = QFontMetricsF(font()).capHeight() / 2.5;
     const PointMm room(width() - 2 * margin, height() - 2 * margin);
-    double small = 0.5;
-    double large = 2.0;
-    for (int round = 0; round < 3; ++round) {
-        const PointMm atSmall = drawnAt(small).extent.sizes() * small;
-        const PointMm atLarge = drawnAt(large).extent.sizes() * large;
-        const PointMm wood = (atLarge - atSmall) / (large - small);
-        const PointMm figures = atSmall - wood * small;
-        const PointMm scale = (room - figures).cwiseQuotient(wood.cwiseMax(1e-3));
-        large = std::clamp(scale.minCoeff(), leastScale, greatestScale);
-        small = large * 0.8;
+    // Rows of figures come and go with the scale, so sizes are tried: the largest wood whose
+    // figures need not be shrunk beyond what can be read.
+    Fitted best;
+    double bestShrink = 0;
+    for (double scale = greatestScale; scale >= leastScale; scale *= 0.85) {
+        options.paperScale = scale / pixelsPerPaperMm;
+        Drawing drawing = frontSection(m_session.project(), m_session.plan(), front, options);
+        const PointMm size = drawing.extent.sizes() * scale;
+        const double shrink = std::min({1.0, room.x() / size.x(), room.y() / size.y()});
+        const bool better = bestShrink < readableShrink
+                                ? shrink > bestShrink
+                                : shrink >= readableShrink && shrink * scale > best.pixelsPerMm;
+        if (!better)
+            continue;
+        bestShrink = shrink;
+        best = {std::move(drawing), scale * shrink};
     }
-    return {drawnAt(large), large};
+    return best;
 }
 
 void SectionPanel::paintEvent(QPaintEvent*) {
@@ -84,12 +75,8 @@ void SectionPanel::paintEvent(QPaintEvent*) {
     }
     const Fitted shown = fitted(*front);
     const PointMm centre = shown.drawing.extent.center();
-    // Rows of figures come and go with the scale; what still reaches out is shrunk as a whole.
-    const PointMm size = shown.drawing.extent.sizes() * shown.pixelsPerMm;
-    const double pixelsPerMm = shown.pixelsPerMm * std::min({1.0, (width() - 2 * margin) / size.x(),
-                                                             (height() - 2 * margin) / size.y()});
     painter.translate(width() / 2.0, height() / 2.0);
-    painter.scale(pixelsPerMm, -pixelsPerMm);
+    painter.scale(shown.pixelsPerMm, -shown.pixelsPerMm);
     painter.translate(-centre.x(), -centre.y());
     paint(painter, shown.drawing, theme);
 }

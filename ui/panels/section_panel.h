@@ -24,10 +24,9 @@ private:
     /// The drawing at the scale at which it fills the room, with its pixels per millimetre.
     struct Fitted {
         Drawing drawing;
-        double pixelsPerMm;
+        double pixelsPerMm = 0;
     };
     [[nodiscard]] Fitted fitted(std::uint32_t front) const;
-    [[nodiscard]] Fitted fittedAt(std::uint32_t front, double pixelsPerPaperMm) const;
 
     Session& m_session;
 };

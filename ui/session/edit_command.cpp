@@ -17,11 +17,11 @@ EditCommand::EditCommand(Session& session, const QString& name, std::shared_ptr<
 }
 
 void EditCommand::undo() {
-    m_session.show(m_before);
+    m_session.jumpTo(m_before);
 }
 
 void EditCommand::redo() {
-    m_session.show(m_after);
+    m_session.jumpTo(m_after);
 }
 
 int EditCommand::id() const {

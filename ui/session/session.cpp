@@ -109,6 +109,11 @@ void Session::show(std::shared_ptr<const Work> work) {
     Q_EMIT workChanged();
 }
 
+void Session::jumpTo(std::shared_ptr<const Work> work) {
+    m_beforePreview.reset();
+    show(std::move(work));
+}
+
 void Session::dropLostSelection() {
     Selection kept = m_selection;
     std::erase_if(kept.openings,

@@ -82,6 +82,8 @@ Q_SIGNALS:
 private:
     friend class EditCommand;
     void show(std::shared_ptr<const Work> work);
+    /// Undo and redo: ends a gesture in progress, which began from other work.
+    void jumpTo(std::shared_ptr<const Work> work);
     void dropLostSelection();
 
     Catalogue m_programs;
