@@ -18,8 +18,8 @@ enum class SectionNotes : std::uint8_t { Below, LeftOut };
 struct SectionOptions {
     LengthStyle style;
     double paperScale = 0.5;
-    SectionNotes notes = SectionNotes::Below;
     std::uint32_t mountingHole = 0; ///< which screw is shown, with its whole row
+    SectionNotes notes = SectionNotes::Below;
 };
 Drawing frontSection(const Project&, const Plan&, std::uint32_t front, const SectionOptions&);
 
