@@ -76,6 +76,9 @@ void writePlaces(JsonWriter& json, const Plan& plan, const QuantityGroup& group)
     }
 }
 
+/// The longest name that is listed has 51: the wood under the head of a counterbored bolt.
+constexpr std::size_t nameColumns = 53;
+
 /// Display columns of UTF-8 text: every code point counts as one.
 std::size_t columns(const std::string& text) {
     return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
@@ -133,7 +136,8 @@ std::string planText(const Project& project, const Plan& plan, LengthStyle style
             const std::string which = indexName(quantity);
             // Some names say already which of several is meant.
             const bool says = which.empty() || derivation->name.find(which) != std::string::npos;
-            text += "  " + padded(says ? derivation->name : derivation->name + ", " + which, 48) +
+            text += "  " +
+                    padded(says ? derivation->name : derivation->name + ", " + which, nameColumns) +
                     padded(shown(derivation->value, style), 14) + derivation->figures + "\n";
         }
     }
