@@ -52,7 +52,15 @@ Result<Project> setOverlay(const Typing& t, Side side) {
 
 Result<Project> setGap(const Typing& t, Side side) {
     const Fit fit = t.front().fit[side] == Fit::Inset ? Fit::Inset : Fit::Gap;
-    return setFrontFit(t.project, t.target(), side, {fit, t.value});
+    const auto own = setFrontFit(t.project, t.target(), side, {fit, t.value});
+    const auto facing = t.front().neighbours[side].front;
+    if (!own.ok() || fit == Fit::Inset || !facing)
+        return own;
+    // Of two that ask for a gap the greater counts, so a smaller one has to be asked of both.
+    const FrontPlan& other = t.plan.fronts[*facing];
+    if (other.fit[opposite(side)] != Fit::Gap)
+        return own;
+    return setFrontFit(own.value(), {other.opening}, opposite(side), {Fit::Gap, t.value});
 }
 
 template<class Change>
