@@ -71,6 +71,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     scroll->setWidget(details);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setAccessibleName(tr("Reason and remedies"));
     auto* splitter = new QSplitter(Qt::Horizontal);
     splitter->addWidget(m_list);
     splitter->addWidget(scroll);

@@ -45,6 +45,7 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
                 boxForm(session), mountingForm(session), hardwareForm(session)} {
     setWidgetResizable(true);
     setFrameShape(NoFrame);
+    setAccessibleName(tr("Properties of what is selected"));
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);

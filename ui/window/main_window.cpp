@@ -84,8 +84,10 @@ void MainWindow::addDocks() {
                          Qt::RightDockWidgetArea);
     auto* ways = dock(tr("Ways to hold it"), QStringLiteral("ways"), new WaysPanel(m_session),
                       Qt::RightDockWidgetArea);
-    auto* steps = dock(tr("Steps"), QStringLiteral("steps"), new QUndoView(&m_session.undoStack()),
-                       Qt::RightDockWidgetArea);
+    auto* undo = new QUndoView(&m_session.undoStack());
+    undo->setAccessibleName(tr("Steps that can be taken back"));
+    undo->setEmptyLabel(tr("The case as it was opened"));
+    auto* steps = dock(tr("Steps"), QStringLiteral("steps"), undo, Qt::RightDockWidgetArea);
     tabifyDockWidget(properties, numbers);
     tabifyDockWidget(numbers, ways);
     tabifyDockWidget(ways, steps);
