@@ -59,7 +59,8 @@ TemplateDialog::TemplateDialog(const Session& session, QSettings& settings,
     m_orientation->addItems({tr("Upright"), tr("Landscape")});
     m_orientation->setCurrentIndex(m_settings.value(orientationKey, false).toBool() ? 1 : 0);
     m_orientation->setAccessibleName(tr("Orientation"));
-    m_overlapField->setValue(m_overlap, session.style());
+    // Paper is told in millimetres in either unit.
+    m_overlapField->setValue(m_overlap, {Unit::Millimetre, session.style().denominator});
     m_pageBox->setMinimum(1);
     m_pageBox->setAccessibleName(tr("Page"));
     m_pageLabel->setWordWrap(true);
