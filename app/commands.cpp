@@ -6,6 +6,7 @@
 #include "core/reports/report.h"
 #include "core/sheets/sheets.h"
 #include "ui/files/built_in_catalogue.h"
+#include "ui/files/revision.h"
 #include "ui/files/save_file.h"
 #include "ui/paper/pdf.h"
 #include "ui/paper/picture.h"
@@ -103,6 +104,7 @@ Result<SheetOptions> sheetOptions(const TemplatesCommand& command, const Project
     options.orientation = command.landscape ? Orientation::Landscape : Orientation::Portrait;
     options.overlap = command.overlap;
     options.documentName = QFileInfo(QString::fromStdString(command.file)).fileName().toStdString();
+    options.revision = revisionOf(project);
     return options;
 }
 

@@ -1,6 +1,7 @@
 #include "ui/window/template_dialog.h"
 
 #include "ui/fields/length_field.h"
+#include "ui/files/revision.h"
 #include "ui/files/save_file.h"
 #include "ui/paper/page_view.h"
 #include "ui/paper/pdf.h"
@@ -109,6 +110,7 @@ SheetOptions TemplateDialog::options() const {
         m_orientation->currentIndex() == 1 ? Orientation::Landscape : Orientation::Portrait;
     options.overlap = m_overlap;
     options.documentName = m_documentName.toStdString();
+    options.revision = revisionOf(m_session.project());
     return options;
 }
 

@@ -1,0 +1,18 @@
+#include "ui/files/revision.h"
+
+#include "core/documents/document.h"
+
+#include <QByteArray>
+#include <QCryptographicHash>
+
+namespace frontwright {
+
+std::string revisionOf(const Project& project) {
+    const std::string text = writeDocument(project);
+    const QByteArrayView bytes(text.data(), static_cast<qsizetype>(text.size()));
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    hash.addData(bytes);
+    return "revision " + hash.result().toHex().left(6).toStdString();
+}
+
+} // namespace frontwright
