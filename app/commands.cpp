@@ -204,13 +204,13 @@ int run(const TemplatesCommand& command) {
 }
 
 int run(const PictureCommand& command) {
+    if (const auto error = refused(command.out, command.file))
+        return failedWith(*error);
     if (command.of == PictureOf::Window)
         return windowPicture(command);
     const auto work = opened(command.file);
     if (!work.ok())
         return failedWith(work.error());
-    if (const auto error = refused(command.out, command.file))
-        return failedWith(*error);
     const Work& w = *work.value();
     ElevationOptions options;
     options.style = w.project.style;
