@@ -11,7 +11,7 @@ namespace frontwright {
 // stay clear in a chain of short dimensions.
 namespace dimension {
 inline constexpr double lettering = 2.5;
-inline constexpr double textAboveLine = 0.8;
+inline constexpr double textAboveLine = 0.9;  ///< clears descenders
 inline constexpr double textBeyondTick = 1.4; ///< where it does not fit between the ticks
 inline constexpr double spareBetweenTicks = 1.6;
 inline constexpr double gapAtObject = 1.0; ///< before an extension line begins

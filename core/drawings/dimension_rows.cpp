@@ -13,23 +13,27 @@ namespace {
 constexpr double tolerance = 1e-6; // of paper mm: neighbours in a chain touch
 constexpr double besideText = 1.0; // kept free beside a text
 
-/// Of equal texts, those that are dimensioned: all where there are one or two, else the middle one
-/// with the count before its figure.
-std::vector<Measured> withoutRepeats(const std::vector<Measured>& misfits) {
-    std::map<std::pair<std::string, std::string>, std::vector<const Measured*>> groups;
+/// What is dimensioned once: one stretch, or any of several equal ones.
+using Alike = std::vector<Measured>;
+
+/// Three and more of one name and text become one, counted; those that stand alone come first.
+std::vector<Alike> groupsOf(const std::vector<Measured>& misfits) {
+    std::map<std::pair<std::string, std::string>, Alike> byText;
     for (const Measured& m : misfits)
-        groups[{m.part.name, m.text}].push_back(&m);
-    std::vector<Measured> result;
+        byText[{m.part.name, m.text}].push_back(m);
+    std::vector<Alike> alone, counted;
     for (const Measured& m : misfits) {
-        const auto& group = groups[{m.part.name, m.text}];
-        if (group.size() < 3) {
-            result.push_back(m);
-        } else if (group[group.size() / 2] == &m) {
-            result.push_back(m);
-            result.back().text = std::to_string(group.size()) + " × " + m.text;
+        Alike& alike = byText[{m.part.name, m.text}];
+        if (alike.size() < 3) {
+            alone.push_back({m});
+        } else if (alike.front().low == m.low) {
+            for (Measured& one : alike)
+                one.text = std::to_string(alike.size()) + " × " + one.text;
+            counted.push_back(alike);
         }
     }
-    return result;
+    alone.insert(alone.end(), counted.begin(), counted.end());
+    return alone;
 }
 
 } // namespace
@@ -130,23 +134,26 @@ std::size_t DimensionRows::rowFor(const std::vector<Measured>& fitting) const {
     return m_rows;
 }
 
-/// The nearest row where a text beyond a tick meets nothing. Where every row has something in the
-/// way of the extension lines, a new row is taken and they cross.
-void DimensionRows::placeBeyond(const Measured& m, std::size_t firstRow) {
+/// The nearest row where a text beyond a tick of any of these meets nothing. Where every row has
+/// something in the way of the extension lines, a new row is taken and they cross.
+void DimensionRows::placeBeyond(const std::vector<Measured>& anyOf, std::size_t firstRow) {
     const auto tried = [&](std::size_t row, auto&& isGood) {
-        for (const TextPlace side : {TextPlace::BeyondHigh, TextPlace::BeyondLow}) {
-            Placed p = placed(m, row, side);
-            if (!isGood(p))
-                continue;
-            place(std::move(p));
-            return true;
-        }
+        for (const Measured& m : anyOf)
+            for (const TextPlace side : {TextPlace::BeyondHigh, TextPlace::BeyondLow}) {
+                Placed p = placed(m, row, side);
+                if (!isGood(p))
+                    continue;
+                place(std::move(p));
+                return true;
+            }
         return false;
     };
+    const auto isClear = [&](const Placed& p) { return !collides(p) && !crossesExtension(p); };
     for (std::size_t row = firstRow; row <= m_rows; ++row)
-        if (tried(row, [&](const Placed& p) {
-                return isWithin(p) && !collides(p) && !crossesExtension(p);
-            }))
+        if (tried(row, [&](const Placed& p) { return isWithin(p) && isClear(p); }))
+            return;
+    for (std::size_t row = firstRow; row <= m_rows; ++row)
+        if (tried(row, isClear))
             return;
     const std::size_t fresh = m_rows;
     if (!tried(fresh, [&](const Placed& p) { return isWithin(p); }))
@@ -157,13 +164,11 @@ void DimensionRows::addChain(std::vector<Measured> chain) {
     const auto misfitsBegin = std::stable_partition(chain.begin(), chain.end(),
                                                     [&](const Measured& m) { return fits(m); });
     const std::vector<Measured> fitting(chain.begin(), misfitsBegin);
-    const std::vector<Measured> misfits =
-        withoutRepeats(std::vector<Measured>(misfitsBegin, chain.end()));
     const std::size_t row = fitting.empty() ? 0 : rowFor(fitting);
     for (const Measured& m : fitting)
         place(placed(m, row, TextPlace::Between));
-    for (const Measured& m : misfits)
-        placeBeyond(m, row);
+    for (const Alike& alike : groupsOf(std::vector<Measured>(misfitsBegin, chain.end())))
+        placeBeyond(alike, row);
 }
 
 void DimensionRows::addOverall(Measured overall) {

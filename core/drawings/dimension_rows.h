@@ -66,7 +66,7 @@ private:
     [[nodiscard]] bool isWithin(const Placed&) const;
     [[nodiscard]] bool fits(const Measured&) const;
     [[nodiscard]] std::size_t rowFor(const std::vector<Measured>& fitting) const;
-    void placeBeyond(const Measured&, std::size_t firstRow);
+    void placeBeyond(const std::vector<Measured>& anyOf, std::size_t firstRow);
     void place(Placed);
 
     Side m_side;

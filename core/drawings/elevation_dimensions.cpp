@@ -53,12 +53,12 @@ Mark insideMark(const Plan& plan, const FrontPlan& front, Extent extent, double 
 std::optional<Mark> placedInside(const Plan& plan, const FrontPlan& front, Extent extent,
                                  const ElevationOptions& options,
                                  const std::vector<BoxMm>& obstacles) {
-    constexpr double step = 1.5, spare = 1.0;
+    constexpr double step = 1, spare = 0.6;
     const double scale = options.paperScale;
     const BoxMm box = toMm(front.rect);
     const bool isWidth = extent == Extent::Width;
     const double room = (isWidth ? box.sizes().y() : box.sizes().x()) * scale;
-    const double first = isWidth ? 4.0 : 6.5;
+    const double first = isWidth ? 2.5 : 5.0;
     for (double away = first; away + 6 < room; away += step) {
         Mark mark = insideMark(plan, front, extent, away, options.style);
         const DimensionFigure figure = figureOf(std::get<DimensionMark>(mark.shape), scale);

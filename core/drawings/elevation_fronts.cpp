@@ -8,12 +8,17 @@ namespace frontwright {
 
 namespace {
 
-/// Lines that run side by side are not drawn nearer than this on paper (ISO 128).
-constexpr double nearestParallel = 0.7;
 /// Of a hole's cross beyond its circle, on paper (ISO 128: 2 to 5 mm), but no more than a part of
 /// a small front.
 constexpr double crossBeyondCircle = 2.0;
 constexpr double crossPartOfFront = 0.1;
+
+/// Kept free between a hole or a handle and a text, on paper.
+constexpr double besideObstacle = 0.4;
+
+BoxMm grown(const BoxMm& box, double by) {
+    return {box.min() - PointMm(by, by), box.max() + PointMm(by, by)};
+}
 
 Part partOf(const FrontPlan& front, std::string name) {
     return {front.opening, std::nullopt, std::move(name)};
@@ -121,30 +126,70 @@ void drawHoles(Sketch& sketch, const FrontPlan& front) {
         drawHardwareHoles(sketch, front, *front.hardware);
 }
 
-std::vector<BoxMm> obstaclesOn(const FrontPlan& front, const ElevationOptions& options) {
+std::vector<BoxMm> handleBoxes(const FrontPlan& front, const ElevationOptions& options) {
     std::vector<BoxMm> boxes;
-    const double spare = 1 / options.paperScale;
-    const auto add = [&](const PointMm& low, const PointMm& high) {
-        boxes.emplace_back(low - PointMm(spare, spare), high + PointMm(spare, spare));
-    };
-    if (front.hardware)
-        for (const HandlePlan& handle : front.hardware->handles) {
-            const BoxMm box = inCase(front, handle.footprint);
-            add(box.min(), box.max());
-        }
+    if (!front.hardware)
+        return boxes;
+    const HardwarePlan& hardware = *front.hardware;
+    const double spare = besideObstacle / options.paperScale;
+    for (const HandlePlan& handle : hardware.handles) {
+        const BoxMm box = inCase(front, handle.footprint);
+        boxes.push_back(grown(box, spare));
+    }
     if (options.holes == Shown::No)
         return boxes;
-    const auto addHole = [&](const PointMm& at, Length diameter) {
-        const double arm = crossArm(front, diameter.inMillimetres() / 2, options.paperScale);
-        add(at - PointMm(arm, arm), at + PointMm(arm, arm));
-    };
-    for (const MountingHole& hole : front.mounting.holes)
-        addHole(inCase(front, toFront(front.box, hole.at)), front.mounting.pilotHole);
-    if (front.hardware)
-        for (const FrontPoint& hole : front.hardware->holes)
-            addHole(inCase(front, hole),
-                    greatest(front.hardware->holeDiameter, front.hardware->counterboreDiameter));
+    Length widest = hardware.holeDiameter;
+    if (!hardware.chosenWay().counterbore.isZero())
+        widest = greatest(widest, hardware.counterboreDiameter);
+    if (hardware.chosen == MountingWay::FrontAccessHole)
+        widest = greatest(widest, hardware.accessDiameter);
+    const double arm =
+        std::max(widest.inMillimetres() / 2,
+                 crossArm(front, hardware.holeDiameter.inMillimetres() / 2, options.paperScale));
+    for (const FrontPoint& hole : hardware.holes)
+        boxes.push_back(grown(BoxMm(inCase(front, hole)), arm + spare));
     return boxes;
+}
+
+std::vector<BoxMm> screwBoxes(const FrontPlan& front, const ElevationOptions& options) {
+    std::vector<BoxMm> boxes;
+    if (options.holes == Shown::No)
+        return boxes;
+    const double arm =
+        crossArm(front, front.mounting.pilotHole.inMillimetres() / 2, options.paperScale);
+    for (const MountingHole& hole : front.mounting.holes)
+        boxes.push_back(grown(BoxMm(inCase(front, toFront(front.box, hole.at))),
+                              arm + besideObstacle / options.paperScale));
+    return boxes;
+}
+
+std::vector<BoxMm> lineBoxes(const FrontPlan& front, const ElevationOptions& options) {
+    std::vector<BoxMm> boxes;
+    const double spare = besideObstacle / options.paperScale;
+    const auto addSides = [&](const BoxMm& box) {
+        const auto corners = cornersOf(box);
+        for (std::size_t i = 0; i < corners.size(); ++i) {
+            BoxMm side(corners[i]);
+            boxes.push_back(grown(side.extend(corners[(i + 1) % corners.size()]), spare));
+        }
+    };
+    const BoxPlan& box = front.box;
+    if (options.boxes == Shown::Yes && !box.wall.isEmpty()) {
+        addSides(wallInCase(box, box.wall));
+        addSides(wallInCase(box, {box.wall.left, box.bottomUnderside, box.wall.right,
+                                  greatest(box.bottomUnderside, box.bottomTop)}));
+    }
+    const WallRect& region = front.mounting.allowed.outer;
+    if (options.allowedRegion == Shown::Yes && !region.isEmpty())
+        addSides(wallInCase(box, region));
+    return boxes;
+}
+
+std::vector<BoxMm> obstaclesOn(const FrontPlan& front, const ElevationOptions& options) {
+    std::vector<BoxMm> all = handleBoxes(front, options);
+    for (const auto& boxes : {screwBoxes(front, options), lineBoxes(front, options)})
+        all.insert(all.end(), boxes.begin(), boxes.end());
+    return all;
 }
 
 Drawing frontElevation(const Project& project, const Plan& plan, std::uint32_t index,

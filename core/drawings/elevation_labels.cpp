@@ -10,8 +10,8 @@ namespace frontwright {
 
 namespace {
 
-constexpr double freeRound = 1.0;     // of a label, on paper
-constexpr double betweenLines = 1.6;  // from the name's base line to the size's capitals
+constexpr double freeRound = 0.7;     // of a label, on paper
+constexpr double betweenLines = 1.3;  // from the name's base line to the size's capitals
 constexpr double descenderPart = 0.3; // of the height of capitals
 
 /// One way to write a label: heights of capitals on paper; 0 = that line is left out.
@@ -19,9 +19,8 @@ struct Lettering {
     double name = 0;
     double size = 0;
 };
-/// Best first; ISO 3098 heights.
-constexpr std::array letterings{Lettering{3.5, 2.5}, Lettering{2.5, 1.8}, Lettering{3.5, 0},
-                                Lettering{2.5, 0}, Lettering{1.8, 0}};
+/// Best first; ISO 3098 heights. One height of names wherever it fits, so that a bank looks even.
+constexpr std::array letterings{Lettering{2.5, 1.8}, Lettering{2.5, 0}, Lettering{1.8, 0}};
 
 /// A label's texts and how much paper they take.
 struct Block {
@@ -49,23 +48,70 @@ bool meets(const BoxMm& box, const std::vector<BoxMm>& obstacles) {
                        [&](const BoxMm& other) { return box.intersects(other); });
 }
 
-/// Where a label's centre may lie, best first: the middle, beside the handle, below it, above it.
-std::vector<PointMm> placesFor(const BoxMm& room, const FrontPlan& front) {
-    std::vector<PointMm> places{room.center()};
-    if (!front.hardware || front.hardware->handles.empty())
-        return places;
-    BoxMm handles;
-    for (const HandlePlan& handle : front.hardware->handles) {
-        const FrontRect& r = handle.footprint;
-        handles.extend(inCase(front, {r.left, r.bottom}));
-        handles.extend(inCase(front, {r.right, r.top}));
+/// Stretches of the room at the middle of its height that are free for a block so tall; widest
+/// first, of equal ones the left one first.
+std::vector<BoxMm> freeAtMiddle(const BoxMm& room, const std::vector<BoxMm>& obstacles,
+                                double height) {
+    const double low = room.center().y() - height / 2, high = room.center().y() + height / 2;
+    std::vector<std::pair<double, double>> taken;
+    for (const BoxMm& box : obstacles)
+        if (box.min().y() < high && low < box.max().y())
+            taken.emplace_back(box.min().x(), box.max().x());
+    std::sort(taken.begin(), taken.end());
+    std::vector<BoxMm> gaps;
+    double at = room.min().x();
+    const auto add = [&](double end) {
+        if (at < end)
+            gaps.emplace_back(PointMm(at, low), PointMm(end, high));
+    };
+    for (const auto& [from, to] : taken) {
+        add(std::min(from, room.max().x()));
+        at = std::max(at, to);
     }
+    add(room.max().x());
+    constexpr double even = 1e-6;
+    std::stable_sort(gaps.begin(), gaps.end(), [](const BoxMm& a, const BoxMm& b) {
+        return a.sizes().x() > b.sizes().x() + even;
+    });
+    return gaps;
+}
+
+/// Where a label's centre may lie, best first: the middle, beside what is in the way of that,
+/// below the handle, above it.
+std::vector<PointMm> placesFor(const BoxMm& room, const std::vector<BoxMm>& obstacles,
+                               const BoxMm& handles, double height) {
     const PointMm middle = room.center();
-    places.emplace_back((room.min().x() + handles.min().x()) / 2, middle.y());
-    places.emplace_back(middle.x(), (room.min().y() + handles.min().y()) / 2);
-    places.emplace_back(middle.x(), (room.max().y() + handles.max().y()) / 2);
-    places.emplace_back((room.max().x() + handles.max().x()) / 2, middle.y());
+    std::vector<PointMm> places{middle};
+    for (const BoxMm& gap : freeAtMiddle(room, obstacles, height))
+        places.push_back(gap.center());
+    if (!handles.isEmpty()) {
+        places.emplace_back(middle.x(), (room.min().y() + handles.min().y()) / 2);
+        places.emplace_back(middle.x(), (room.max().y() + handles.max().y()) / 2);
+    }
     return places;
+}
+
+/// The field, as far as no edge of the opening shows through it.
+BoxMm roomOn(const FrontPlan& front) {
+    const FrontRect whole = FrontRect::atOrigin(front.rect.width(), front.rect.height());
+    const FrontRect field = front.field.isEmpty() ? whole : front.field;
+    const CasePoint origin = front.rect.lowerLeft();
+    const CaseRect inside =
+        front.openingRect.common({origin.x + field.left, origin.y + field.bottom,
+                                  origin.x + field.right, origin.y + field.top});
+    return inside.isEmpty() ? toMm(front.rect) : toMm(inside);
+}
+
+/// The paper that the dimensions inside an emphasised front need.
+std::vector<BoxMm> boxesOf(const std::vector<Mark>& dimensions, double paperScale) {
+    std::vector<BoxMm> boxes;
+    for (const Mark& mark : dimensions)
+        if (const auto* dimension = std::get_if<DimensionMark>(&mark.shape)) {
+            const DimensionFigure figure = figureOf(*dimension, paperScale);
+            BoxMm box = textBox(figure.text, paperScale);
+            boxes.push_back(box.extend(figure.line.from).extend(figure.line.to));
+        }
+    return boxes;
 }
 
 void write(Sketch& sketch, const Block& block, const PointMm& centre, const Part& part) {
@@ -92,19 +138,14 @@ std::string sizeText(const FrontPlan& front, LengthStyle style) {
 
 void drawLabel(Sketch& sketch, const ElevationSubject& subject, const FrontPlan& front) {
     const ElevationOptions& options = subject.options;
-    std::vector<BoxMm> obstacles = obstaclesOn(front, options);
     const std::vector<Mark> inside = dimensionsInside(subject.plan, front, options);
-    for (const Mark& mark : inside)
-        if (const auto* dimension = std::get_if<DimensionMark>(&mark.shape)) {
-            const DimensionFigure figure = figureOf(*dimension, options.paperScale);
-            BoxMm box = textBox(figure.text, options.paperScale);
-            box.extend(figure.line.from).extend(figure.line.to);
-            obstacles.push_back(box);
-        }
-    const bool hasField = !front.field.isEmpty();
-    const BoxMm room = hasField ? BoxMm(inCase(front, front.field.lowerLeft()),
-                                        inCase(front, {front.field.right, front.field.top}))
-                                : toMm(front.rect);
+    std::vector<BoxMm> obstacles = obstaclesOn(front, options);
+    for (const BoxMm& box : boxesOf(inside, options.paperScale))
+        obstacles.push_back(box);
+    BoxMm handles;
+    for (const BoxMm& box : handleBoxes(front, options))
+        handles.extend(box);
+    const BoxMm room = roomOn(front);
     const std::string name = label(subject.project, front);
     for (const Lettering& letters : letterings) {
         if (letters.size > 0 && !inside.empty())
@@ -112,7 +153,8 @@ void drawLabel(Sketch& sketch, const ElevationSubject& subject, const FrontPlan&
         Block block{letters, name, {}};
         if (letters.size > 0)
             block.size = sizeText(front, options.style);
-        for (const PointMm& place : placesFor(room, front)) {
+        const double height = (block.height() + 2 * freeRound) / options.paperScale;
+        for (const PointMm& place : placesFor(room, obstacles, handles, height)) {
             const BoxMm box = boxOf(block, place, options.paperScale);
             if (!room.contains(box) || meets(box, obstacles))
                 continue;

@@ -106,7 +106,8 @@ void drawOpening(Sketch& sketch, const FrontPlan& front) {
     const Part part{front.opening, {}, "opening edge"};
     for (const Side side : allSides) {
         const Edge edge = edgeOf(front.openingRect, side);
-        if (edge.at == edgeOf(front.rect, side).at)
+        const Length fromFront = (edge.at - edgeOf(front.rect, side).at).magnitude();
+        if (fromFront.inMillimetres() * sketch.paperScale() < nearestParallel)
             continue; // the front's own edge is drawn there
         const Span hidden = hiddenBy(edge, front.rect);
         if (hidden.low < hidden.high)

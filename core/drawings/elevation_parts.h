@@ -7,6 +7,10 @@ namespace frontwright {
 
 // The elevation's parts, each drawn by one file. All in the case's frame.
 
+/// Two lines side by side are both drawn only where they lie so far apart on paper; nearer they
+/// would run into one (ISO 128 asks for 0.7 mm between wide ones).
+inline constexpr double nearestParallel = 0.5;
+
 /// What all of an elevation's parts are drawn from.
 struct ElevationSubject {
     const Project& project;
@@ -25,7 +29,15 @@ void drawBox(Sketch&, const FrontPlan&);
 void drawAllowedRegion(Sketch&, const FrontPlan&);
 void drawHoles(Sketch&, const FrontPlan&);
 
-/// What a label or a figure inside a front has to keep off: handles and holes, with some room.
+// What a label or a figure inside a front has to keep off, with some room round it.
+
+/// Handles and, where holes are shown, what is bored for them.
+std::vector<BoxMm> handleBoxes(const FrontPlan&, const ElevationOptions&);
+/// Mounting screws with their crosses; none where holes are not shown.
+std::vector<BoxMm> screwBoxes(const FrontPlan&, const ElevationOptions&);
+/// Lines of the box and of the allowed region, where they are shown.
+std::vector<BoxMm> lineBoxes(const FrontPlan&, const ElevationOptions&);
+/// All of these.
 std::vector<BoxMm> obstaclesOn(const FrontPlan&, const ElevationOptions&);
 
 /// The front's name and, where there is room and its size is not dimensioned, its size.

@@ -61,7 +61,7 @@ std::vector<Stretch> less(const std::vector<Stretch>& stretches, const Stretch& 
 } // namespace
 
 std::vector<LineMark> hatchLines(const HatchMark& hatch, double paperScale) {
-    constexpr double closest = 0.01, longestRun = 100'000;
+    constexpr double closest = 0.01, longestRun = 100'000, shortest = 1e-9;
     const double step = hatch.spacing / paperScale;
     if (hatch.outline.size() < 3 || !(hatch.spacing >= closest) || !std::isfinite(step))
         return {};
@@ -81,8 +81,9 @@ std::vector<LineMark> hatchLines(const HatchMark& hatch, double paperScale) {
             for (const Stretch& gap : inside(free, axes, at))
                 stretches = less(stretches, gap);
         for (const Stretch& s : stretches)
-            lines.push_back(
-                {at * axes.across + s.low * axes.along, at * axes.across + s.high * axes.along});
+            if (s.high - s.low > shortest)
+                lines.push_back({at * axes.across + s.low * axes.along,
+                                 at * axes.across + s.high * axes.along});
     }
     return lines;
 }

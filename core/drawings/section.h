@@ -4,6 +4,9 @@
 
 namespace frontwright {
 
+/// Title and notes below the section; left out where they are said beside it.
+enum class SectionNotes : std::uint8_t { Below, LeftOut };
+
 /// Upright section through the selected hole, seen from the left: the front's show face to the
 /// left, the box to the right, y = height above the front's lower edge, x = 0 at the front's back
 /// (front at −thickness … 0, wall behind it). Front with its profile, wall, bottom panel, member
@@ -12,9 +15,6 @@ namespace frontwright {
 ///
 ///     show face | front | wall |  inside of the box →
 ///           −t  …      0 …     w
-/// Title and notes below the section; left out where they are said beside it.
-enum class SectionNotes : std::uint8_t { Below, LeftOut };
-
 struct SectionOptions {
     LengthStyle style;
     double paperScale = 0.5;

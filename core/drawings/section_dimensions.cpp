@@ -48,16 +48,16 @@ void layScrew(DimensionRows& rows, const SectionSubject& subject) {
         const std::uint32_t i = subject.options.mountingHole;
         const double local = -hole->thickness.inMillimetres();
         const bool isThrough = hole->tipCover < Length{};
-        rows.addChain({measure.between(reach->head, reach->tip, "screw", *mounting.length,
+        rows.addChain({measure.between(reach->head, reach->tip, "screw length", *mounting.length,
                                        measure.ofFront(QuantityKind::ScrewLength))});
         if (hole->penetration > Length{})
-            rows.addChain({measure.between(0, reach->tip, "in front", hole->penetration,
+            rows.addChain({measure.between(0, reach->tip, "penetration", hole->penetration,
                                            measure.ofFront(QuantityKind::ScrewPenetration, i))});
         rows.addChain(
             {measure.between(reach->tip, local, isThrough ? "through by" : "tip cover",
                              hole->tipCover, measure.ofFront(QuantityKind::ScrewTipCover, i))});
     }
-    rows.addChain({measure.between(face, 0, "front", subject.front.thickness,
+    rows.addChain({measure.between(face, 0, "thickness", subject.front.thickness,
                                    measure.ofFront(QuantityKind::FrontThickness))});
 }
 
@@ -72,7 +72,7 @@ void layBolt(DimensionRows& rows, const SectionSubject& subject, const HardwareP
     rows.addChain({measure.between(-subject.thickness(), reach.underHead, "grip", way.grip,
                                    measure.ofFront(QuantityKind::BoltGrip, index))});
     if (way.length)
-        rows.addChain({measure.between(reach.end, reach.underHead, "bolt", *way.length,
+        rows.addChain({measure.between(reach.end, reach.underHead, "bolt length", *way.length,
                                        measure.ofFront(QuantityKind::BoltLength, index))});
 }
 
@@ -82,6 +82,8 @@ void layFrontHeights(DimensionRows& rows, const SectionSubject& subject) {
     const FrontPlan& front = subject.front;
     const double height = subject.height();
     rows.keepWithin(0, height);
+    rows.keepClear(0);
+    rows.keepClear(height);
     std::vector<Measured> overlays;
     if (front.overlay.bottom > Length{})
         overlays.push_back(measure.between(0, front.overlay.bottom.inMillimetres(), "overlay",
@@ -91,13 +93,24 @@ void layFrontHeights(DimensionRows& rows, const SectionSubject& subject) {
         overlays.push_back(measure.between(height - front.overlay.top.inMillimetres(), height,
                                            "overlay", front.overlay.top,
                                            measure.ofFront(QuantityKind::OverlayTop)));
+    for (const Side side : {Side::Bottom, Side::Top})
+        if (const Neighbour& next = front.neighbours[side];
+            next.front || front.fit[side] == Fit::Inset) {
+            const double edge = side == Side::Top ? height : 0;
+            const double gap = next.gap.inMillimetres();
+            overlays.push_back(
+                measure.between(edge, side == Side::Top ? edge + gap : edge - gap,
+                                next.gap < Length{} ? "overlap" : "gap", next.gap,
+                                measure.ofFront(side == Side::Top ? QuantityKind::GapTop
+                                                                  : QuantityKind::GapBottom)));
+        }
     rows.addChain(std::move(overlays));
     if (front.hardware && !front.hardware->holes.empty()) {
         const Length y = front.hardware->holes.front().y;
-        rows.addChain({measure.between(0, y.inMillimetres(), "handle", y,
+        rows.addChain({measure.between(0, y.inMillimetres(), "handle at", y,
                                        measure.ofFront(QuantityKind::HandleY))});
     }
-    rows.addOverall(measure.between(0, height, "front", front.rect.height(),
+    rows.addOverall(measure.between(0, height, "front height", front.rect.height(),
                                     measure.ofFront(QuantityKind::FrontHeight)));
 }
 
@@ -110,12 +123,12 @@ void layBoxHeights(DimensionRows& rows, const SectionSubject& subject) {
     rows.keepClear(top);
     if (const MountingHole* hole = subject.hole())
         rows.addChain(
-            {measure.between(foot, foot + hole->at.y.inMillimetres(), "screw", hole->at.y,
+            {measure.between(foot, foot + hole->at.y.inMillimetres(), "hole at", hole->at.y,
                              measure.ofFront(QuantityKind::HoleY, subject.options.mountingHole))});
-    rows.addChain({measure.between(foot, foot + box.bottomTop.inMillimetres(), "bottom",
+    rows.addChain({measure.between(foot, foot + box.bottomTop.inMillimetres(), "bottom at",
                                    box.bottomTop, measure.ofFront(QuantityKind::BottomTop))});
-    rows.addOverall(
-        measure.between(foot, top, "box", box.height, measure.ofFront(QuantityKind::BoxHeight)));
+    rows.addOverall(measure.between(foot, top, "box height", box.height,
+                                    measure.ofFront(QuantityKind::BoxHeight)));
 }
 
 /// What an extension line would have to cross is led to the outline first.
@@ -141,11 +154,6 @@ void drawSectionDimensions(Sketch& sketch, const SectionSubject& subject) {
         hole == nullptr ||
         toFront(subject.front.box, hole->at).y.inMillimetres() <= subject.height() / 2;
     constexpr double first = DimensionRows::defaultFirstRow;
-    DimensionRows below(Side::Bottom, drawn.min().y(), scale, first);
-    DimensionRows above(Side::Top, drawn.max().y(), scale, first);
-    layScrew(isScrewLow ? below : above, subject);
-    if (subject.front.hardware)
-        layBolt(isScrewLow ? above : below, subject, *subject.front.hardware);
     const double beyondFace = -subject.thickness() - drawn.min().x();
     DimensionRows left(Side::Left, -subject.thickness(), scale, first + beyondFace * scale);
     layFrontHeights(left, subject);
@@ -153,6 +161,18 @@ void drawSectionDimensions(Sketch& sketch, const SectionSubject& subject) {
     DimensionRows right(Side::Right, subject.boxEnd(), scale, first + beyondEnd * scale);
     if (subject.front.box.height > Length{})
         layBoxHeights(right, subject);
+    // Below and above, farther out where a text of the heights had to reach beyond the drawing.
+    double beyondLow = 0, beyondHigh = 0;
+    for (const DimensionRows* side : {&left, &right})
+        if (!side->isEmpty()) {
+            beyondLow = std::max(beyondLow, drawn.min().y() * scale - side->lowest());
+            beyondHigh = std::max(beyondHigh, side->highest() - drawn.max().y() * scale);
+        }
+    DimensionRows below(Side::Bottom, drawn.min().y(), scale, first + beyondLow);
+    DimensionRows above(Side::Top, drawn.max().y(), scale, first + beyondHigh);
+    layScrew(isScrewLow ? below : above, subject);
+    if (subject.front.hardware)
+        layBolt(isScrewLow ? above : below, subject, *subject.front.hardware);
     leadOut(sketch, subject);
     for (const DimensionRows* rows : {&below, &above, &left, &right})
         take(sketch, *rows);

@@ -79,16 +79,28 @@ std::vector<double> boltHeights(const HardwarePlan& hardware) {
     return heights;
 }
 
-/// What is bored for one screw: clearance hole and, where the head is sunk deeper, its recess.
-std::vector<Points> screwVoids(const SectionSubject& subject, double axis) {
+/// What is bored for one screw: clearance hole as far as its head and, where the head is sunk
+/// deeper, the recess before it.
+struct ScrewVoids {
+    Points clearance;
+    Points recess; ///< empty where there is none
+};
+ScrewVoids screwVoids(const SectionSubject& subject, double axis) {
     const MountingPlan& mounting = subject.front.mounting;
-    const double recess = mounting.recess.inMillimetres();
-    std::vector<Points> voids{
-        rectangleRound(axis, 0, subject.wall(), mounting.clearanceHole.inMillimetres())};
-    if (recess > 0)
-        voids.push_back(rectangleRound(axis, subject.wall() - recess, subject.wall(),
-                                       mounting.screw->headDiameter.inMillimetres()));
+    const double head = subject.wall() - mounting.recess.inMillimetres();
+    const double neck = std::max(0.0, head - mounting.screw->headHeight.inMillimetres());
+    ScrewVoids voids;
+    voids.clearance = rectangleRound(axis, 0, neck, mounting.clearanceHole.inMillimetres());
+    if (head < subject.wall())
+        voids.recess = rectangleRound(axis, head, subject.wall(),
+                                      mounting.screw->headDiameter.inMillimetres());
     return voids;
+}
+
+/// Lines nearer to a fastener's own than this on paper are left out: they would run into one.
+constexpr double nearestToFastener = 0.3;
+bool isApart(const Sketch& sketch, Length diameter, Length other) {
+    return (diameter - other).inMillimetres() / 2 * sketch.paperScale() >= nearestToFastener;
 }
 
 struct BoltVoids {
@@ -131,9 +143,12 @@ void drawScrew(Sketch& sketch, const SectionSubject& subject, std::uint32_t inde
     const double axis = heightOf(subject, hole);
     const std::string name = "screw " + std::to_string(index + 1);
     const Part part{subject.front.opening, std::nullopt, name};
-    for (const Points& outline : screwVoids(subject, axis))
-        sketch.path(Layer::Hole, outline, PathMark::End::Closed, part);
     const auto reach = screwReach(subject, hole);
+    const ScrewVoids voids = screwVoids(subject, axis);
+    if (!reach || isApart(sketch, subject.front.mounting.clearanceHole, screw.shankDiameter))
+        sketch.path(Layer::Hole, voids.clearance, PathMark::End::Closed, part);
+    if (!voids.recess.empty())
+        sketch.path(Layer::Hole, voids.recess, PathMark::End::Closed, part);
     if (!reach)
         return drawCentreLine(sketch, axis, -subject.thickness(), subject.wall(), part);
     sketch.path(Layer::Fastener, screwBody(axis, *reach, screw).outline, PathMark::End::Closed,
@@ -149,6 +164,8 @@ void drawScrew(Sketch& sketch, const SectionSubject& subject, std::uint32_t inde
 void drawMachineThread(Sketch& sketch, double axis, const BoltReach& reach, const Bolt& bolt,
                        const Part& part) {
     const double root = bolt.majorDiameter.inMillimetres() / 2 * 0.8;
+    if (root * 0.25 * sketch.paperScale() < nearestToFastener)
+        return;
     for (const double y : {axis - root, axis + root})
         sketch.line(Layer::Fastener, {reach.end, y}, {reach.underHead, y}, part);
 }
@@ -162,7 +179,8 @@ void drawBolt(Sketch& sketch, const SectionSubject& subject, const HardwarePlan&
             sketch.path(layer, points, PathMark::End::Closed,
                         {subject.front.opening, std::nullopt, std::move(name)});
     };
-    outline(Layer::Hole, voids.hole, "bolt hole");
+    if (isApart(sketch, hardware.holeDiameter, hardware.bolt->majorDiameter))
+        outline(Layer::Hole, voids.hole, "bolt hole");
     outline(Layer::Counterbore, voids.counterbore, "counterbore");
     outline(Layer::AccessHole, voids.access, "access hole");
     const double face = -subject.thickness();
@@ -202,8 +220,10 @@ FastenerShapes fastenerShapes(const SectionSubject& subject) {
     for (const std::uint32_t i : holesInSection(subject)) {
         const MountingHole& hole = subject.front.mounting.holes[i];
         const double axis = heightOf(subject, hole);
-        for (Points& outline : screwVoids(subject, axis))
-            shapes.voids.push_back(std::move(outline));
+        const ScrewVoids voids = screwVoids(subject, axis);
+        shapes.voids.push_back(voids.clearance);
+        if (!voids.recess.empty())
+            shapes.voids.push_back(voids.recess);
         if (const auto reach = screwReach(subject, hole))
             shapes.bodies.push_back(screwBody(axis, *reach, *subject.front.mounting.screw));
     }

@@ -15,6 +15,7 @@ struct Hatching {
     double spacing = 2;
 };
 constexpr Hatching frontHatching{45, 2.2};
+constexpr Hatching neighbourHatching{45, 2.2};
 constexpr Hatching wallHatching{135, 2.2};
 constexpr Hatching memberHatching{60, 2.8};
 constexpr Hatching bottomHatching{30, 1.4};
@@ -85,17 +86,16 @@ void drawHatch(Sketch& sketch, Points outline, const Hatching& hatching,
                 part});
 }
 
-/// Heights at which the front's face is sampled: the ends, and the profiles' run at either edge.
-std::vector<Length> faceHeights(const FrontPlan& front) {
+/// Heights at which a front's face is sampled: the ends, and the profiles' run at either edge.
+std::vector<Length> faceHeights(const FrontPlan& front, Span part) {
     constexpr std::int64_t steps = 24;
     const Length height = front.rect.height();
     const Length width = front.profile->width.length;
-    std::vector<Length> heights{{}, height};
+    std::vector<Length> heights{part.low, part.high};
     const auto add = [&](Length distance) {
-        if (distance > Length{} && distance < height) {
-            heights.push_back(distance);
-            heights.push_back(height - distance);
-        }
+        for (const Length y : {distance, height - distance})
+            if (part.low < y && y < part.high)
+                heights.push_back(y);
     };
     if (front.profile->family != ProfileFamily::Square) {
         for (std::int64_t i = 1; i <= steps; ++i)
@@ -108,16 +108,14 @@ std::vector<Length> faceHeights(const FrontPlan& front) {
     return heights;
 }
 
-/// Back from the top down, then the face from the bottom up. Runs of equal thickness become one
-/// straight line.
-Points frontOutline(const SectionSubject& subject) {
-    const FrontPlan& front = subject.front;
+/// The back from the top down, then the face from the bottom up, of that part of a front's height,
+/// cut at x in its own frame. Runs of equal thickness become one straight line.
+Points frontOutline(const FrontPlan& front, Length x, Span part) {
     const FrontRect whole = FrontRect::atOrigin(front.rect.width(), front.rect.height());
-    Points outline{{0, subject.height()}, {0, 0}};
-    for (const Length y : faceHeights(front)) {
+    Points outline{{0, part.high.inMillimetres()}, {0, part.low.inMillimetres()}};
+    for (const Length y : faceHeights(front, part)) {
         const double t =
-            localThickness(*front.profile, whole, front.thickness, {subject.cutAt(), y})
-                .inMillimetres();
+            localThickness(*front.profile, whole, front.thickness, {x, y}).inMillimetres();
         const std::size_t n = outline.size();
         if (n > 3 && outline[n - 1].x() == -t && outline[n - 2].x() == -t)
             outline.pop_back();
@@ -126,10 +124,45 @@ Points frontOutline(const SectionSubject& subject) {
     return outline;
 }
 
+/// The edge of the front above or below, so that the gap is seen; broken off.
+void drawNeighbour(Sketch& sketch, const SectionSubject& subject, Side side) {
+    constexpr double mostOnPaper = 9;
+    const auto index = subject.front.neighbours[side].front;
+    if (!index)
+        return;
+    const FrontPlan& other = subject.plan.fronts[*index];
+    const Length height = other.rect.height();
+    const Length x = subject.front.rect.left + subject.cutAt() - other.rect.left;
+    const Length most = least(height, Length::nearestToMillimetres(sketch.forPaper(mostOnPaper)));
+    if (x <= Length{} || other.rect.width() <= x || height <= Length{})
+        return;
+    const bool isAbove = side == Side::Top;
+    const Span part = isAbove ? Span{{}, most} : Span{height - most, height};
+    // Frames lie flush: what differs is how far each front stands back from the frame's face.
+    const PointMm shift((other.box.setback - subject.front.box.setback).inMillimetres(),
+                        (other.rect.bottom - subject.front.rect.bottom).inMillimetres());
+    Points outline = frontOutline(other, x, part);
+    for (PointMm& p : outline)
+        p += shift;
+    const Part named{other.opening, std::nullopt, isAbove ? "front above" : "front below"};
+    drawHatch(sketch, outline, neighbourHatching, {}, named);
+    // Open at the break: the outline runs from its upper end down the back, along the lower edge
+    // and up the face.
+    Points edge = outline;
+    if (!isAbove) {
+        edge.assign(outline.begin() + 2, outline.end());
+        edge.push_back(outline[0]);
+        edge.push_back(outline[1]);
+    }
+    sketch.path(Layer::CutEdge, std::move(edge),
+                most < height ? PathMark::End::Open : PathMark::End::Closed, named);
+}
+
 void drawFront(Sketch& sketch, const SectionSubject& subject, const FastenerShapes& fasteners,
                const std::vector<Points>& free) {
     const Part part{subject.front.opening, std::nullopt, "front"};
-    const Points outline = frontOutline(subject);
+    const Points outline =
+        frontOutline(subject.front, subject.cutAt(), {{}, subject.front.rect.height()});
     drawHatch(sketch, outline, frontHatching, free, part);
     drawCutEdge(sketch, outline, fasteners.bodies, part);
 }
@@ -233,8 +266,10 @@ void drawWood(Sketch& sketch, const SectionSubject& subject, const FastenerShape
     std::vector<Points> free = fasteners.voids;
     for (const FastenerBody& body : fasteners.bodies)
         free.push_back(body.outline);
-    for (const Side side : {Side::Bottom, Side::Top})
+    for (const Side side : {Side::Bottom, Side::Top}) {
         drawMember(sketch, subject, side);
+        drawNeighbour(sketch, subject, side);
+    }
     drawWall(sketch, subject, fasteners, free);
     drawFront(sketch, subject, fasteners, free);
 }
