@@ -50,12 +50,12 @@ void layScrew(DimensionRows& rows, const SectionSubject& subject) {
         const bool isThrough = hole->tipCover < Length{};
         rows.addChain({measure.between(reach->head, reach->tip, "screw length", *mounting.length,
                                        measure.ofFront(QuantityKind::ScrewLength))});
-        if (hole->penetration > Length{})
-            rows.addChain({measure.between(0, reach->tip, "penetration", hole->penetration,
-                                           measure.ofFront(QuantityKind::ScrewPenetration, i))});
         rows.addChain(
             {measure.between(reach->tip, local, isThrough ? "through by" : "tip cover",
                              hole->tipCover, measure.ofFront(QuantityKind::ScrewTipCover, i))});
+        if (hole->penetration > Length{})
+            rows.addChain({measure.between(0, reach->tip, "penetration", hole->penetration,
+                                           measure.ofFront(QuantityKind::ScrewPenetration, i))});
     }
     rows.addChain({measure.between(face, 0, "thickness", subject.front.thickness,
                                    measure.ofFront(QuantityKind::FrontThickness))});

@@ -175,14 +175,14 @@ BoxMm bottomBox(const SectionSubject& subject) {
 }
 
 /// Cut panel and the box's side beyond it, both broken off at the same line.
-void drawBoxInside(Sketch& sketch, const SectionSubject& subject) {
+void drawBoxInside(Sketch& sketch, const SectionSubject& subject, const std::vector<Points>& free) {
     const Part part{subject.front.opening, std::nullopt, "bottom"};
     const Part sidePart{subject.front.opening, std::nullopt, "box side"};
     const BoxMm bottom = bottomBox(subject);
     const double end = subject.boxEnd(), foot = subject.boxFoot();
     const double top = foot + subject.front.box.height.inMillimetres();
     if (bottom.min().y() < bottom.max().y()) {
-        drawHatch(sketch, cornersOf(bottom), bottomHatching, {}, part);
+        drawHatch(sketch, cornersOf(bottom), bottomHatching, free, part);
         sketch.path(Layer::CutEdge,
                     {{end, bottom.min().y()},
                      bottom.min(),
@@ -212,6 +212,7 @@ void drawWall(Sketch& sketch, const SectionSubject& subject, const FastenerShape
     const Part part{subject.front.opening, std::nullopt, "wall"};
     const double foot = subject.boxFoot();
     const BoxMm wall(PointMm(0, foot), PointMm(subject.wall(), foot + box.height.inMillimetres()));
+    drawBoxInside(sketch, subject, free);
     free.push_back(cornersOf(bottomBox(subject)));
     drawHatch(sketch, cornersOf(wall), wallHatching, std::move(free), part);
     // The panel's own edge is drawn where it fills the groove.
@@ -220,7 +221,6 @@ void drawWall(Sketch& sketch, const SectionSubject& subject, const FastenerShape
     if (bottom.min().y() < bottom.max().y())
         hiding.push_back({cornersOf(bottom), bottom.center().y()});
     drawCutEdge(sketch, cornersOf(wall), hiding, part);
-    drawBoxInside(sketch, subject);
 }
 
 /// The member at the front's lower or upper edge, as far as a little of it is to be seen. Its face

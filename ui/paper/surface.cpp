@@ -19,7 +19,7 @@ QPointF point(const PointMm& p) {
 }
 
 QPen printPen(Layer layer, double paperScale) {
-    const LineStyle style = lineStyle(layer);
+    const LineStyle style = lineStyle(layer, paperScale);
     QPen pen(Qt::black, style.width / paperScale);
     pen.setCapStyle(Qt::FlatCap);
     pen.setJoinStyle(Qt::MiterJoin);

@@ -101,6 +101,28 @@ TEST(Section, RingsAScrewThatComesThroughTheFace) {
         }
 }
 
+TEST(Section, RunsNoExtensionLineThroughAFigureBelowTheScrew) {
+    for (const Length length : {Length::inches(0, 48), Length::inches(1), Length::inches(1, 16)}) {
+        const DrawnCase drawn(withScrews(length));
+        const Drawing drawing = drawn.section();
+        for (const std::string name :
+             {"wall", "screw length", "penetration", "tip cover", "through by", "thickness"}) {
+            const auto* one = testing::dimensionNamed(drawing, name);
+            if (one == nullptr)
+                continue;
+            const DimensionFigure figure = figureOf(*one, drawing.paperScale);
+            const BoxMm text = textBox(figure.text, drawing.paperScale);
+            for (const DimensionMark& other : testing::dimensionsOf(drawing))
+                for (const LineMark& line : figureOf(other, drawing.paperScale).extensions)
+                    EXPECT_FALSE(line.from.x() == line.to.x() && text.min().x() < line.from.x() &&
+                                 line.from.x() < text.max().x() &&
+                                 std::min(line.from.y(), line.to.y()) < text.min().y() &&
+                                 text.max().y() < std::max(line.from.y(), line.to.y()))
+                        << name;
+        }
+    }
+}
+
 TEST(Section, ShowsNoScrewWhereNoneFits) {
     Project project = testing::bank(2);
     project.fronts.thickness = Length::inches(0, 12); // 3/16 in: nothing fits
