@@ -120,7 +120,9 @@ std::vector<Mark> LabelPlacer::place(const TemplateLabel& label) {
     lookAt(near);
     const std::vector<Candidate> far = least > 0 ? farCandidates(label) : std::vector<Candidate>{};
     lookAt(far);
-    if (best == nullptr)
+    // A line goes on to other sheets, with its label; a hole is labelled come what may.
+    const bool isLine = std::holds_alternative<LineMark>(label.beside);
+    if (best == nullptr || (isLine && least >= onText))
         return {};
     m_boxes.push_back(best->box);
     std::vector<Mark> marks = textsOf(label, best->box.min());

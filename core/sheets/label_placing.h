@@ -5,8 +5,8 @@
 namespace frontwright {
 
 /// Finds room for labels on one page: inside `bounds`, clear of lines, holes and one another. Far
-/// from what it names, a label gets a leader. Where there is no free room at all, it takes the
-/// place that disturbs least.
+/// from what it names, a label gets a leader. Where there is no free room at all, a hole's label
+/// takes the place that disturbs least; a line's is left out rather than laid on another text.
 class LabelPlacer {
 public:
     explicit LabelPlacer(const BoxMm& bounds) : m_bounds(bounds) {}

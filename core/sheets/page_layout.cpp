@@ -10,6 +10,8 @@ namespace frontwright {
 namespace {
 
 constexpr double gap = 2;              ///< mm between blocks
+constexpr double narrowestMap = 18;    ///< mm
+constexpr double leastText = 80;       ///< mm, for "Print at 100 % / Actual size, not Fit."
 constexpr double leastMapHeight = 18;  ///< mm
 constexpr double leastDrawing = 40;    ///< mm in each direction
 constexpr double longestPage = 5080;   ///< mm: 14 400 pt (ISO 32000-1, implementation limits)
@@ -36,11 +38,15 @@ double breadth(const PageRequest& request, double room) {
 double gutter(const PageRequest& request) {
     return request.spread == Spread::OnePage ? 0 : neighbourGutter;
 }
-double mapRoom(const PageRequest& request) {
-    return request.spread == Spread::OnePage ? 0 : request.mapWidth + gap;
+/// As wide as it was asked for, but never so wide that the words to print at 100 % are broken.
+double mapWidth(const PageRequest& request, double room) {
+    return std::max(narrowestMap, std::min(request.mapWidth, room - gap - leastText));
+}
+double textWidthBeside(const PageRequest& request, double room) {
+    return request.spread == Spread::OnePage ? room : room - gap - mapWidth(request, room);
 }
 double textBlock(const PageRequest& request, double room) {
-    const double height = textHeight(request.text, room - mapRoom(request));
+    const double height = textHeight(request.text, textWidthBeside(request, room));
     return request.spread == Spread::OnePage ? height : std::max(height, leastMapHeight);
 }
 
@@ -126,9 +132,10 @@ PageLayout placed(const PageRequest& request, const PointMm& size, Corner corner
     PageLayout layout;
     layout.size = size;
     layout.unit = request.unit;
-    layout.text = box(left, low.y(), high.x() - mapRoom(request), textTop);
+    const double room = high.x() - left;
+    layout.text = box(left, low.y(), left + textWidthBeside(request, room), textTop);
     if (request.spread == Spread::SeveralPages)
-        layout.map = box(high.x() - request.mapWidth, low.y(), high.x(), textTop);
+        layout.map = box(high.x() - mapWidth(request, room), low.y(), high.x(), textTop);
     layout.levelBars = box(left, textTop + gap, high.x(), levelTop);
     const double uprightLow = s.bottom > 0 ? low.y() : levelTop + gap;
     layout.uprightBars = box(low.x(), uprightLow, low.x() + s.left, high.y());
@@ -141,8 +148,8 @@ PageLayout placed(const PageRequest& request, const PointMm& size, Corner corner
         layout.farUprightBars = box(high.x() - far, uprightLow, high.x(), high.y());
         drawingHigh.x() -= far + gap;
     }
-    const PointMm room(gutter(request), gutter(request));
-    layout.drawing = {PointMm(low.x() + s.left + gap, levelTop + gap) + room, drawingHigh - room};
+    const PointMm names(gutter(request), gutter(request));
+    layout.drawing = {PointMm(low.x() + s.left + gap, levelTop + gap) + names, drawingHigh - names};
     return layout;
 }
 

@@ -15,6 +15,7 @@ constexpr double narrowestMap = 18; ///< mm, for its heading
 constexpr double highestCell = 5;   ///< mm
 constexpr double nameRoom = 4;      ///< mm of height that a name in a cell needs
 constexpr double frameInset = 0.7;  ///< mm of the second frame round this page's cell
+constexpr double ascent = 1.05;     ///< of the capitals' height, with their overshoot
 
 /// Cells as large as the area lets them, in its upper right corner.
 class Map {
@@ -34,7 +35,7 @@ public:
         return m_cell.y() >= nameRoom && textWidth(name, smallText) < m_cell.x() - 1;
     }
     [[nodiscard]] TextMark heading() const {
-        return {{m_area.max().x(), m_area.max().y() - smallText},
+        return {{m_area.max().x(), m_area.max().y() - ascent * smallText},
                 headingText(),
                 smallText,
                 Anchor::End,
@@ -45,8 +46,13 @@ private:
     static double headingRoom() { return linePitch(smallText); }
     /// Cells too small for names are told by their corners.
     [[nodiscard]] std::string headingText() const {
-        const Tile& last = m_tiling.tiles.back();
-        return hasRoomFor(tileName(last)) ? "tile map" : "tile map: A1 to " + tileName(last);
+        const std::string last = tileName(m_tiling.tiles.back());
+        if (hasRoomFor(last))
+            return "tile map";
+        for (const std::string& text : {"tile map: A1 to " + last, "A1 to " + last})
+            if (textWidth(text, smallText) < m_area.sizes().x())
+                return text;
+        return "to " + last;
     }
 
     BoxMm m_area;
@@ -81,7 +87,7 @@ void addTileMap(Page& page, const BoxMm& area, const TileOnPage& place) {
         }
         frame(page, cell);
         if (&tile == &place.tile)
-            frame(page, inset(cell, frameInset));
+            frame(page, inset(cell, std::min(frameInset, cell.sizes().minCoeff() / 4)));
         if (map.hasRoomFor(tileName(tile)))
             page.drawing.marks.push_back({Layer::Note,
                                           TextMark{cell.center() - PointMm(0, smallText / 2),
