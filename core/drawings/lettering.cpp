@@ -10,8 +10,6 @@ namespace frontwright {
 namespace {
 
 // As parts of the height of capitals, so that a turned text's box is never too small.
-constexpr double descent = 0.325; // 0.236 em of DejaVu Sans
-constexpr double ascent = 1.05;   // capitals and their overshoot
 
 // DejaVu Sans 2.37, in thousandths of an em, rounded up, from space to tilde.
 constexpr std::array<int, 95> advances{

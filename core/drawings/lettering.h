@@ -9,6 +9,10 @@ namespace frontwright {
 
 /// Capitals of DejaVu Sans, the drawings' typeface, are 0.729 em high.
 inline constexpr double capHeightPerEm = 0.729;
+/// How far letters reach below the base line and above it, as parts of the capitals' height:
+/// 0.236 em for descenders; capitals and their overshoot.
+inline constexpr double descent = 0.325;
+inline constexpr double ascent = 1.05;
 
 /// Advance of a line of UTF-8 text in mm on paper, for capitals of that height. Advances of DejaVu
 /// Sans, rounded up, so that a text is never wider than this; letters beyond ASCII count 1 em.

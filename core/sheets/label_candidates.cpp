@@ -10,8 +10,6 @@ namespace frontwright {
 
 namespace {
 
-constexpr double ascent = 1.05;   ///< of the capitals' height, with their overshoot
-constexpr double descent = 0.32;  ///< of the capitals' height
 constexpr double besideReach = 5; ///< mm; farther away a label needs a leader
 constexpr double gridPitch = 3;   ///< mm
 constexpr std::array nearDistances{1.0, 2.5, 4.5, 7.0, 10.0, 14.0, 19.0, 25.0};

@@ -52,9 +52,14 @@ struct SheetOptions {
     std::string revision; ///< text printed on each page, e.g. a date; empty = none
 };
 
-/// A place on a page that can be measured against the printed page.
+/// A place on a page that can be measured against the printed page. Kinds:
+///   hole, counterbore, access-hole   the centre of a circle
+///   corner                           of an outline: of the part, or of its field
+///   check-bar, trim                  both ends of a line
+///   register                         the centre of a cross that two tiles share
+///   centre, dimension, front-edge, … both ends of a named line in that layer, cut to the tile
 struct PageMark {
-    std::string kind; ///< "hole", "corner", "check-bar", "register", "trim", …
+    std::string kind;
     std::string part; ///< "Front A2 / hole 1"
     double x = 0;     ///< mm from the page's lower left corner
     double y = 0;

@@ -15,7 +15,6 @@ constexpr double narrowestMap = 18; ///< mm, for its heading
 constexpr double highestCell = 5;   ///< mm
 constexpr double nameRoom = 4;      ///< mm of height that a name in a cell needs
 constexpr double frameInset = 0.7;  ///< mm of the second frame round this page's cell
-constexpr double ascent = 1.05;     ///< of the capitals' height, with their overshoot
 
 /// Cells as large as the area lets them, in its upper right corner.
 class Map {
