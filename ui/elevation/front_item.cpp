@@ -20,31 +20,33 @@ FrontItem::FrontItem() {
     setFlag(ItemUsesExtendedStyleOption, false);
 }
 
-bool FrontItem::looksTheSame(const Seen& other) const {
+bool FrontItem::shows(const FrontPlan& front, const std::string& name,
+                      const ElevationOptions& options) const {
     if (!m_seen)
         return false;
-    const FrontPlan& a = m_seen->plan;
-    const FrontPlan& b = other.plan;
-    return a.openingRect == b.openingRect && a.rect == b.rect && a.thickness == b.thickness &&
-           m_seen->profile == other.profile && a.box == b.box && a.mounting == b.mounting &&
-           a.hardware == b.hardware && m_seen->label == other.label &&
-           sameOptions(m_seen->options, other.options);
+    const FrontPlan& seen = m_seen->plan;
+    return seen.openingRect == front.openingRect && seen.rect == front.rect &&
+           seen.thickness == front.thickness && m_seen->profile == *front.profile &&
+           seen.box == front.box && seen.mounting == front.mounting &&
+           seen.hardware == front.hardware && m_seen->label == name &&
+           sameOptions(m_seen->options, options);
 }
 
 void FrontItem::sync(const Project& project, const Plan& plan, std::uint32_t index,
-                     const ElevationOptions& options, Theme theme) {
+                     const ElevationOptions& wanted, Theme theme) {
     const FrontPlan& front = plan.fronts[index];
-    Seen seen{front, *front.profile, label(project, front), options};
+    ElevationOptions options = wanted;
     // Only whether it is this one makes its label give way to its dimensions.
-    if (seen.options.emphasised != front.opening)
-        seen.options.emphasised.reset();
+    if (options.emphasised != front.opening)
+        options.emphasised.reset();
     if (theme != m_theme) {
         m_theme = theme;
         update();
     }
-    if (looksTheSame(seen))
+    std::string name = label(project, front);
+    if (shows(front, name, options))
         return;
-    m_seen = std::move(seen);
+    m_seen = Seen{front, *front.profile, std::move(name), options};
     m_marks = plain(frontElevation(project, plan, index, options));
     // Room for the widest line and for holes that stand off the front.
     const double spare = 1.0 / options.paperScale;

@@ -29,7 +29,8 @@ private:
         std::string label;
         ElevationOptions options;
     };
-    [[nodiscard]] bool looksTheSame(const Seen& other) const;
+    [[nodiscard]] bool shows(const FrontPlan&, const std::string& name,
+                             const ElevationOptions&) const;
 
     std::optional<Seen> m_seen;
     PlainMarks m_marks;
