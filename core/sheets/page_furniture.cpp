@@ -99,9 +99,9 @@ void addNeighbourName(Page& page, const TileOnPage& place, const Joint& joint) {
     const int along = 1 - joint.axis;
     const double length = place.tile.area.sizes()[along];
     const std::string name = tileName(joint.neighbour);
-    std::string text = joint.isCut ? "cut here, lay over " + name : "lies under " + name;
+    std::string text = joint.isCut ? "cut here, lay over tile " + name : "lies under tile " + name;
     if (textWidth(text, smallText) > length / 2 - 2 * crossReach)
-        text = joint.isCut ? "over " + name : "under " + name;
+        text = joint.isCut ? "over tile " + name : "under tile " + name;
     const double middle = place.tile.area.center()[along];
     // Text reads from below or from the right: its upper side is up, or to the left.
     const double outward = joint.axis == 0 ? -joint.sign : joint.sign;

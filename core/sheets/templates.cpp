@@ -103,7 +103,10 @@ std::string drill(const TemplateSource& source, Length diameter) {
         return std::string(diameterSign) + std::to_string(nm / Length::nanometresPerInch) + "." +
                mils.substr(1) + " in";
     }
-    return std::string(diameterSign) + exact(diameter, source.style.unit);
+    // A drill is chosen to a tenth of a millimetre; the hole on paper has its true size.
+    return std::string(diameterSign) + (source.style.unit == Unit::Millimetre
+                                            ? shown(diameter, source.style)
+                                            : exact(diameter, source.style.unit));
 }
 
 std::vector<Template> templates(const Project& project, const Plan& plan, LengthStyle style) {

@@ -119,12 +119,21 @@ inline BoxMm coveredBy(const Mark& mark) {
     return box;
 }
 
-/// Circles of a template by the name of their part.
+/// Circles of a template by the name of their part; nullptr where there is none.
 inline const CircleMark* circleOf(const Template& part, std::string_view name) {
     for (const Mark& mark : part.drawing.marks)
         if (mark.part.name == name)
             if (const auto* circle = std::get_if<CircleMark>(&mark.shape))
                 return circle;
+    return nullptr;
+}
+
+/// Lines of a template by the name of their part; nullptr where there is none.
+inline const LineMark* lineOf(const Template& part, std::string_view name) {
+    for (const Mark& mark : part.drawing.marks)
+        if (mark.part.name == name)
+            if (const auto* line = std::get_if<LineMark>(&mark.shape))
+                return line;
     return nullptr;
 }
 

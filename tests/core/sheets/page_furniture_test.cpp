@@ -147,10 +147,10 @@ TEST(TrimLines, RunThroughTheCrosses) {
 TEST(Neighbours, AreNamedAlongTheEdges) {
     const auto shop = largeFront();
     const auto tiles = tilesOfFront(*shop, onPaper("A4"));
-    EXPECT_TRUE(says(tiles.at("A1"), "over A2"));
-    EXPECT_TRUE(says(tiles.at("A1"), "over B1"));
-    EXPECT_TRUE(says(tiles.at("A2"), "under A1"));
-    EXPECT_TRUE(says(tiles.at("B1"), "under A1"));
+    EXPECT_TRUE(says(tiles.at("A1"), "over tile A2"));
+    EXPECT_TRUE(says(tiles.at("A1"), "over tile B1"));
+    EXPECT_TRUE(says(tiles.at("A2"), "under tile A1"));
+    EXPECT_TRUE(says(tiles.at("B1"), "under tile A1"));
     EXPECT_FALSE(says(tiles.at("A1"), "under"));
 }
 

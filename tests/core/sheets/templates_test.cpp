@@ -10,6 +10,7 @@ namespace frontwright {
 namespace {
 
 using testing::circleOf;
+using testing::lineOf;
 using testing::says;
 using testing::shopWith;
 using testing::titled;
@@ -27,13 +28,6 @@ Project withWay(MountingWay way) {
 std::size_t count(const std::vector<Template>& all, TemplateKind kind) {
     return static_cast<std::size_t>(std::count_if(
         all.begin(), all.end(), [&](const Template& part) { return part.kind == kind; }));
-}
-const LineMark* lineOf(const Template& part, std::string_view name) {
-    for (const Mark& mark : part.drawing.marks)
-        if (mark.part.name == name)
-            if (const auto* line = std::get_if<LineMark>(&mark.shape))
-                return line;
-    return nullptr;
 }
 
 TEST(FrontTemplate, IsAsLargeAsTheFront) {
@@ -203,35 +197,6 @@ TEST(IdenticalFronts, EveryFrontAndWallIsServedOnce) {
             }
         }
     }
-}
-
-// Bank of two: bottom rail 1 1/2, opening 6, rail 1 1/4, opening 6, top rail 1 1/2; overlays 1/4.
-TEST(StoryStick, ShowsEveryHeightFromTheLowerEdge) {
-    const auto shop = shopWith(testing::bank(2));
-    const Template& stick = titled(*shop, "Story stick, bank A");
-    EXPECT_DOUBLE_EQ(stick.part.sizes().y(), 16.25 * 25.4);
-    const auto height = [&](const char* name) { return lineOf(stick, name)->from.y() / 25.4; };
-    EXPECT_DOUBLE_EQ(height("opening A2, low edge"), 1.5);
-    EXPECT_DOUBLE_EQ(height("opening A2, high edge"), 7.5);
-    EXPECT_DOUBLE_EQ(height("front A2, low edge"), 1.25);
-    EXPECT_DOUBLE_EQ(height("front A2, high edge"), 7.75);
-    EXPECT_DOUBLE_EQ(height("front A1, low edge"), 8.5);
-    EXPECT_DOUBLE_EQ(height("front A1, high edge"), 15);
-    EXPECT_TRUE(says(stick, "A2 7 3/4"));
-    EXPECT_TRUE(says(stick, "gap 3/4"));
-    EXPECT_DOUBLE_EQ(height("handle A2, row 1"), 4.5); // in the middle of 1 1/4 … 7 3/4
-}
-
-// Two columns of 13 in between stiles of 1 1/2, 2 and 1 1/2 in.
-TEST(StoryStick, ShowsTheWidthsOfFrontsSideBySide) {
-    const auto shop = shopWith(testing::banks(2, 1));
-    const Template& stick = titled(*shop, "Story stick, widths of A and B");
-    EXPECT_DOUBLE_EQ(stick.part.sizes().x(), 31 * 25.4);
-    const auto place = [&](const char* name) { return lineOf(stick, name)->from.x() / 25.4; };
-    EXPECT_DOUBLE_EQ(place("front A1, low edge"), 1.25);
-    EXPECT_DOUBLE_EQ(place("front B1, low edge"), 16.25);
-    EXPECT_DOUBLE_EQ(place("opening B1, high edge"), 29.5);
-    EXPECT_TRUE(says(stick, "gap 1 1/2"));
 }
 
 TEST(Templates, ComeAsFrontsWallsAndSticks) {
