@@ -145,12 +145,17 @@ Result<Command> readCommandLine(const std::vector<std::string>& arguments) {
         return readTemplates(arguments);
     if (arguments[0] == "picture")
         return readPicture(arguments);
+    if (arguments.size() > 1 && arguments[0].find_first_of("./-") == std::string::npos)
+        return usage(arguments[0] + " is not a command");
     const auto options = sorted(arguments, 0, {}, {});
     if (!options.ok())
         return options.error();
     const auto file = onlyFile(options.value());
     if (!file.ok())
         return file.error();
+    // A mistyped command must not open a window and wait.
+    if (file.value().find_first_of("./") == std::string::npos)
+        return usage(file.value() + " is neither a command nor a case file");
     return Command(WindowCommand{file.value()});
 }
 

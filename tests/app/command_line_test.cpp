@@ -93,7 +93,10 @@ TEST(CommandLine, SaysWhatItDoesNotUnderstand) {
     const std::string see = "; see frontwright --help";
     EXPECT_EQ(refusal({"check"}), "command line: a case file is wanted" + see);
     EXPECT_EQ(refusal({"plan", "a", "b"}), "command line: only one case file can be given" + see);
-    EXPECT_EQ(refusal({"a", "b"}), "command line: only one case file can be given" + see);
+    EXPECT_EQ(refusal({"a.frontwright", "b.frontwright"}),
+              "command line: only one case file can be given" + see);
+    EXPECT_EQ(refusal({"chek", "a.frontwright"}), "command line: chek is not a command" + see);
+    EXPECT_EQ(refusal({"chek"}), "command line: chek is neither a command nor a case file" + see);
     EXPECT_EQ(refusal({"check", "a", "--xml"}), "command line: --xml is not an option here" + see);
     EXPECT_EQ(refusal({"--frobnicate"}), "command line: --frobnicate is not an option here" + see);
     EXPECT_EQ(refusal({"templates", "a", "-o"}), "command line: -o wants a value" + see);

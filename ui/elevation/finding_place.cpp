@@ -1,6 +1,7 @@
 #include "ui/elevation/finding_place.h"
 
 #include "core/geometry/mm.h"
+#include "ui/elevation/scene_rect.h"
 
 namespace frontwright {
 
@@ -25,11 +26,18 @@ QPointF sidePoint(const BoxMm& box, Side side) {
     return {c.x(), box.max().y()};
 }
 
-QPointF placeOnFront(const Whereabouts& where, const FrontPlan& front) {
+bool isAboutBolts(FindingCode code) {
+    return code == FindingCode::BoltTooShort || code == FindingCode::BoltBottomsOut ||
+           code == FindingCode::NoBoltFits || code == FindingCode::CounterboreTooDeep;
+}
+
+QPointF placeOnFront(const Whereabouts& where, FindingCode code, const FrontPlan& front) {
     if (where.mountingHole && *where.mountingHole < front.mounting.holes.size())
         return point(toMm(front.box.origin) + toMm(front.mounting.holes[*where.mountingHole].at));
     if (where.handleHole && front.hardware && *where.handleHole < front.hardware->holes.size())
         return point(toMm(front.rect.lowerLeft()) + toMm(front.hardware->holes[*where.handleHole]));
+    if (isAboutBolts(code) && front.hardware && !front.hardware->holes.empty())
+        return inScene(PointMm(toMm(front.rect.lowerLeft()) + toMm(front.hardware->holes.front())));
     if (where.side)
         return sidePoint(toMm(front.rect), *where.side);
     // On the edge, clear of the label and the handle.
@@ -41,7 +49,7 @@ QPointF placeOnFront(const Whereabouts& where, const FrontPlan& front) {
 std::optional<QPointF> placeOf(const Finding& finding, const Plan& plan) {
     if (finding.where.opening)
         if (const FrontPlan* front = plan.frontOf(*finding.where.opening))
-            return placeOnFront(finding.where, *front);
+            return placeOnFront(finding.where, finding.code, *front);
     if (finding.where.member)
         if (const MemberPlan* member = plan.memberOf(*finding.where.member))
             return point(toMm(member->rect).center());

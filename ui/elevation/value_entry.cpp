@@ -45,6 +45,15 @@ ValueEntry::ValueEntry(Session& session, ElevationView& view)
             m_view.cancelGesture();
         finish();
     });
+    connect(m_field, &LengthField::kept, this, [this] {
+        if (m_for == For::Drag)
+            m_view.finishDrag();
+        finish();
+    });
+    connect(m_field, &LengthField::saidMore, this, [this] {
+        if (m_for != For::Nothing)
+            place(pos());
+    });
     connect(&m_field->lineEdit(), &QLineEdit::editingFinished, this, [this] {
         if (m_for == For::Number && !m_field->lineEdit().hasFocus() && m_field->isUnderstood())
             finish();
@@ -84,9 +93,12 @@ void ValueEntry::openForDrag(const QString& typed, QPoint viewportPos) {
 }
 
 void ValueEntry::place(QPoint topLeft) {
-    setMinimumWidth(fontMetrics().averageCharWidth() * 34);
     show();
-    adjustSize();
+    // As tall as its wrapped words need at this width.
+    const int wide = fontMetrics().averageCharWidth() * 44;
+    layout()->activate();
+    resize(wide,
+           layout()->hasHeightForWidth() ? layout()->heightForWidth(wide) : sizeHint().height());
     raise();
     const QSize room = parentWidget()->size() - size();
     move(std::clamp(topLeft.x(), 0, std::max(0, room.width())),
@@ -97,7 +109,6 @@ void ValueEntry::decideNumber(const WrittenLength& value) {
     const auto edited = setQuantity(m_session.project(), m_session.plan(), m_quantity, value);
     if (!edited.ok()) {
         m_field->refuse(QString::fromStdString(edited.error().sentence()));
-        adjustSize();
         return;
     }
     const std::string_view name = typedEditName(m_quantity.kind);

@@ -3,6 +3,7 @@
 #include "core/lengths/format.h"
 #include "ui/look/theme.h"
 
+#include <QDialog>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -92,6 +93,12 @@ void LengthField::setReadOnly(const QString& why) {
         m_edit->setToolTip(why);
 }
 
+void LengthField::keepRoomForEcho() {
+    QSizePolicy policy = m_echo->sizePolicy();
+    policy.setRetainSizeWhenHidden(true);
+    m_echo->setSizePolicy(policy);
+}
+
 void LengthField::refuse(const QString& reason) {
     showProblem(reason);
     m_edit->setModified(true);
@@ -135,6 +142,7 @@ void LengthField::showEcho(const QString& text) {
     m_sign->hide();
     m_echo->setText(text);
     m_echo->show();
+    Q_EMIT saidMore();
 }
 
 void LengthField::showProblem(const QString& text) {
@@ -143,6 +151,7 @@ void LengthField::showProblem(const QString& text) {
     m_sign->show();
     m_echo->setText(text);
     m_echo->show();
+    Q_EMIT saidMore();
 }
 
 void LengthField::decide() {
@@ -193,8 +202,13 @@ bool LengthField::eventFilter(QObject* watched, QEvent* event) {
             return true;
         case Qt::Key_Return:
         case Qt::Key_Enter:
-            decide();
-            return true;
+            if (m_edit->isModified()) {
+                decide();
+                return true;
+            }
+            Q_EMIT kept();
+            // In a dialog, Enter then means its default button.
+            return !qobject_cast<QDialog*>(window());
         case Qt::Key_Escape:
             m_edit->setModified(false);
             restore();

@@ -30,6 +30,8 @@ public:
     /// Shows a reason beside the text, as when an edit was refused; gone with the next key.
     void refuse(const QString& reason);
     void setReadOnly(const QString& why);
+    /// The line below stays free while nothing is said, so that what follows does not move.
+    void keepRoomForEcho();
 
     /// Puts the keyboard there, all selected; `typed` replaces the text first.
     void startTyping(const QString& typed = {});
@@ -43,6 +45,8 @@ Q_SIGNALS:
     /// While typing: what it would be.
     void understood(frontwright::WrittenLength value);
     void abandoned(); ///< Esc
+    void kept();      ///< Enter, with nothing changed
+    void saidMore();  ///< an echo or a reason came, went or changed: it may need other room
 
 protected:
     bool eventFilter(QObject*, QEvent*) override;

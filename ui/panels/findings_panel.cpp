@@ -10,6 +10,8 @@
 #include <QScrollArea>
 #include <QSignalBlocker>
 #include <QSplitter>
+#include <QStyleOptionButton>
+#include <QStylePainter>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
@@ -25,6 +27,26 @@ QIcon severityIcon(Severity severity, Theme theme, int side, qreal ratio) {
     drawSeverity(painter, QRectF(0, 0, side, side), severity, theme);
     return QIcon(pixmap);
 }
+
+/// A button whose text is shortened where the room is too small; the tool tip has it whole.
+class RemedyButton : public QPushButton {
+public:
+    explicit RemedyButton(const QString& text) : QPushButton(text) {
+        setAutoDefault(false);
+        setToolTip(text);
+        setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QStylePainter painter(this);
+        QStyleOptionButton option;
+        initStyleOption(&option);
+        option.text = fontMetrics().elidedText(text(), Qt::ElideRight,
+                                               width() - 2 * fontMetrics().averageCharWidth());
+        painter.drawControl(QStyle::CE_PushButton, option);
+    }
+};
 
 QString summaryOf(const std::vector<Finding>& findings) {
     int counts[4] = {};
@@ -49,6 +71,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
       m_session(session),
       m_summary(new QLabel),
       m_list(new QTreeWidget),
+      m_sentence(new QLabel),
       m_reason(new QLabel),
       m_remedies(new QVBoxLayout) {
     m_list->setAccessibleName(tr("Findings"));
@@ -57,6 +80,8 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     m_list->setAllColumnsShowFocus(true);
     m_list->setUniformRowHeights(true);
     m_list->header()->setStretchLastSection(true);
+    m_sentence->setWordWrap(true);
+    m_sentence->setTextFormat(Qt::PlainText);
     m_reason->setWordWrap(true);
     m_reason->setTextFormat(Qt::PlainText);
     m_reason->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -64,12 +89,14 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
 
     auto* details = new QWidget;
     auto* column = new QVBoxLayout(details);
-    column->addWidget(m_reason);
+    column->addWidget(m_sentence);
     column->addLayout(m_remedies);
+    column->addWidget(m_reason);
     column->addStretch();
     auto* scroll = new QScrollArea;
     scroll->setWidget(details);
     scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setAccessibleName(tr("Reason and remedies"));
     auto* splitter = new QSplitter(Qt::Horizontal);
@@ -78,7 +105,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     splitter->setStretchFactor(0, 3);
     splitter->setStretchFactor(1, 2);
     splitter->setChildrenCollapsible(false);
-    splitter->setSizes({620, 380});
+    splitter->setSizes({520, 480});
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(6, 2, 6, 6);
     whole->addWidget(m_summary);
@@ -147,24 +174,24 @@ void FindingsPanel::showChosen() {
     clearDetails();
     const auto finding = chosen();
     if (!finding) {
-        m_reason->setText(m_shown.empty()
-                              ? tr("Every screw, bolt and front was checked against the limits.")
-                              : tr("Select a finding to see its place, its reason and what cures "
-                                   "it."));
+        m_reason->clear();
+        m_sentence->setText(m_shown.empty()
+                                ? tr("Every screw, bolt and front was checked against the limits.")
+                                : tr("Select a finding to see its place, its reason and what cures "
+                                     "it."));
         Q_EMIT findingChosen(std::nullopt);
         return;
     }
     const Work& work = m_session.work();
     const FindingText text = describe(*finding, work.project, work.plan, m_session.style());
-    m_reason->setText(tr("%1\n\nWhy: %2\n\nRule: %3")
-                          .arg(QString::fromStdString(text.sentence),
-                               QString::fromStdString(text.reason),
-                               QString::fromStdString(text.source.title)));
+    m_sentence->setText(QString::fromStdString(text.sentence));
+    m_reason->setText(
+        tr("Why: %1\n\nRule: %2")
+            .arg(QString::fromStdString(text.reason), QString::fromStdString(text.source.title)));
     for (Remedy& remedy :
          remedies(*finding, work.project, *work.catalogue, work.plan, m_session.style())) {
         const QString label = QString::fromStdString(remedy.label);
-        auto* button = new QPushButton(label);
-        button->setAutoDefault(false);
+        auto* button = new RemedyButton(label);
         connect(button, &QPushButton::clicked, this,
                 [this, label, apply = std::move(remedy.apply)] {
                     m_session.apply(label, apply(m_session.project()));

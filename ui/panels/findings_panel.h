@@ -36,6 +36,7 @@ private:
     Session& m_session;
     QLabel* m_summary;
     QTreeWidget* m_list;
+    QLabel* m_sentence;
     QLabel* m_reason;
     QVBoxLayout* m_remedies;
     std::vector<Finding> m_shown;

@@ -4,6 +4,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QEvent>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -92,6 +93,7 @@ void PropertyForm::add(ChoiceRow row) {
     auto* box = new QComboBox;
     box->setAccessibleName(row.label);
     box->setFocusPolicy(Qt::StrongFocus);
+    box->installEventFilter(this);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(14);
     addWidget(row.label, box);
@@ -152,6 +154,14 @@ void PropertyForm::add(CheckRow row) {
     });
     m_refreshers.push_back(
         [this, row, box] { box->setChecked(row.get(m_session.project(), m_targets.front())); });
+}
+
+bool PropertyForm::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Wheel) {
+        event->ignore();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void PropertyForm::setOwn(std::function<bool(const Project&, EditTarget)> isOwn,

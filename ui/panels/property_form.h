@@ -69,6 +69,10 @@ public:
     void setTargets(std::vector<EditTarget> targets);
     void refresh();
 
+protected:
+    /// The wheel scrolls the panel; it does not change a value that nobody clicked.
+    bool eventFilter(QObject*, QEvent*) override;
+
 private:
     using Change = std::function<Result<Project>(const Project&, EditTarget)>;
     /// Makes `change` for every target as one step; the error of the first that failed.

@@ -7,6 +7,7 @@
 #include <QPrintEngine>
 #include <QPrinter>
 
+#include <algorithm>
 #include <cmath>
 
 namespace frontwright {
@@ -49,6 +50,14 @@ std::optional<Error> printPages(QPrinter& printer, std::span<const Page> pages) 
     if (paperDiffers(printer, pages.front()))
         return Error{"Printing", "the printer is set to another paper than the templates",
                      "choose the same paper in both places, so that nothing is scaled"};
+    // One tile that slipped can be printed again by itself.
+    if (printer.fromPage() > 0) {
+        const auto first = std::min(static_cast<std::size_t>(printer.fromPage() - 1), pages.size());
+        const auto last = std::min(static_cast<std::size_t>(printer.toPage()), pages.size());
+        pages = pages.subspan(first, last > first ? last - first : 0);
+        if (pages.empty())
+            return Error{"Printing", "there is no such page", "choose pages that are shown"};
+    }
     QPainter painter;
     if (!painter.begin(&printer))
         return Error{"Printing", "the printer could not be started", "check it and try again"};

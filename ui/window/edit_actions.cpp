@@ -19,6 +19,9 @@ EditActions::EditActions(Session& session, QWidget& window)
     m_undo->setShortcuts(QKeySequence::keyBindings(QKeySequence::Undo));
     m_redo->setShortcuts(
         {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    // The tool bar keeps its width whatever the step is called.
+    m_undo->setIconText(tr("Undo"));
+    m_redo->setIconText(tr("Redo"));
     m_undo->setStatusTip(tr("Take back the last step"));
     m_redo->setStatusTip(tr("Do again what was taken back"));
     addDivisions();
@@ -149,11 +152,14 @@ bool EditActions::oneOpening() const {
 }
 
 WrittenLength EditActions::memberWidth(Direction direction) const {
-    // As wide as the first member of that kind that the case has; else as its frame.
+    // As wide as the first member of that kind that the case has, else as any; else as its frame.
     const MemberKind kind = direction == Direction::Rows ? MemberKind::Rail : MemberKind::Stile;
     for (const MemberPlan& member : m_session.plan().members)
         if (member.kind == kind)
             return direction == Direction::Rows ? member.rect.height() : member.rect.width();
+    for (const MemberPlan& member : m_session.plan().members)
+        if (member.id.number >= firstFreeId)
+            return member.kind == MemberKind::Rail ? member.rect.height() : member.rect.width();
     const auto& frame = m_session.project().casework.frame;
     return direction == Direction::Rows ? frame.bottom : frame.left;
 }

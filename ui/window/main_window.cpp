@@ -64,6 +64,7 @@ MainWindow::MainWindow(Catalogue programs, QSettings& settings)
     connect(&m_file, &CaseFile::changed, this, &MainWindow::showTitle);
     connect(&m_session, &Session::workChanged, this, &MainWindow::showTitle);
     connect(&m_session, &Session::selectionChanged, this, &MainWindow::showTitle);
+    connect(&m_session, &Session::styleChanged, this, &MainWindow::showTitle);
     showTitle();
     restore();
 }
@@ -98,7 +99,7 @@ void MainWindow::addDocks() {
         dock(tr("Findings"), QStringLiteral("findings"), m_findings, Qt::BottomDockWidgetArea);
     resizeDocks({properties, section}, {380, 420}, Qt::Vertical);
     resizeDocks({properties}, {400}, Qt::Horizontal);
-    resizeDocks({findings}, {190}, Qt::Vertical);
+    resizeDocks({findings}, {220}, Qt::Vertical);
 }
 
 void MainWindow::addMenus() {

@@ -82,6 +82,7 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
     for (QSpinBox* box : {m_banks, m_drawers})
         connect(box, &QSpinBox::valueChanged, this, [this] { summarise(); });
     const auto decides = [this](LengthField* field, auto set) {
+        field->keepRoomForEcho();
         connect(field, &LengthField::decided, this, [this, set](const WrittenLength& value) {
             set(value);
             summarise();

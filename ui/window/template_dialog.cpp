@@ -9,6 +9,7 @@
 
 #include <QComboBox>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -139,6 +140,7 @@ void TemplateDialog::savePdf() {
     QFileDialog dialog(this, tr("Save the templates"), {}, tr("PDF files (*.pdf)"));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("pdf"));
+    dialog.selectFile(QFileInfo(m_documentName).completeBaseName() + tr("-templates.pdf"));
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
         return;
     const auto pdf = pdfOf(m_pages, m_documentName.toStdString());
@@ -146,12 +148,16 @@ void TemplateDialog::savePdf() {
         report(pdf.error());
     else if (const auto failed = writeFileWhole(dialog.selectedFiles().constFirst(), pdf.value()))
         report(*failed);
+    else
+        m_problem->setText(tr("Saved: %1").arg(dialog.selectedFiles().constFirst()));
 }
 
 void TemplateDialog::print() {
     QPrinter printer(QPrinter::HighResolution);
     preparePrinter(printer, m_pages.front(), m_documentName);
     QPrintDialog dialog(&printer, this);
+    dialog.setOption(QAbstractPrintDialog::PrintPageRange);
+    dialog.setMinMax(1, static_cast<int>(m_pages.size()));
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (const auto failed = printPages(printer, m_pages))
