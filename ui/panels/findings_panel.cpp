@@ -83,6 +83,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     m_sentence->setWordWrap(true);
     m_sentence->setTextFormat(Qt::PlainText);
     m_reason->setWordWrap(true);
+    m_reason->setAccessibleName(tr("Reason and rule"));
     m_reason->setTextFormat(Qt::PlainText);
     m_reason->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     m_reason->setAlignment(Qt::AlignTop | Qt::AlignLeft);
