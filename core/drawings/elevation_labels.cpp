@@ -11,32 +11,63 @@ namespace frontwright {
 namespace {
 
 constexpr double freeRound = 0.7;     // of a label, on paper
-constexpr double betweenLines = 1.3;  // from the name's base line to the size's capitals
+constexpr double betweenLines = 1.3;  // from one line's base to the next one's capitals
 constexpr double descenderPart = 0.3; // of the height of capitals
 
-/// One way to write a label: heights of capitals on paper; 0 = that line is left out.
-struct Lettering {
-    double name = 0;
-    double size = 0;
-};
-/// Best first; ISO 3098 heights. One height of names wherever it fits, so that a bank looks even.
-constexpr std::array letterings{Lettering{2.5, 1.8}, Lettering{2.5, 0}, Lettering{1.8, 0}};
-
-/// A label's texts and how much paper they take.
+/// A label's lines, from the top down, and how much paper they take.
 struct Block {
-    Lettering letters;
-    std::string name;
-    std::string size;
+    struct Line {
+        std::string words;
+        double height = 0; ///< of capitals, on paper
+    };
+    std::vector<Line> lines;
+
     [[nodiscard]] double width() const {
-        return std::max(textWidth(name, letters.name), textWidth(size, letters.size));
+        double widest = 0;
+        for (const Line& line : lines)
+            widest = std::max(widest, textWidth(line.words, line.height));
+        return widest;
     }
-    /// From the name's capitals to below the last line's descenders.
+    /// From the first line's capitals to below the last one's descenders.
     [[nodiscard]] double height() const {
-        const double last = letters.size > 0 ? letters.size : letters.name;
-        const double below = letters.size > 0 ? betweenLines + letters.size : 0;
-        return letters.name + below + descenderPart * last;
+        double sum = betweenLines * static_cast<double>(lines.size() - 1);
+        for (const Line& line : lines)
+            sum += line.height;
+        return sum + descenderPart * lines.back().height;
     }
 };
+
+/// The two halves of a name, broken at the space that makes the longer one shortest; empty where
+/// there is no space.
+std::vector<std::string> halved(const std::string& name) {
+    std::vector<std::string> halves;
+    double best = 0;
+    for (std::size_t at = name.find(' '); at != std::string::npos; at = name.find(' ', at + 1)) {
+        const std::string first = name.substr(0, at), second = name.substr(at + 1);
+        const double longer = std::max(textWidth(first, 1), textWidth(second, 1));
+        if (halves.empty() || longer < best) {
+            halves = {first, second};
+            best = longer;
+        }
+    }
+    return halves;
+}
+
+/// Ways to write a label, best first; heights after ISO 3098. One height of names wherever it fits,
+/// so that a bank looks even. `size` is left out where it is empty.
+std::vector<Block> blocksFor(const std::string& name, const std::string& size) {
+    constexpr double large = 2.5, small = 1.8;
+    const std::vector<std::string> halves = halved(name);
+    std::vector<Block> blocks;
+    if (!size.empty())
+        blocks.push_back({{{name, large}, {size, small}}});
+    for (const double height : {large, small}) {
+        blocks.push_back({{{name, height}}});
+        if (!halves.empty())
+            blocks.push_back({{{halves[0], height}, {halves[1], height}}});
+    }
+    return blocks;
+}
 
 BoxMm boxOf(const Block& block, const PointMm& centre, double paperScale) {
     const PointMm half(block.width() / 2 + freeRound, block.height() / 2 + freeRound);
@@ -49,7 +80,7 @@ bool meets(const BoxMm& box, const std::vector<BoxMm>& obstacles) {
 }
 
 /// Stretches of the room at the middle of its height that are free for a block so tall; widest
-/// first, of equal ones the left one first.
+/// first; one at the left counts for more, so that the labels down a bank line up.
 std::vector<BoxMm> freeAtMiddle(const BoxMm& room, const std::vector<BoxMm>& obstacles,
                                 double height) {
     const double low = room.center().y() - height / 2, high = room.center().y() + height / 2;
@@ -69,10 +100,12 @@ std::vector<BoxMm> freeAtMiddle(const BoxMm& room, const std::vector<BoxMm>& obs
         at = std::max(at, to);
     }
     add(room.max().x());
-    constexpr double even = 1e-6;
-    std::stable_sort(gaps.begin(), gaps.end(), [](const BoxMm& a, const BoxMm& b) {
-        return a.sizes().x() > b.sizes().x() + even;
-    });
+    const auto worth = [&](const BoxMm& gap) {
+        constexpr double ratherLeft = 1.25;
+        return gap.sizes().x() * (gap.center().x() < room.center().x() ? ratherLeft : 1);
+    };
+    std::stable_sort(gaps.begin(), gaps.end(),
+                     [&](const BoxMm& a, const BoxMm& b) { return worth(a) > worth(b); });
     return gaps;
 }
 
@@ -115,19 +148,13 @@ std::vector<BoxMm> boxesOf(const std::vector<Mark>& dimensions, double paperScal
 }
 
 void write(Sketch& sketch, const Block& block, const PointMm& centre, const Part& part) {
-    const double top = centre.y() + sketch.forPaper(block.height() / 2);
-    const auto line = [&](double below, double height, const std::string& words) {
-        TextMark text;
-        text.at = {centre.x(), top - sketch.forPaper(below)};
-        text.text = words;
-        text.height = height;
-        text.anchor = Anchor::Middle;
-        sketch.text(Layer::Note, std::move(text), part);
-    };
-    const Lettering& letters = block.letters;
-    line(letters.name, letters.name, block.name);
-    if (letters.size > 0)
-        line(letters.name + betweenLines + letters.size, letters.size, block.size);
+    double y = centre.y() + sketch.forPaper(block.height() / 2);
+    for (const Block::Line& line : block.lines) {
+        y -= sketch.forPaper(line.height);
+        sketch.text(Layer::Note, {{centre.x(), y}, line.words, line.height, Anchor::Middle, 0},
+                    part);
+        y -= sketch.forPaper(betweenLines);
+    }
 }
 
 std::string sizeText(const FrontPlan& front, LengthStyle style) {
@@ -146,13 +173,8 @@ void drawLabel(Sketch& sketch, const ElevationSubject& subject, const FrontPlan&
     for (const BoxMm& box : handleBoxes(front, options))
         handles.extend(box);
     const BoxMm room = roomOn(front);
-    const std::string name = label(subject.project, front);
-    for (const Lettering& letters : letterings) {
-        if (letters.size > 0 && !inside.empty())
-            continue;
-        Block block{letters, name, {}};
-        if (letters.size > 0)
-            block.size = sizeText(front, options.style);
+    const std::string size = inside.empty() ? sizeText(front, options.style) : std::string();
+    for (const Block& block : blocksFor(label(subject.project, front), size)) {
         const double height = (block.height() + 2 * freeRound) / options.paperScale;
         for (const PointMm& place : placesFor(room, obstacles, handles, height)) {
             const BoxMm box = boxOf(block, place, options.paperScale);

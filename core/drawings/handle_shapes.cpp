@@ -22,6 +22,12 @@ Size footprintSize(const HardwareForm& form) {
                        ? width
                        : form.footprint.height.inMillimetres()};
 }
+/// Whether lines so far apart (drawn mm) are told apart on paper; details that are not are left
+/// out.
+bool isSeen(const Sketch& sketch, double apart) {
+    constexpr double leastOnPaper = 0.35;
+    return apart * sketch.paperScale() >= leastOnPaper;
+}
 BoxMm boxRound(const PointMm& centre, const Size& size) {
     const PointMm half(size.width / 2, size.height / 2);
     return {centre - half, centre + half};
@@ -66,7 +72,8 @@ void drawKnob(Sketch& sketch, const HardwareForm& form, const PointMm& centre, c
     drawFootprint(sketch, form, centre, part);
     if (form.footprint.shape == FootprintShape::Rectangle)
         sketch.circle(layer, centre, radius * 0.9, part);
-    sketch.circle(layer, centre, radius * 0.62, part);
+    if (isSeen(sketch, radius * 0.38))
+        sketch.circle(layer, centre, radius * 0.62, part);
 }
 
 void drawPull(Sketch& sketch, const HardwareForm& form, const PointMm& centre, const Part& part) {
@@ -75,6 +82,8 @@ void drawPull(Sketch& sketch, const HardwareForm& form, const PointMm& centre, c
     if (form.footprint.shape == FootprintShape::Round)
         return drawKnob(sketch, form, centre, part);
     sketch.path(layer, barOutline(centre, size), PathMark::End::Closed, part);
+    if (!isSeen(sketch, foot * 0.38))
+        return;
     for (const FrontPoint& hole : form.holes)
         sketch.circle(layer, centre + toMm(hole), foot * 0.62, part);
 }
@@ -88,6 +97,8 @@ void drawCupPull(Sketch& sketch, const HardwareForm& form, const PointMm& centre
     addArc(shell, low + PointMm(0, lip), {size.width / 2, size.height - lip}, 0, 180);
     shell.push_back(low - PointMm(size.width / 2, 0));
     sketch.path(layer, shell, PathMark::End::Closed, part);
+    if (!isSeen(sketch, lip))
+        return;
     Points rim;
     addArc(rim, low + PointMm(0, lip), {size.width / 2 - lip, size.height - 2 * lip}, 0, 180);
     sketch.path(layer, rim, PathMark::End::Closed, part);
@@ -101,7 +112,8 @@ void drawRingPull(Sketch& sketch, const HardwareForm& form, const PointMm& centr
     const PointMm post = centre + PointMm(0, outer * 0.55);
     const PointMm ring = post - PointMm(0, outer - thickness / 2);
     sketch.circle(layer, ring, outer, part);
-    sketch.circle(layer, ring, outer - thickness, part);
+    if (isSeen(sketch, thickness))
+        sketch.circle(layer, ring, outer - thickness, part);
     sketch.circle(layer, post, boss, part);
 }
 
