@@ -25,9 +25,9 @@ void judgeBolt(const Judged& judged) {
     case BoltVerdict::Fits:
         return;
     case BoltVerdict::NoneStocked:
-        // figures: least length, greatest length
+        // figures: least length, greatest length, grip
         judged.tell(FindingCode::NoBoltFits, Severity::WontWork,
-                    {way.leastLength, way.greatestLength});
+                    {way.leastLength, way.greatestLength, way.grip});
         return;
     case BoltVerdict::BottomsOut:
         // figures: bolt, grip, thread depth, too much

@@ -65,10 +65,11 @@ void judgeFront(const Judged& judged) {
     for (const Side side : allSides) {
         judgeOverlay(judged, side);
         judgeInsetGap(judged, side);
-        // figures: how far past the case
+        // figures: how far past the case, overlay
         const Length beyond = beyondCase(judged.front.rect, judged.outline, side);
         if (beyond > nothing)
-            judged.tell(FindingCode::FrontOffCase, Severity::OutsidePractice, {beyond}, side);
+            judged.tell(FindingCode::FrontOffCase, Severity::OutsidePractice,
+                        {beyond, judged.front.overlay[side]}, side);
     }
 }
 

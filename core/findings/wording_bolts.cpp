@@ -15,8 +15,12 @@ Source sourceOfWood(const Told& told) {
     return sourceOfLimit(told.project.limits.leastWoodUnderHead, Limits{}.leastWoodUnderHead);
 }
 
-std::string edgeOf(const Told& told) {
-    return told.side() + " edge";
+/// "past the field = base / 2 − centre to its edge = 1 in / 2 − 3/8 in = 1/8 in", from how far and
+/// the whole size of what reaches over.
+std::string pastReason(const Told& told, const std::string& edge, const std::string& what) {
+    const Length toEdge = told.figure(1).half() - told.figure(0);
+    return "past the " + edge + " = " + what + " / 2 − centre to it = " + told.say(1) + " / 2 − " +
+           told.say(toEdge) + " = " + told.say(0) + "; it must be 0 or less";
 }
 
 } // namespace
@@ -40,12 +44,15 @@ Words boltBottomsOut(const Told& told) {
             sourceOfForm(told)};
 }
 
-// least length, greatest length
+// least length, greatest length, grip
 Words noBoltFits(const Told& told) {
+    const Length grip = told.figure(2);
     return {"No stocked bolt fits: it has to be from " + told.say(0) + " to " + told.say(1) +
                 " long.",
-            "least = grip + least engagement = " + told.say(0) +
-                "; greatest = grip + thread depth = " + told.say(1),
+            "least = grip + least engagement = " + told.say(grip) + " + " +
+                told.say(told.figure(0) - grip) + " = " + told.say(0) +
+                "; greatest = grip + thread depth = " + told.say(grip) + " + " +
+                told.say(told.figure(1) - grip) + " = " + told.say(1),
             sourceOfForm(told)};
 }
 
@@ -67,9 +74,7 @@ Words backplateOffField(const Told& told) {
     return {"The handle's base reaches " + told.say(0) + " past the field onto the " + told.side() +
                 " edge profile and would rock: base " + told.say(1) + ", field " + told.say(2) +
                 " that way.",
-            "the base must lie on the flat part: it reaches " + told.say(0) + " past the field's " +
-                edgeOf(told),
-            commonPractice()};
+            pastReason(told, "field's " + told.side() + " edge", "base"), commonPractice()};
 }
 
 // how far past the edge, base's size that way, front's size that way
@@ -77,10 +82,9 @@ Words handleOffFront(const Told& told) {
     const bool isSpoilt = told.finding.severity == Severity::Ruins;
     return {
         (isSpoilt ? "A handle hole lies off the front; the base reaches " : "The handle reaches ") +
-            told.say(0) + " past the front's " + edgeOf(told) + ": base " + told.say(1) +
+            told.say(0) + " past the front's " + told.side() + " edge" + ": base " + told.say(1) +
             ", front " + told.say(2) + " that way.",
-        "the base must lie on the front: it reaches " + told.say(0) + " past its " + edgeOf(told),
-        commonPractice()};
+        pastReason(told, "front's " + told.side() + " edge", "base"), commonPractice()};
 }
 
 // how far it reaches in or out, hole's diameter
@@ -92,10 +96,7 @@ Words accessHoleOffWall(const Told& told) {
                                       : "the box's " + told.side() + " side";
     return {"The " + told.say(1) + " hole through the box wall for the handle's bolt runs " +
                 told.say(0) + (isTop ? " past " : " into ") + what + ".",
-            "the hole must lie in the wall, between the box's sides and above its bottom: it "
-            "overruns by " +
-                told.say(0),
-            commonPractice()};
+            pastReason(told, "free part of the wall", "hole"), commonPractice()};
 }
 
 // how much the bases overlap, from centre to centre

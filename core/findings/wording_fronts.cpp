@@ -70,11 +70,12 @@ Words gapsUneven(const Told& told) {
             commonPractice()};
 }
 
-// how far past the case
+// how far past the case, overlay
 Words frontOffCase(const Told& told) {
+    const Length frame = told.figure(1) - told.figure(0);
     return {"The front reaches " + told.say(0) + " past the case at the " + told.side() + ".",
-            "past the case = overlay − width of the frame's member = " + told.say(0) +
-                "; it should be 0 or less",
+            "past the case = overlay − from the opening to the case's edge = " + told.say(1) +
+                " − " + told.say(frame) + " = " + told.say(0) + "; it should be 0 or less",
             commonPractice()};
 }
 
