@@ -30,7 +30,7 @@ void addJoints(Page&, const TileOnPage&);
 
 /// Width in mm that a map of so many columns takes; no more than widestMap.
 double mapWidth(int columns);
-inline constexpr double widestMap = 46;
+inline constexpr double widestMap = 50;
 
 /// The whole tiling small, with the used tiles' names; this page's own is framed twice.
 void addTileMap(Page&, const BoxMm& area, const TileOnPage&);

@@ -12,7 +12,7 @@ namespace {
 constexpr double gap = 2;              ///< mm between blocks
 constexpr double narrowestMap = 18;    ///< mm
 constexpr double leastText = 80;       ///< mm, for "Print at 100 % / Actual size, not Fit."
-constexpr double leastMapHeight = 18;  ///< mm
+constexpr double leastMapHeight = 20;  ///< mm
 constexpr double leastDrawing = 40;    ///< mm in each direction
 constexpr double longestPage = 5080;   ///< mm: 14 400 pt (ISO 32000-1, implementation limits)
 constexpr double shortestRoll = 104;   ///< mm inside the margins: a 4 in bar

@@ -1,6 +1,7 @@
 #include "core/sheets/template_draft.h"
 
 #include "core/drawings/sketch.h"
+#include "core/sheets/text_lines.h"
 
 #include <algorithm>
 
@@ -8,11 +9,13 @@ namespace frontwright {
 
 namespace {
 
-constexpr double wasteBand = 4;    ///< mm of hatching round the outline
-constexpr double overrun = 3;      ///< mm of centre lines past the outline: 2 to 5 mm (ISO 128)
-constexpr double crossReach = 2;   ///< mm of a hole's cross past its circle
-constexpr double tickReach = 1.5;  ///< mm of a dimension's tick to each side of its line
-constexpr double samePlace = 1e-6; ///< mm
+constexpr double wasteBand = 4;     ///< mm of hatching round the outline
+constexpr double overrun = 3;       ///< mm of centre lines past the outline: 2 to 5 mm (ISO 128)
+constexpr double crossReach = 2;    ///< mm of a hole's cross past its circle
+constexpr double tickReach = 1.5;   ///< mm of a dimension's tick to each side of its line
+constexpr double partOfLine = 0.4;  ///< of an upright line that a text beside it may take …
+constexpr double shortestLine = 24; ///< … but never less than this many mm
+constexpr double samePlace = 1e-6;  ///< mm
 
 } // namespace
 
@@ -86,6 +89,10 @@ void TemplateDraft::centreLines() {
          "level centre line");
 }
 
+std::vector<std::string> TemplateDraft::besideUpright(const std::string& text, double length) {
+    return wrapped(text, smallText, std::max(shortestLine, partOfLine * length));
+}
+
 void TemplateDraft::label(TemplateLabel text) {
     m_template.labels.push_back(std::move(text));
 }
@@ -106,8 +113,12 @@ void TemplateDraft::checkDimension(const PointMm& from, const PointMm& to,
         if (!isHole(end)) // a hole's own cross is its end
             line(Layer::Dimension, end - tick, end + tick, "");
     const bool isUpright = from.x() == to.x();
-    namedLine(Layer::Dimension, {from, to}, name, {"overall check: " + value},
-              TemplateLabel::Prefer::High, isUpright ? 90 : 0);
+    const std::string text = "overall check: " + value;
+    if (isUpright)
+        namedLine(Layer::Dimension, {from, to}, name, besideUpright(text, (to - from).norm()),
+                  TemplateLabel::Prefer::High, 90);
+    else
+        namedLine(Layer::Dimension, {from, to}, name, {text});
 }
 
 Template TemplateDraft::finished(std::string face, std::string up,

@@ -18,6 +18,9 @@ public:
     void namedLine(Layer layer, const LineMark& line, const std::string& name,
                    std::vector<std::string> label,
                    TemplateLabel::Prefer prefer = TemplateLabel::Prefer::High, double turned = 0);
+    /// Text for a label beside an upright line of that length in mm: in short lines where the line
+    /// is short, so that level lines can run past it.
+    static std::vector<std::string> besideUpright(const std::string& text, double length);
     /// A circle of the true diameter with a thin cross through it.
     void hole(Layer layer, const CircleMark& circle, const std::string& name,
               std::vector<std::string> label);

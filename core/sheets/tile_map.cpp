@@ -10,10 +10,10 @@ namespace frontwright {
 
 namespace {
 
-constexpr double widestCell = 9;    ///< mm
+constexpr double widestCell = 10;   ///< mm
 constexpr double narrowestMap = 18; ///< mm, for its heading
-constexpr double highestCell = 5;   ///< mm
-constexpr double nameRoom = 4;      ///< mm of height that a name in a cell needs
+constexpr double highestCell = 6;   ///< mm
+constexpr double nameRoom = 5;      ///< mm of height that a name in a cell needs
 constexpr double frameInset = 0.7;  ///< mm of the second frame round this page's cell
 
 /// Cells as large as the area lets them, in its upper right corner.
@@ -31,7 +31,7 @@ public:
         return {upperLeft - PointMm(0, m_cell.y()), upperLeft + PointMm(m_cell.x(), 0)};
     }
     [[nodiscard]] bool hasRoomFor(const std::string& name) const {
-        return m_cell.y() >= nameRoom && textWidth(name, smallText) < m_cell.x() - 1;
+        return m_cell.y() >= nameRoom && textWidth(name, smallText) < m_cell.x() - 2.5 * frameInset;
     }
     [[nodiscard]] TextMark heading() const {
         return {{m_area.max().x(), m_area.max().y() - ascent * smallText},

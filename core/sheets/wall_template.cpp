@@ -91,7 +91,8 @@ void addLimits(TemplateDraft& draft, const TemplateSource& source, const FrontPl
                     "least height of a screw",
                     {"no screw below " + shown(front.mounting.leastHeight, source.style)});
     draft.namedLine(Layer::BoxEdge, {{side, 0}, {side, height}}, "inner face, left on the sheet",
-                    {"inner face of the side"}, TemplateLabel::Prefer::High, 90);
+                    TemplateDraft::besideUpright("inner face of the side", height),
+                    TemplateLabel::Prefer::High, 90);
     draft.line(Layer::BoxEdge, {width - side, 0}, {width - side, height},
                "inner face, right on the sheet");
 }

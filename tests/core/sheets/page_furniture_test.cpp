@@ -164,6 +164,37 @@ TEST(TileMap, NamesTheUsedTilesOnTheFirstPage) {
     }
 }
 
+// Text of 2.5 mm has its descenders' room too: inside the second frame of this page's own cell.
+TEST(TileMap, FramesThisPagesCellTwiceRoundItsName) {
+    const Template part;
+    const Tiling tiling{3,
+                        2,
+                        {{0, 0, {}, {}},
+                         {1, 0, {}, {}},
+                         {2, 0, {}, {}},
+                         {0, 1, {}, {}},
+                         {1, 1, {}, {}},
+                         {2, 1, {}, {}}}};
+    const UsedTiles used{tiling, {true, true, true, true, true, false}};
+    Page page;
+    addTileMap(page, BoxMm(PointMm(10, 10), PointMm(60, 30)),
+               {part, used, tiling.tiles[4], PointMm(0, 0)});
+    std::vector<BoxMm> frames;
+    BoxMm name;
+    for (const Mark& mark : page.drawing.marks) {
+        if (std::holds_alternative<PathMark>(mark.shape))
+            frames.push_back(testing::coveredBy(mark));
+        const auto* text = std::get_if<TextMark>(&mark.shape);
+        if (text != nullptr && text->text == "B2")
+            name = testing::coveredBy(mark);
+    }
+    EXPECT_EQ(frames.size(), 6U); // five used tiles, one of them twice
+    EXPECT_EQ(std::count_if(frames.begin(), frames.end(),
+                            [&](const BoxMm& frame) { return frame.contains(name); }),
+              2);
+    EXPECT_FALSE(says(page, "B3"));
+}
+
 TEST(TileMap, OfManyTilesStaysInItsRoom) {
     const Template part;
     Tiling tiling{40, 30, {}};

@@ -119,6 +119,14 @@ TEST(CheckDimension, UprightReadsFromTheRight) {
     EXPECT_EQ(finished(made).labels[0].turned, 90);
 }
 
+// A front 58 mm high, with its level centre line in the middle: no line of text is over 29 mm.
+TEST(CheckDimension, BesideALowPartIsBrokenIntoShortLines) {
+    const auto lines = TemplateDraft::besideUpright("overall check: 58 mm", 58);
+    const std::vector<std::string> expected{"overall check:", "58 mm"};
+    EXPECT_EQ(lines, expected);
+    EXPECT_EQ(TemplateDraft::besideUpright("overall check: 300 mm", 300).size(), 1U);
+}
+
 TEST(CheckDimensions, AreNumbered) {
     TemplateDraft made = draft();
     made.checkDimension({0, 8}, {300, 8}, "300 mm");
