@@ -7,7 +7,9 @@ namespace frontwright {
 namespace {
 
 constexpr double enough = 0.6; ///< of the part; holes that span less do not prove its size
-constexpr double inside = 8;   ///< mm from the part's edge to its overall dimension
+// From the part's lower and left edge to its overall dimensions; at the left past a box's side.
+constexpr double fromBelow = 8; ///< mm
+constexpr double fromLeft = 22; ///< mm
 
 } // namespace
 
@@ -20,7 +22,7 @@ void addChecks(TemplateDraft& draft, LengthStyle style, Length width, Length hei
     if (!upright.value.isZero())
         draft.checkDimension({throughHole.x(), upright.from}, {throughHole.x(), upright.to},
                              shown(upright.value, style));
-    const double marginY = std::min(inside, h / 4), marginX = std::min(inside, w / 4);
+    const double marginY = std::min(fromBelow, h / 4), marginX = std::min(fromLeft, w / 4);
     if (across.to - across.from < enough * w)
         draft.checkDimension({0, marginY}, {w, marginY}, shown(width, style));
     if (upright.to - upright.from < enough * h)

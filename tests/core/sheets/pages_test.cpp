@@ -1,6 +1,8 @@
 #include "tests/core/sheets/laid_sheets.h"
 
+#include "core/drawings/line_style.h"
 #include "core/drawings/plain_marks.h"
+#include "core/sheets/clipping.h"
 
 #include <gtest/gtest.h>
 
@@ -118,6 +120,28 @@ TEST(EveryPage, NoTextLiesOnAnother) {
                     << "\" and \"" << texts[j]->text << "\"";
             }
     });
+}
+
+// On the usual papers there is room for all; smaller ones may have to let a text cross a line.
+TEST(EveryPage, OfUsualPaperHasItsTextsClearOfLinesAndHoles) {
+    for (const auto& shop : shops())
+        for (const char* paper : {"A4", "Letter", "A3"})
+            for (const Page& page : laid(*shop, onPaper(paper)))
+                for (const Mark& text : page.drawing.marks) {
+                    if (!std::holds_alternative<TextMark>(text.shape))
+                        continue;
+                    const BoxMm box = coveredBy(text);
+                    for (const Mark& mark : page.drawing.marks) {
+                        const auto* circle = std::get_if<CircleMark>(&mark.shape);
+                        const bool isMet =
+                            circle != nullptr
+                                ? box.exteriorDistance(circle->centre) < circle->radius
+                                : !clipped(mark, box).empty();
+                        EXPECT_FALSE(isMet) << paper << " " << page.label << ": \""
+                                            << std::get<TextMark>(text.shape).text << "\" and "
+                                            << key(mark.layer) << " " << mark.part.name;
+                    }
+                }
 }
 
 TEST(EveryPage, IsOfItsPaperAndNumberedInOneRow) {
