@@ -72,8 +72,10 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
     form->addRow(m_summary);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_make = buttons->addButton(tr("&Make the case"), QDialogButtonBox::AcceptRole);
-    m_make->setDefault(true);
     form->addRow(buttons);
+    // Only now do the buttons belong to a dialog that can have a default.
+    buttons->button(QDialogButtonBox::Cancel)->setAutoDefault(false);
+    m_make->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
@@ -95,6 +97,12 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
             [this](WrittenLength v) { m_base.casework.frame = PerSide<WrittenLength>::all(v); });
     decides(m_member, [this](WrittenLength v) { m_memberWidth = v; });
     decides(m_fitAmount, [this](WrittenLength v) { m_amount = v; });
+    const std::initializer_list<QWidget*> order = {m_unit,  m_width,     m_height, m_depth,
+                                                   m_frame, m_member,    m_banks,  m_drawers,
+                                                   m_fit,   m_fitAmount, m_make};
+    for (auto at = order.begin(); at + 1 != order.end(); ++at)
+        setTabOrder(*at, *(at + 1));
+    m_width->startTyping();
     unitChanged();
 }
 
