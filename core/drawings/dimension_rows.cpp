@@ -149,24 +149,31 @@ void DimensionRows::placeBeyond(const std::vector<Measured>& anyOf, std::size_t 
         return false;
     };
     const auto isClear = [&](const Placed& p) { return !collides(p) && !crossesExtension(p); };
-    for (std::size_t row = firstRow; row <= m_rows; ++row)
+    const std::size_t end = std::min(m_rows + 1, mostRows);
+    for (std::size_t row = firstRow; row < end; ++row)
         if (tried(row, [&](const Placed& p) { return isWithin(p) && isClear(p); }))
             return;
-    for (std::size_t row = firstRow; row <= m_rows; ++row)
+    for (std::size_t row = firstRow; row < end; ++row)
         if (tried(row, isClear))
             return;
-    const std::size_t fresh = m_rows;
-    if (!tried(fresh, [&](const Placed& p) { return isWithin(p); }))
-        tried(fresh, [](const Placed&) { return true; });
+    if (m_rows >= mostRows)
+        ++m_leftOut;
+    else if (!tried(m_rows, [&](const Placed& p) { return isWithin(p); }))
+        tried(m_rows, [](const Placed&) { return true; });
 }
 
 void DimensionRows::addChain(std::vector<Measured> chain) {
     const auto misfitsBegin = std::stable_partition(chain.begin(), chain.end(),
                                                     [&](const Measured& m) { return fits(m); });
     const std::vector<Measured> fitting(chain.begin(), misfitsBegin);
-    const std::size_t row = fitting.empty() ? 0 : rowFor(fitting);
-    for (const Measured& m : fitting)
-        place(placed(m, row, TextPlace::Between));
+    std::size_t row = fitting.empty() ? 0 : rowFor(fitting);
+    if (row < mostRows) {
+        for (const Measured& m : fitting)
+            place(placed(m, row, TextPlace::Between));
+    } else {
+        m_leftOut += fitting.size();
+        row = 0;
+    }
     for (const Alike& alike : groupsOf(std::vector<Measured>(misfitsBegin, chain.end())))
         placeBeyond(alike, row);
 }

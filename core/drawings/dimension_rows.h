@@ -26,6 +26,9 @@ class DimensionRows {
 public:
     static constexpr double defaultFirstRow = 10; ///< ISO 129-1 practice, from memory
     static constexpr double rowPitch = 7;
+    /// Before the overall one. What finds no place in these is left out: a drawing whose rows are
+    /// wider than the case wants a larger scale, not more rows.
+    static constexpr std::size_t mostRows = 8;
 
     DimensionRows(Side side, double edge, double paperScale, double firstRow = defaultFirstRow);
 
@@ -40,6 +43,8 @@ public:
     /// In a row of its own, farther out than all the others.
     void addOverall(Measured overall);
 
+    /// How many stretches found no place.
+    [[nodiscard]] std::size_t leftOut() const { return m_leftOut; }
     [[nodiscard]] bool isEmpty() const { return m_placed.empty(); }
     /// How far lines and texts reach along the side, mm on paper. Precondition: not empty.
     [[nodiscard]] double lowest() const;
@@ -77,6 +82,7 @@ private:
     std::vector<double> m_clear;     ///< on paper
     std::vector<Placed> m_placed;
     std::size_t m_rows = 0;
+    std::size_t m_leftOut = 0;
 };
 
 } // namespace frontwright

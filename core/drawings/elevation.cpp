@@ -23,8 +23,13 @@ Drawing elevation(const Project& project, const Plan& plan, const ElevationOptio
     for (std::uint32_t i = 0; i < plan.fronts.size(); ++i)
         sketch.add(frontElevation(project, plan, i, options));
     if (options.dimensions == Shown::Yes) {
-        sketch.add(elevationDimensions(project, plan, options));
-        drawNote(sketch, {project.title, {}}, options.style);
+        const CaseDimensions dimensions = caseDimensions(plan, options);
+        for (const Mark& mark : dimensions.marks)
+            sketch.add(mark);
+        DrawingNote note{project.title, {}};
+        if (dimensions.leftOut > 0)
+            note.lines.emplace_back("Not all dimensions fit at this scale");
+        drawNote(sketch, note, options.style);
     }
     return sketch.finished(margin);
 }

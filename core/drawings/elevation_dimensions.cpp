@@ -98,10 +98,10 @@ public:
           m_options(options),
           m_case(toMm(plan.outline)) {}
 
-    std::vector<Mark> marks(const FrontPlan* emphasised) {
+    CaseDimensions laid(const FrontPlan* emphasised) {
         layHeights(emphasised);
         layWidths(emphasised);
-        return std::move(m_marks);
+        return std::move(m_laid);
     }
 
 private:
@@ -110,7 +110,8 @@ private:
     }
     void take(const DimensionRows& rows) {
         for (Mark& mark : rows.marks())
-            m_marks.push_back(std::move(mark));
+            m_laid.marks.push_back(std::move(mark));
+        m_laid.leftOut += rows.leftOut();
     }
 
     void layHeights(const FrontPlan* emphasised) {
@@ -156,7 +157,7 @@ private:
     BoxMm m_case;
     double m_beyondLow = 0;  // on paper
     double m_beyondHigh = 0; // on paper
-    std::vector<Mark> m_marks;
+    CaseDimensions m_laid;
 };
 
 } // namespace
@@ -182,17 +183,19 @@ std::vector<Mark> dimensionsInside(const Plan& plan, const FrontPlan& front,
     return {*width, *height};
 }
 
+CaseDimensions caseDimensions(const Plan& plan, const ElevationOptions& options) {
+    const FrontPlan* emphasised = options.emphasised ? plan.frontOf(*options.emphasised) : nullptr;
+    std::vector<Mark> inside;
+    if (emphasised != nullptr)
+        inside = dimensionsInside(plan, *emphasised, options);
+    CaseDimensions laid = CaseRows(plan, options).laid(inside.empty() ? emphasised : nullptr);
+    laid.marks.insert(laid.marks.end(), inside.begin(), inside.end());
+    return laid;
+}
+
 Drawing elevationDimensions(const Project&, const Plan& plan, const ElevationOptions& options) {
     Sketch sketch(options.paperScale);
-    const FrontPlan* emphasised = options.emphasised ? plan.frontOf(*options.emphasised) : nullptr;
-    if (emphasised != nullptr) {
-        std::vector<Mark> inside = dimensionsInside(plan, *emphasised, options);
-        if (!inside.empty())
-            emphasised = nullptr; // said where it lies
-        for (Mark& mark : inside)
-            sketch.add(std::move(mark));
-    }
-    for (Mark& mark : CaseRows(plan, options).marks(emphasised))
+    for (Mark& mark : caseDimensions(plan, options).marks)
         sketch.add(std::move(mark));
     return sketch.finished(0);
 }

@@ -47,6 +47,13 @@ void drawLabel(Sketch&, const ElevationSubject&, const FrontPlan&);
 /// none, or where this front is not emphasised. Then they go into the rows outside the case.
 std::vector<Mark> dimensionsInside(const Plan&, const FrontPlan&, const ElevationOptions&);
 
+/// All dimensions of the elevation; some are left out where rows would outgrow the case.
+struct CaseDimensions {
+    std::vector<Mark> marks;
+    std::size_t leftOut = 0;
+};
+CaseDimensions caseDimensions(const Plan&, const ElevationOptions&);
+
 /// Where a point of the front lies in the case.
 PointMm inCase(const FrontPlan&, FrontPoint);
 

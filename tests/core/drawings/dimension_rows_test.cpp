@@ -93,6 +93,27 @@ TEST(DimensionRows, KeepTextsOffTheOverallsExtensionLines) {
         EXPECT_LE(box.max().y(), 100);
 }
 
+TEST(DimensionRows, LeaveOutWhatWouldTakeTooManyRows) {
+    DimensionRows rows(Side::Bottom, 0, 1);
+    for (int i = 0; i < 20; ++i)
+        rows.addChain({stretch(i, 100 + i, std::to_string(100 + i))});
+    EXPECT_EQ(rows.marks().size(), DimensionRows::mostRows);
+    EXPECT_EQ(rows.leftOut(), 20 - DimensionRows::mostRows);
+    // The overall dimension always has its row.
+    rows.addOverall(stretch(0, 120, "120"));
+    EXPECT_EQ(rows.marks().size(), DimensionRows::mostRows + 1);
+}
+
+TEST(DimensionRows, PlaceACountedMemberWhereItReachesLeastFar) {
+    // Of three equal rails the lowest has a text in its way in the first row; another takes it.
+    DimensionRows rows(Side::Left, 0, 1);
+    rows.addChain({stretch(0, 3, "3"), stretch(3, 7, "4444"), stretch(7, 10, "3"),
+                   stretch(10, 90, "80"), stretch(90, 93, "3")});
+    EXPECT_TRUE(overlapping(textBoxes(drawingOf(rows, 1))).empty());
+    for (const Mark& mark : rows.marks())
+        EXPECT_LE(offsetOf(mark), 10 + DimensionRows::rowPitch);
+}
+
 TEST(DimensionRows, NeverLetTextsMeetInRandomChains) {
     testing::Dice dice(11);
     for (int round = 0; round < 300; ++round) {

@@ -74,7 +74,7 @@ TEST(ElevationDimensions, LeaveNoSizeOfAnOpeningUnsaid) {
     for (std::uint64_t seed = 1; seed <= 12; ++seed) {
         const DrawnCase drawn(testing::randomProject(seed));
         std::set<std::string> said;
-        for (const DimensionMark& dimension : testing::dimensionsOf(drawn.elevation(0.1))) {
+        for (const DimensionMark& dimension : testing::dimensionsOf(drawn.elevation(0.5))) {
             const std::size_t times = dimension.text.find(" × ");
             said.insert(times == std::string::npos ? dimension.text
                                                    : dimension.text.substr(times + 4));
@@ -101,6 +101,28 @@ TEST(ElevationDimensions, NeverMeetAnotherTextOrAFront) {
                         << "1:" << 1 / scale << " " << seed;
             }
         }
+}
+
+TEST(ElevationDimensions, SayWhereTheScaleLeavesNoRoomForAll) {
+    using namespace testing;
+    // Ten banks, each divided in its own way, at 1:50.
+    std::vector<Child> banks;
+    for (std::int64_t i = 0; i < 10; ++i) {
+        std::vector<Child> drawers;
+        for (std::int64_t j = 0; j < 8; ++j)
+            drawers.push_back(share(opening(), 20 + (i * 7 + j * 3) % 11));
+        banks.push_back(share(rows(drawers, Length::inches(1)), 20 + i));
+    }
+    const DrawnCase drawn(
+        projectWith(columns(banks, Length::inches(2)), Length::inches(200), Length::inches(60)));
+    const auto isSaid = [&](double scale) {
+        const auto notes = textsOn(drawn.elevation(scale), Layer::Note);
+        return std::find(notes.begin(), notes.end(), "Not all dimensions fit at this scale") !=
+               notes.end();
+    };
+    EXPECT_TRUE(isSaid(0.02));
+    EXPECT_FALSE(isSaid(1));
+    EXPECT_TRUE(overlapping(allTextBoxes(drawn.elevation(0.02))).empty());
 }
 
 TEST(ElevationDimensions, CopeWithACaseSmallerThanItsFigures) {
