@@ -13,12 +13,13 @@ void judgeOne(const Judged& judged) {
     judgeBox(judged);
     if (hasWall(judged.front)) {
         judgeScrewLength(judged);
-        judgeScrewHoles(judged);
+        if (hasBottomInWall(judged.front))
+            judgeScrewHoles(judged);
     }
     if (judged.front.hardware) {
         judgeBolt(judged);
         judgeHandles(judged);
-        if (hasWall(judged.front))
+        if (hasWall(judged.front) && hasBottomInWall(judged.front))
             judgeHandleHolesInWall(judged);
     }
 }

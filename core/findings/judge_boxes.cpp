@@ -30,7 +30,7 @@ void judgeBoxDepth(const Judged& judged) {
 /// figures: bottom's underside, bottom's top, box's height
 void judgeBottom(const Judged& judged) {
     const BoxPlan& box = judged.front.box;
-    if (box.bottomUnderside < nothing || box.bottomTop >= box.height)
+    if (!hasBottomInWall(judged.front))
         judged.tell(FindingCode::BottomOutOfWall, Severity::WontWork,
                     {box.bottomUnderside, box.bottomTop, box.height});
 }
@@ -41,6 +41,10 @@ bool hasWall(const FrontPlan& front) {
     const BoxPlan& box = front.box;
     return box.width - 2 * box.sideThickness > nothing && box.height > nothing &&
            box.depth > nothing;
+}
+
+bool hasBottomInWall(const FrontPlan& front) {
+    return front.box.bottomUnderside >= nothing && front.box.bottomTop < front.box.height;
 }
 
 void judgeBox(const Judged& judged) {

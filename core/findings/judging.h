@@ -52,6 +52,8 @@ void judgeHeight(const Plan&, std::vector<Finding>&);
 
 /// Whether there is a wall for screws and bolts to go through.
 bool hasWall(const FrontPlan&);
+/// Whether the bottom leaves room above it: where it does not, no place for a hole can be told.
+bool hasBottomInWall(const FrontPlan&);
 
 /// Height from which clothing storage is in the scope of 16 CFR 1261 / ASTM F2057-23: 27 in.
 inline constexpr Length anchorHeight = Length::inches(27);

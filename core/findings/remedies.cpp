@@ -58,7 +58,9 @@ public:
                 return {};
             if (after.severity > m_finding.severity || wasThere(after, plan.value()))
                 continue;
-            if (after.severity < m_finding.severity)
+            // Graver, or as grave where that spoils a part or will not work: one would go in
+            // circles.
+            if (after.severity < m_finding.severity || after.severity <= Severity::WontWork)
                 return {};
             ++trial.newOnes;
         }

@@ -1,0 +1,160 @@
+#include "tests/core/findings/provoking.h"
+
+#include <gtest/gtest.h>
+
+// What a maker reads, word for word, of every finding at its limit: the figures in the sentence and
+// in the reason are those of the small case that stands in provoking.h, worked by hand there.
+// Handles and their bolts, whose sizes are metric, are in wording_in_millimetres_test.cpp.
+namespace frontwright {
+namespace {
+
+using testing::allProvocations;
+using testing::Found;
+using testing::Provocation;
+
+struct Told {
+    FindingCode code;
+    const char* place;
+    const char* sentence;
+    const char* reason;
+};
+
+const std::vector<Told> toldAtTheLimit{
+    {FindingCode::ScrewThroughShowFace, "Front A1, screw hole 1",
+     "The screw's tip is level with the show face: 1 1/8 in screw, set 1/8 in deep, 1/2 in wall, "
+     "3/4 in front behind the hole.",
+     "tip cover = front behind the hole − (screw + recess − wall) = 3/4 in − (1 1/8 in + 1/8 in − "
+     "1/2 in) = 0 in; it must be more than 0"},
+    {FindingCode::TipCoverThin, "Front A1, screw hole 1",
+     "Only 7/64 in of wood is left before the screw's tip, less than 1/8 in: 1 1/64 in screw, set "
+     "1/8 in deep, 1/2 in wall, 3/4 in front behind the hole.",
+     "tip cover = front behind the hole − (screw + recess − wall) = 3/4 in − (1 1/64 in + 1/8 in − "
+     "1/2 in) = 7/64 in; at least 1/8 in"},
+    {FindingCode::PenetrationShort, "Front A1",
+     "The screw goes only 23/64 in into the front, less than 3/8 in: 47/64 in screw, set 1/8 in "
+     "deep, 1/2 in wall.",
+     "penetration = screw + recess − wall = 47/64 in + 1/8 in − 1/2 in = 23/64 in; at least 3/8 "
+     "in"},
+    {FindingCode::NoScrewFits, "Front A1",
+     "No screw can fit: it has to be at least 3/4 in long to hold and at most 47/64 in not to come "
+     "too near the show face.",
+     "least = wall − recess + least penetration = 1/2 in − 1/8 in + 3/8 in = 3/4 in; greatest = "
+     "wall − recess + front − least tip cover = 1/2 in − 1/8 in + 31/64 in − 1/8 in = 47/64 in"},
+    {FindingCode::WallThinUnderHead, "Front A1",
+     "Only 11/64 in of wall is left under the screw's head, less than 3/16 in: 1/2 in wall, 15/64 "
+     "in recess, head 3/32 in high.",
+     "wall under the head = wall − recess − head = 1/2 in − 15/64 in − 3/32 in = 11/64 in; at "
+     "least 3/16 in"},
+    {FindingCode::SlotForMovement, "Front A1",
+     "A solid front moves: between screw rows 3 1/64 in apart by about 1/32 in from dry air to "
+     "damp, and the clearance holes give only 1/32 in; drill one row ≈ 3/16 in or make its holes "
+     "slots, up and down.",
+     "movement ≈ rows apart / 96 = 3 1/64 in / 96 ≈ 1/32 in (1/8 in for each foot across the "
+     "grain, grain running from left to right); play = clearance hole − shank = 1/32 in"},
+    {FindingCode::HoleInBottom, "Front A1, screw hole 1",
+     "The screw hole goes 1/64 in into the bottom: hole 41/64 in above the box's lower edge, "
+     "bottom's top 1/2 in, radius of the head 5/32 in.",
+     "least height = bottom's top + head's radius + margin = 1/2 in + 5/32 in + 1/8 in = 25/32 in; "
+     "the hole is at 41/64 in"},
+    {FindingCode::RecessToolBlocked, "Front A1, screw hole 1",
+     "The hole clears the bottom, but the tool for its recess meets it by 1/64 in: hole 51/64 in "
+     "above the box's lower edge, bottom's top 1/2 in, radius of the tool 5/16 in.",
+     "least height = bottom's top + tool's radius = 1/2 in + 5/16 in = 13/16 in; the hole is at "
+     "51/64 in"},
+    {FindingCode::HoleAtBoxSide, "Front A1, screw hole 1",
+     "The tool for the screw's recess meets the box's left side by 1/64 in: hole 51/64 in from it, "
+     "side 1/2 in thick, radius of the tool 5/16 in.",
+     "least distance = side + tool's radius = 1/2 in + 5/16 in = 13/16 in; the hole is at 51/64 "
+     "in"},
+    {FindingCode::HoleAtTopEdge, "Front A1, screw hole 3",
+     "The screw hole is too near the wall's top edge: its centre is 19/64 in below it; 5/16 in is "
+     "needed.",
+     "least distance = the larger of tool's radius and head's radius + margin = 5/16 in; the hole "
+     "is at 19/64 in"},
+    {FindingCode::HoleAtHardware, "Front A1, screw hole 1",
+     "Only 15/64 in of wood is left between the screw hole and what is drilled for handle hole 1, "
+     "less than 1/4 in: 41/64 in from centre to centre.",
+     "least distance = both radii + wood between = 13/32 in + 1/4 in = 21/32 in; the holes are "
+     "41/64 in apart"},
+    {FindingCode::HoleOffFront, "Front A1, screw hole 1",
+     "There is no front behind the screw hole: the box wall reaches past it there.",
+     "least thickness = least penetration + least tip cover = 3/8 in + 1/8 in = 1/2 in; behind the "
+     "hole it is 0 in"},
+    {FindingCode::CounterboreTooDeep, "Front A1",
+     "The counterbore leaves only 15/64 in of wood under the bolt's head, less than 1/4 in: 33/64 "
+     "in deep in 3/4 in of wood.",
+     "wood under the head = wood − counterbore = 3/4 in − 33/64 in = 15/64 in; at least 1/4 in"},
+    {FindingCode::AccessHoleOffWall, "Front A1, handle hole 1",
+     "The 3/16 in hole through the box wall for the handle's bolt runs 1/64 in past the wall's top "
+     "edge.",
+     "past the free part of the wall = hole / 2 − centre to it = 3/16 in / 2 − 5/64 in = 1/64 in; "
+     "it must be 0 or less"},
+    {FindingCode::FrontsCollide, "Fronts A1 and A2",
+     "The fronts overlap on a part 13 1/2 in wide and 1/64 in high: they cannot both close.",
+     "common part of the two fronts = 13 1/2 in × 1/64 in; there must be none"},
+    {FindingCode::GapTight, "Fronts A1 and A2",
+     "The gap between the fronts is only 3/64 in, less than 1/16 in.",
+     "gap = member − overlay − overlay = 1 1/4 in − 19/32 in − 39/64 in = 3/64 in; at least 1/16 "
+     "in"},
+    {FindingCode::GapsUneven, "Fronts A1 and A2",
+     "The gaps down bank A differ by 1/64 in: 47/64 in here, 3/4 in at the widest; their rails are "
+     "alike, so an overlay is not.",
+     "difference = widest − narrowest gap = 3/4 in − 47/64 in = 1/64 in; here gap = member − "
+     "overlay − overlay = 1 1/4 in − 17/64 in − 1/4 in = 47/64 in"},
+    {FindingCode::FrontOffCase, "Front A1, left",
+     "The front reaches 1/64 in past the case at the left.",
+     "past the case = overlay − from the opening to the case's edge = 1 33/64 in − 1 1/2 in = 1/64 "
+     "in; it should be 0 or less"},
+    {FindingCode::OverlayMissing, "Front A1, left",
+     "The front only just reaches its opening's left edge and does not cover it.",
+     "overlay = 0 in; an overlay front needs more than 0"},
+    {FindingCode::FieldEmpty, "Front A1",
+     "The edge profiles meet: nothing flat is left of a front 13 1/2 in × 6 1/2 in with a profile "
+     "3 1/4 in wide.",
+     "field = front − profile at both sides: 13 1/2 in − 2 × 3 1/4 in = 7 in wide, 6 1/2 in − 2 × "
+     "3 1/4 in = 0 in high, where all four carry it"},
+    {FindingCode::ProfileTooDeep, "Front A1, left",
+     "The edge profile leaves no edge: it is 3/4 in deep in a front 3/4 in thick.",
+     "edge = thickness − profile's depth = 3/4 in − 3/4 in = 0 in; it must be more than 0"},
+    {FindingCode::BoxNoRoom, "Front A1",
+     "There is no room for a drawer box: it would be 1 in wide, 5 5/8 in high and 16 in deep, with "
+     "sides 1/2 in thick.",
+     "width = opening − 2 × side clearance = 1 in; between the sides 1 in − 2 × 1/2 in = 0 in; "
+     "height = opening − clearances = 5 5/8 in; each must be more than 0"},
+    {FindingCode::BoxTooTall, "Front A1",
+     "The drawer box is 1/64 in too tall: 5 57/64 in, and the opening leaves 5 7/8 in.",
+     "room = opening − clearance below − clearance above = 6 in − 1/8 in − 0 in = 5 7/8 in; the "
+     "box is 5 57/64 in"},
+    {FindingCode::BoxTooDeep, "Front A1",
+     "The drawer box is 1/64 in too deep: 20 49/64 in, and the case leaves 20 3/4 in.",
+     "room = frame + case inside − setback = 3/4 in + 20 in − 0 in = 20 3/4 in; the box is 20 "
+     "49/64 in"},
+    {FindingCode::BottomOutOfWall, "Front A1",
+     "The bottom does not lie in the box wall: it reaches from 5 3/8 in to 5 5/8 in above the "
+     "box's lower edge, and the wall is 5 5/8 in high.",
+     "top of the bottom = groove height + its thickness = 5 3/8 in + 1/4 in = 5 5/8 in; it must be "
+     "0 or more, and less than 5 5/8 in"},
+    {FindingCode::AnchorCase, "The case",
+     "The case is 27 in tall: anchor it to the wall, and follow the local codes.",
+     "height 27 in ≥ 27 in, from where on clothing storage of 30 lb and 3.2 cubic feet or more is "
+     "in the published scope; nothing has been tested here, and local codes decide"},
+};
+
+const Provocation& provocationOf(const std::vector<Provocation>& all, FindingCode code) {
+    return *std::find_if(all.begin(), all.end(),
+                         [code](const Provocation& p) { return p.code == code; });
+}
+
+TEST(WordingByCode, IsWordForWord) {
+    const auto provocations = allProvocations();
+    for (const Told& expected : toldAtTheLimit) {
+        const Found found(provocationOf(provocations, expected.code).beyond);
+        const FindingText text = found.told(expected.code);
+        EXPECT_EQ(text.place, expected.place);
+        EXPECT_EQ(text.sentence, expected.sentence);
+        EXPECT_EQ(text.reason, expected.reason);
+    }
+}
+
+} // namespace
+} // namespace frontwright
