@@ -87,7 +87,7 @@ std::optional<Derivation> derive(const Project& project, const Plan& plan, Quant
         return std::nullopt;
     Rule rule = ruleOf({project, plan, quantity, *value, style});
     const std::string result = shown(*value, style);
-    if (rule.figures != result)
+    if (rule.ending == Ending::Result && rule.figures != result)
         rule.figures = withApproximateResults(rule.figures + " = " + result);
     return Derivation{std::string(nameOf(quantity.kind)),
                       *value,

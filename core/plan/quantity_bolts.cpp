@@ -29,7 +29,7 @@ Rule lengthRule(const Asked& asked, const WayPlan& way) {
             asked.figures().plus(way.leastLength).text() + " ≤ " +
                 asked.figures().plus(asked.value).text() + " ≤ " +
                 asked.figures().plus(way.greatestLength).text(),
-            hardware.bolt->source, boltInputs()};
+            hardware.bolt->source, boltInputs(), Ending::Complete};
 }
 
 Rule counterboreRule(const Asked& asked, const WayPlan& way) {

@@ -6,12 +6,16 @@
 
 namespace frontwright::deriving {
 
+/// Whether " = result" is still to be written after the figures.
+enum class Ending : std::uint8_t { Result, Complete };
+
 /// How a number came about, before it gets its name and value.
 struct Rule {
     std::string formula;
-    std::string figures; ///< without the result
+    std::string figures; ///< without the result, where the ending does not say Complete
     Source source;
     std::vector<InputPlace> inputs;
+    Ending ending = Ending::Result;
 };
 
 /// What is asked for. `value` is the plan's own number; a rule only explains it. Where a plan's

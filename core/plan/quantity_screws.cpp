@@ -26,7 +26,8 @@ Rule chosenLengthRule(const Asked& asked) {
                 asked.figures().plus(mounting.greatestLength).text(),
             mounting.screw->source,
             {InputPlace::Mounting, InputPlace::Catalogue, InputPlace::Box, InputPlace::Thickness,
-             InputPlace::Limits}};
+             InputPlace::Limits},
+            Ending::Complete};
 }
 
 Rule leastLengthRule(const Asked& asked) {
