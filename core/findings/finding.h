@@ -69,11 +69,14 @@ struct Finding {
     FindingCode code = FindingCode::AnchorCase;
     Severity severity = Severity::ToKnow;
     Whereabouts where;
-    std::array<Length, 4> figures{}; ///< meaning by code, see wording.cpp
+    std::array<Length, 4> figures{}; ///< meaning by code: beside the rules in judge_*.cpp
     friend bool operator==(const Finding&, const Finding&) = default;
 };
 
-/// All findings, gravest first, then in the order of the fronts.
+/// All findings, gravest first, then in the order of the fronts. Each code is told once for a
+/// front, at the hole or handle where it is worst (overlays, inset gaps and what is past the case:
+/// once for each side); gaps and collisions once for the two fronts, uneven gaps once for the bank,
+/// movement once for the case.
 std::vector<Finding> judge(const Project&, const Plan&);
 
 struct FindingText {
@@ -94,7 +97,9 @@ struct Remedy {
     std::string label; ///< imperative: "Use 1 in screws in B3"
     std::function<Result<Project>(const Project&)> apply;
 };
-/// Best first; empty where the maker has to decide. Each, applied, makes the finding go away.
+/// Best first, five at most; empty where the maker has to decide. Each has been tried: applied, it
+/// makes the finding go away from its front and brings nothing graver anywhere. What holds for the
+/// whole case comes last. Costs a plan for each one tried: ask when a finding is looked at.
 std::vector<Remedy> remedies(const Finding&, const Project&, const Catalogue&, const Plan&,
                              LengthStyle);
 

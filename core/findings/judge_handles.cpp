@@ -99,21 +99,6 @@ void judgeTwo(const Judged& judged) {
                     {common.width(), (handles[1].centre.x - handles[0].centre.x).magnitude()});
 }
 
-/// What is drilled through the wall for each handle hole; 0 where nothing is.
-Length radiusInWall(const HardwarePlan& hardware) {
-    switch (hardware.chosen) {
-    case MountingWay::ThroughWall:
-        return hardware.chosenWay().counterbore > nothing
-                   ? greatest(hardware.holeDiameter, hardware.counterboreDiameter).half()
-                   : hardware.holeDiameter.half();
-    case MountingWay::FrontAccessHole:
-        return hardware.accessDiameter.half();
-    case MountingWay::FrontCounterbore:
-        break;
-    }
-    return nothing;
-}
-
 bool meetsBottom(const BoxPlan& box, const WallRect& hole) {
     return hole.bottom < box.bottomTop && hole.top > box.bottomUnderside;
 }
@@ -134,6 +119,20 @@ WallRect freeWall(const BoxPlan& box, const WallRect& hole) {
 }
 
 } // namespace
+
+Length radiusInWall(const HardwarePlan& hardware) {
+    switch (hardware.chosen) {
+    case MountingWay::ThroughWall:
+        return hardware.chosenWay().counterbore > nothing
+                   ? greatest(hardware.holeDiameter, hardware.counterboreDiameter).half()
+                   : hardware.holeDiameter.half();
+    case MountingWay::FrontAccessHole:
+        return hardware.accessDiameter.half();
+    case MountingWay::FrontCounterbore:
+        break;
+    }
+    return nothing;
+}
 
 void judgeHandles(const Judged& judged) {
     if (judged.front.hardware->handles.empty())

@@ -55,6 +55,9 @@ bool hasWall(const FrontPlan&);
 /// Whether the bottom leaves room above it: where it does not, no place for a hole can be told.
 bool hasBottomInWall(const FrontPlan&);
 
+/// Of what is drilled through the wall for each handle hole; 0 where nothing is.
+Length radiusInWall(const HardwarePlan&);
+
 /// Height from which clothing storage is in the scope of 16 CFR 1261 / ASTM F2057-23: 27 in.
 inline constexpr Length anchorHeight = Length::inches(27);
 

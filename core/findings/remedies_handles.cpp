@@ -1,3 +1,4 @@
+#include "core/findings/judging.h"
 #include "core/findings/remedying.h"
 
 namespace frontwright::remedying {
@@ -31,11 +32,8 @@ Span allowedFromTop(const Search& search) {
     const Length height = front.rect.height(), centre = hardware.handles.front().centre.y;
     Span heights{front.field.bottom + (centre - base.bottom),
                  front.field.top - (base.top - centre)};
-    const Length radius =
-        hardware.chosen == MountingWay::FrontAccessHole
-            ? hardware.accessDiameter.half()
-            : greatest(hardware.holeDiameter, hardware.counterboreDiameter).half();
-    if (hardware.chosen != MountingWay::FrontCounterbore)
+    const Length radius = judging::radiusInWall(hardware);
+    if (radius > nothing)
         heights = heights.common({front.box.wallOnFront.y + front.box.bottomTop + radius,
                                   front.box.wallOnFront.y + front.box.height - radius});
     return {height - heights.high, height - heights.low};

@@ -62,8 +62,7 @@ void Search::propose(std::string_view label, const Profile& profile) const {
 }
 
 std::string Search::say(Length length) const {
-    const LengthStyle fine{style.unit, 64};
-    return shown(length, isApproximate(length, fine) ? style : fine);
+    return shown(length, {style.unit, 64});
 }
 
 Length Search::grid() const {

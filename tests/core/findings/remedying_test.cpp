@@ -45,7 +45,7 @@ TEST(Search, RoundsToWhatAMakerSetsByHand) {
 TEST(Search, SaysLengthsAsFineAsTheyAre) {
     const Searched inches(bank(2));
     EXPECT_EQ(inches.search.say(n64(6)), "3/32 in");
-    EXPECT_EQ(inches.search.say(um(10'000)), "≈ 3/8 in");
+    EXPECT_EQ(inches.search.say(um(10'000)), "≈ 25/64 in");
 }
 
 TEST(Search, ProposesForTheFrontAndForTheCaseItFollows) {
