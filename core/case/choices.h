@@ -7,6 +7,8 @@
 #include "core/fronts/profile.h"
 #include "core/hardware/hardware_spec.h"
 
+#include <array>
+#include <cstdint>
 #include <string>
 #include <utility>
 #include <vector>
@@ -19,6 +21,42 @@ namespace frontwright {
 /// ones.
 using Unknowns = std::vector<std::pair<std::string, std::string>>;
 
+/// What the document can keep a value of under a name, for many fronts to follow.
+enum class PresetKind : std::uint8_t { Hardware, Profile, Box, Mounting };
+inline constexpr std::array<PresetKind, 4> allPresetKinds{PresetKind::Hardware, PresetKind::Profile,
+                                                          PresetKind::Box, PresetKind::Mounting};
+
+/// Which presets decisions come from, by kind; an empty name: from none. A decision that equals its
+/// preset follows it, and changes with it; any other value departs from it.
+struct PresetNames {
+    std::string hardware;
+    std::string profile;
+    std::string box;
+    std::string mounting;
+
+    [[nodiscard]] bool isEmpty() const {
+        return hardware.empty() && profile.empty() && box.empty() && mounting.empty();
+    }
+    std::string& operator[](PresetKind kind) { return this->*nameOf(kind); }
+    const std::string& operator[](PresetKind kind) const { return this->*nameOf(kind); }
+    friend bool operator==(const PresetNames&, const PresetNames&) = default;
+
+private:
+    static constexpr std::string PresetNames::*nameOf(PresetKind kind) {
+        switch (kind) {
+        case PresetKind::Hardware:
+            return &PresetNames::hardware;
+        case PresetKind::Profile:
+            return &PresetNames::profile;
+        case PresetKind::Box:
+            return &PresetNames::box;
+        case PresetKind::Mounting:
+            break;
+        }
+        return &PresetNames::mounting;
+    }
+};
+
 /// Everything that makes a front, for the whole case.
 struct FrontDefaults {
     FrontFit fit;
@@ -28,6 +66,7 @@ struct FrontDefaults {
     BoxSpec box;
     MountingSpec mounting;
     HardwareSpec hardware;
+    PresetNames presets; ///< that profile, box, mounting and hardware come from
     Unknowns unknowns;
     friend bool operator==(const FrontDefaults&, const FrontDefaults&) = default;
 };
@@ -40,6 +79,7 @@ struct FrontChoices {
     Rare<BoxSpec> box;
     Rare<MountingSpec> mounting;
     Rare<HardwareSpec> hardware;
+    Rare<PresetNames> presets; ///< that its own values come from; never without a name
     friend bool operator==(const FrontChoices&, const FrontChoices&) = default;
 };
 

@@ -3,6 +3,7 @@
 #include "core/case/divisions.h"
 #include "core/catalogue/catalogue.h"
 #include "core/limits/limits.h"
+#include "core/project/presets.h"
 
 #include <string>
 
@@ -14,6 +15,7 @@ struct Project {
     std::string title;
     std::string note;  ///< one line, e.g. what to look at
     LengthStyle style; ///< the document's unit (of bare numbers) and denominator
+    Presets presets;
     Case casework;
     FrontDefaults fronts;
     Limits limits;

@@ -162,7 +162,7 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
 }
 
 FrontDefaults RandomProject::fronts() {
-    FrontDefaults f{frontFit(), length(), text(), profile(), box(), mounting(), hardware(), {}};
+    FrontDefaults f{frontFit(), length(), text(), profile(), box(), mounting(), hardware(), {}, {}};
     addUnknowns(f.unknowns, "fit/");
     addUnknowns(f.unknowns, "box/");
     addUnknowns(f.unknowns, "mounting/");
