@@ -179,6 +179,10 @@ void PropertyForm::refreshOwn() {
     m_follow->setToolTip(tr("This front decides for itself here. Click to follow the case again."));
 }
 
+void PropertyForm::hideTitle() {
+    m_title->hide();
+}
+
 void PropertyForm::setTargets(std::vector<EditTarget> targets) {
     m_targets = targets.empty() ? std::vector<EditTarget>{EditTarget{}} : std::move(targets);
     refresh();

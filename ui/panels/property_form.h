@@ -66,6 +66,9 @@ public:
     void setOwn(std::function<bool(const Project&, EditTarget)> isOwn,
                 std::function<Result<Project>(const Project&, EditTarget)> follow);
 
+    /// Where the title stands already above the form.
+    void hideTitle();
+
     void setTargets(std::vector<EditTarget> targets);
     void refresh();
 

@@ -4,7 +4,10 @@
 #include "ui/panels/forms.h"
 
 #include <QLabel>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace frontwright {
 
@@ -37,56 +40,123 @@ PropertyForm* memberForm(Session& session) {
 SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
     : QScrollArea(parent),
       m_session(session),
-      m_heading(new QLabel),
-      m_forMember{memberForm(session)},
-      m_forCase{caseForm(session), drawingForm(session), limitsForm(session)},
-      m_forFront{openingForm(session)},
-      m_forBoth{fitForm(session), stockForm(session),    profileForm(session),
-                boxForm(session), mountingForm(session), hardwareForm(session)} {
+      m_heading(new QLabel) {
     setWidgetResizable(true);
     setFrameShape(NoFrame);
     setAccessibleName(tr("Properties of what is selected"));
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
+    column->setSpacing(2);
     m_heading->setWordWrap(true);
     column->addWidget(m_heading);
-    for (PropertyForm* form : m_forMember)
-        column->addWidget(form);
-    for (PropertyForm* form : m_forFront)
-        column->addWidget(form);
-    column->addWidget(m_forCase[0]);
-    for (PropertyForm* form : m_forBoth)
-        column->addWidget(form);
-    column->addWidget(m_forCase[1]);
-    column->addWidget(m_forCase[2]);
+    const auto add = [&](Subject subject, const char* name, const QString& title, FormMaker make) {
+        addGroup(*column, subject, QString::fromLatin1(name), title, make);
+    };
+    add(Subject::Member, "member", tr("Member"), memberForm);
+    add(Subject::Front, "opening", tr("Opening"), openingForm);
+    add(Subject::Case, "case", tr("Case"), caseForm);
+    add(Subject::FrontOrCase, "fit", tr("Fit of the front"), fitForm);
+    add(Subject::FrontOrCase, "stock", tr("Stock"), stockForm);
+    add(Subject::FrontOrCase, "profile", tr("Edge profile"), profileForm);
+    add(Subject::FrontOrCase, "box", tr("Drawer box"), boxForm);
+    add(Subject::FrontOrCase, "mounting", tr("Mounting screws"), mountingForm);
+    add(Subject::FrontOrCase, "hardware", tr("Handle"), hardwareForm);
+    add(Subject::Case, "document", tr("Document"), drawingForm);
+    add(Subject::Case, "limits", tr("Limits"), limitsForm);
     column->addStretch();
     setWidget(page);
-    connect(&session, &Session::selectionChanged, this, [this] { show(m_session.selection()); });
-    connect(&session, &Session::workChanged, this, &SelectionPanel::refresh);
-    connect(&session, &Session::styleChanged, this, &SelectionPanel::refresh);
-    show(session.selection());
+    setOpenFolds({QStringLiteral("member"), QStringLiteral("opening"), QStringLiteral("case"),
+                  QStringLiteral("fit")});
+    connect(&session, &Session::selectionChanged, this, &SelectionPanel::showSelection);
+    connect(&session, &Session::workChanged, this, qOverload<>(&SelectionPanel::refresh));
+    connect(&session, &Session::styleChanged, this, qOverload<>(&SelectionPanel::refresh));
 }
 
-void SelectionPanel::show(const Selection& selection) {
-    std::vector<EditTarget> targets;
-    for (const OpeningId id : selection.openings)
-        targets.push_back({id});
-    const bool front = !targets.empty();
-    const bool member = selection.member.has_value();
-    for (PropertyForm* form : m_forMember)
-        form->setVisible(member);
-    for (PropertyForm* form : m_forCase)
-        form->setVisible(!front && !member);
-    for (PropertyForm* form : m_forFront) {
-        form->setVisible(front);
-        form->setTargets(targets);
+void SelectionPanel::addGroup(QLayout& column, Subject subject, const QString& name,
+                              const QString& title, FormMaker make) {
+    auto* fold = new Fold(name, title, [this, make]() -> QWidget* {
+        PropertyForm* form = make(m_session);
+        form->hideTitle();
+        return form;
+    });
+    const std::size_t index = m_groups.size();
+    m_groups.push_back({subject, fold});
+    connect(fold, &Fold::made, this, [this, index] { refresh(m_groups[index]); });
+    connect(fold, &Fold::toggled, this, &SelectionPanel::foldsChanged);
+    column.addWidget(fold);
+}
+
+QStringList SelectionPanel::openFolds() const {
+    QStringList names;
+    for (const Group& group : m_groups)
+        if (group.fold->isOpen())
+            names << group.fold->name();
+    return names;
+}
+
+void SelectionPanel::setOpenFolds(const QStringList& names) {
+    for (const Group& group : m_groups) {
+        const bool open = names.contains(group.fold->name());
+        if (open == group.fold->isOpen())
+            continue;
+        open ? group.fold->open() : group.fold->close();
     }
-    for (PropertyForm* form : m_forBoth) {
-        form->setVisible(!member);
-        form->setTargets(targets);
+    showSelection();
+}
+
+PropertyForm* SelectionPanel::reveal(const QString& name) {
+    const auto group = std::find_if(m_groups.begin(), m_groups.end(),
+                                    [&](const Group& g) { return g.fold->name() == name; });
+    if (group == m_groups.end() || !isWanted(group->subject))
+        return nullptr;
+    group->fold->open();
+    group->fold->make();
+    // The layout has to find the new fields' places first.
+    QTimer::singleShot(0, group->fold, [this, fold = group->fold] {
+        ensureWidgetVisible(fold->content(), 0, fold->fontMetrics().height());
+    });
+    return group->form();
+}
+
+bool SelectionPanel::isWanted(Subject subject) const {
+    const Selection& selection = m_session.selection();
+    const bool front = !selection.openings.empty();
+    const bool member = selection.member.has_value();
+    switch (subject) {
+    case Subject::Member:
+        return member;
+    case Subject::Case:
+        return !front && !member;
+    case Subject::Front:
+        return front;
+    case Subject::FrontOrCase:
+        return !member;
+    }
+    return false;
+}
+
+void SelectionPanel::showSelection() {
+    m_targets.clear();
+    for (const OpeningId id : m_session.selection().openings)
+        m_targets.push_back({id});
+    for (const Group& group : m_groups) {
+        const bool wanted = isWanted(group.subject);
+        if (wanted)
+            group.fold->make();
+        group.fold->setVisible(wanted);
     }
     refresh();
+}
+
+void SelectionPanel::refresh(const Group& group) {
+    PropertyForm* form = group.form();
+    if (!form || !group.fold->isOpen() || !isWanted(group.subject))
+        return;
+    if (group.subject == Subject::Front || group.subject == Subject::FrontOrCase)
+        form->setTargets(m_targets);
+    else
+        form->refresh();
 }
 
 void SelectionPanel::refresh() {
@@ -103,10 +173,8 @@ void SelectionPanel::refresh() {
     } else {
         m_heading->setText(tr("The whole case. Click a front to change only that one."));
     }
-    for (const auto* group : {&m_forMember, &m_forCase, &m_forFront, &m_forBoth})
-        for (PropertyForm* form : *group)
-            if (!form->isHidden())
-                form->refresh();
+    for (const Group& group : m_groups)
+        refresh(group);
 }
 
 } // namespace frontwright

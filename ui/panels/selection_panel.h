@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/panels/fold.h"
 #include "ui/panels/property_form.h"
 
 #include <QScrollArea>
@@ -7,22 +8,43 @@
 namespace frontwright {
 
 /// What is selected, with every property to change: the case where nothing is, a member, one front
-/// or several ("mixed").
+/// or several ("mixed"). Properties lie in folds; a fold's fields are made when it is opened.
 class SelectionPanel : public QScrollArea {
     Q_OBJECT
 public:
     explicit SelectionPanel(Session&, QWidget* parent = nullptr);
 
+    /// Names of the folds that the maker keeps open: "case", "fit", "stock", …
+    [[nodiscard]] QStringList openFolds() const;
+    void setOpenFolds(const QStringList& names);
+    /// Opens a fold where it may be seen at present, and scrolls there; its form, or nullptr.
+    PropertyForm* reveal(const QString& fold);
+
+Q_SIGNALS:
+    void foldsChanged();
+
 private:
-    void show(const Selection&);
+    /// For what a group of properties is shown.
+    enum class Subject : std::uint8_t { Member, Case, Front, FrontOrCase };
+    struct Group {
+        Subject subject;
+        Fold* fold;
+        [[nodiscard]] PropertyForm* form() const {
+            return qobject_cast<PropertyForm*>(fold->content());
+        }
+    };
+    using FormMaker = PropertyForm* (*)(Session&);
+
+    void addGroup(QLayout& column, Subject, const QString& name, const QString& title, FormMaker);
+    [[nodiscard]] bool isWanted(Subject) const;
+    void showSelection();
     void refresh();
+    void refresh(const Group&);
 
     Session& m_session;
     QLabel* m_heading;
-    std::vector<PropertyForm*> m_forMember;
-    std::vector<PropertyForm*> m_forCase;  ///< the case's own
-    std::vector<PropertyForm*> m_forFront; ///< a front's own
-    std::vector<PropertyForm*> m_forBoth;  ///< a front's, or the case's default
+    std::vector<Group> m_groups;
+    std::vector<EditTarget> m_targets;
 };
 
 } // namespace frontwright

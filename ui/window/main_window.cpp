@@ -10,11 +10,11 @@
 #include "ui/window/edit_actions.h"
 #include "ui/window/file_actions.h"
 #include "ui/window/help.h"
+#include "ui/window/panel_dock.h"
 #include "ui/window/template_dialog.h"
 #include "ui/window/view_actions.h"
 
 #include <QCloseEvent>
-#include <QDockWidget>
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QGuiApplication>
@@ -70,36 +70,43 @@ MainWindow::MainWindow(Catalogue programs, QSettings& settings)
 }
 
 void MainWindow::addDocks() {
-    const auto dock = [this](const QString& title, const QString& name, QWidget* content,
+    const auto dock = [this](const QString& title, const char* name, PanelDock::Maker panel,
                              Qt::DockWidgetArea area) {
-        auto* widget = new QDockWidget(title, this);
-        widget->setObjectName(name);
-        widget->setWidget(content);
+        auto* widget = new PanelDock(title, QString::fromLatin1(name), std::move(panel), this);
         addDockWidget(area, widget);
         return widget;
     };
-    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
-    auto* properties = dock(tr("Selected"), QStringLiteral("selected"),
-                            new SelectionPanel(m_session), Qt::RightDockWidgetArea);
-    auto* numbers = dock(tr("Numbers"), QStringLiteral("numbers"), new NumbersPanel(m_session),
-                         Qt::RightDockWidgetArea);
-    auto* ways = dock(tr("Ways to hold it"), QStringLiteral("ways"), new WaysPanel(m_session),
-                      Qt::RightDockWidgetArea);
-    auto* undo = new QUndoView(&m_session.undoStack());
-    undo->setAccessibleName(tr("Steps that can be taken back"));
-    undo->setEmptyLabel(tr("The case as it was opened"));
-    auto* steps = dock(tr("Steps"), QStringLiteral("steps"), undo, Qt::RightDockWidgetArea);
-    tabifyDockWidget(properties, numbers);
+    const auto right = Qt::RightDockWidgetArea;
+    setCorner(Qt::BottomRightCorner, right);
+    auto* selected = dock(
+        tr("Selected"), "selected", [this] { return new SelectionPanel(m_session); }, right);
+    auto* numbers = dock(
+        tr("Numbers"), "numbers", [this] { return new NumbersPanel(m_session); }, right);
+    auto* ways = dock(
+        tr("Ways to hold it"), "ways", [this] { return new WaysPanel(m_session); }, right);
+    auto* steps = dock(
+        tr("Steps"), "steps", [this] { return stepsPanel(); }, right);
+    tabifyDockWidget(selected, numbers);
     tabifyDockWidget(numbers, ways);
     tabifyDockWidget(ways, steps);
-    properties->raise();
-    auto* section = dock(tr("Section"), QStringLiteral("section"), new SectionPanel(m_session),
-                         Qt::RightDockWidgetArea);
-    auto* findings =
-        dock(tr("Findings"), QStringLiteral("findings"), m_findings, Qt::BottomDockWidgetArea);
-    resizeDocks({properties, section}, {380, 420}, Qt::Vertical);
-    resizeDocks({properties}, {400}, Qt::Horizontal);
+    selected->panel();
+    selected->raise();
+    auto* section = dock(
+        tr("Section"), "section", [this] { return new SectionPanel(m_session); }, right);
+    section->panel();
+    auto* findings = dock(
+        tr("Findings"), "findings", [this] { return m_findings; }, Qt::BottomDockWidgetArea);
+    findings->panel();
+    resizeDocks({selected, section}, {380, 420}, Qt::Vertical);
+    resizeDocks({selected}, {400}, Qt::Horizontal);
     resizeDocks({findings}, {220}, Qt::Vertical);
+}
+
+QWidget* MainWindow::stepsPanel() {
+    auto* steps = new QUndoView(&m_session.undoStack());
+    steps->setAccessibleName(tr("Steps that can be taken back"));
+    steps->setEmptyLabel(tr("The case as it was opened"));
+    return steps;
 }
 
 void MainWindow::addMenus() {

@@ -38,6 +38,7 @@ protected:
 
 private:
     void addDocks();
+    QWidget* stepsPanel();
     void addMenus();
     void showTitle();
     void showTemplates();
