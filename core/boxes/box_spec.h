@@ -1,11 +1,21 @@
 #pragma once
 
+#include "core/amounts/amounts.h"
 #include "core/geometry/frames.h"
 
 #include <optional>
 #include <string>
 
 namespace frontwright {
+
+/// What a drawer is for: the load that is counted on where the maker gives none.
+enum class DrawerPurpose : std::uint8_t {
+    Household, ///< 15 lb for each square foot of bottom (718 Pa): ANSI/KCMA A161.1, drawer load
+    Clothing,  ///< 8.5 lb for each cubic foot: 87 FR 72598 (superseded before it took effect; the
+               ///< same density recalled for ASTM F2057-23)
+    School,    ///< 100 lb: practice for school and laboratory casework, drawer cycling load
+    Empty      ///< nothing is counted on
+};
 
 /// The drawer box as the maker builds it. Clearances that are not given are the runner kind's.
 struct BoxSpec {
@@ -19,6 +29,8 @@ struct BoxSpec {
     WrittenLength sideThickness;
     WrittenLength grooveHeight;    ///< the bottom's underside above the box's lower edge
     WrittenLength bottomThickness; ///< the panel's; grooveHeight + bottomThickness is its top
+    DrawerPurpose purpose = DrawerPurpose::Household;
+    std::optional<Mass> load; ///< the maker's own, in place of the purpose's
     friend bool operator==(const BoxSpec&, const BoxSpec&) = default;
 };
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/amounts/amounts.h"
+#include "core/catalogue/specific_gravity.h"
 #include "core/geometry/frames.h"
 #include "core/results/result.h"
 
@@ -36,6 +38,9 @@ struct WoodScrew {
     Length pilotHole;            ///< drill into the front (hardwood)
     std::vector<Length> lengths; ///< stocked, ascending
     Source source;
+    /// Under the thread, NDS appendix L; none: two thirds of the shank (Wood Handbook, for most
+    /// sizes). Sources differ: lead holes that are a part of it move with the one that is taken.
+    std::optional<Length> rootDiameter = std::nullopt;
     friend bool operator==(const WoodScrew&, const WoodScrew&) = default;
 };
 
@@ -89,12 +94,17 @@ struct RunnerKind {
     Length clearanceBelow;
     Length clearanceAbove;
     Source source;
+    std::optional<Mass> rating = std::nullopt; ///< a pair's: drawer and what is in it
     friend bool operator==(const RunnerKind&, const RunnerKind&) = default;
 };
+
+enum class WoodKind : std::uint8_t { Hardwood, Softwood };
 
 struct Species {
     std::string id;   ///< "cherry"
     std::string name; ///< "Black cherry"
+    WoodKind kind = WoodKind::Hardwood;
+    std::optional<SpecificGravity> gravity = std::nullopt; ///< none: not known
     friend bool operator==(const Species&, const Species&) = default;
 };
 

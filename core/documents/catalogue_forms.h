@@ -31,6 +31,7 @@ void members(auto& a, Is<WoodScrew> auto& s) {
     a.required("lengths", s.lengths);
     refuseUnlessAscending(a, s.lengths);
     a.required("source", s.source);
+    a.optional("rootDiameter", s.rootDiameter);
 }
 
 void members(auto& a, Is<Bolt> auto& s) {
@@ -73,11 +74,14 @@ void members(auto& a, Is<RunnerKind> auto& s) {
     a.required("clearanceBelow", s.clearanceBelow);
     a.required("clearanceAbove", s.clearanceAbove);
     a.required("source", s.source);
+    a.optional("rating", s.rating);
 }
 
 void members(auto& a, Is<Species> auto& s) {
     a.required("id", s.id);
     a.required("name", s.name);
+    a.defaulted("kind", s.kind, WoodKind::Hardwood);
+    a.optional("gravity", s.gravity);
 }
 
 /// A list of entries; empty is not written. Each id names one entry only.

@@ -43,6 +43,8 @@ void members(auto& a, Is<BoxSpec> auto& s) {
     a.required("sideThickness", s.sideThickness);
     a.required("grooveHeight", s.grooveHeight);
     a.required("bottomThickness", s.bottomThickness);
+    a.defaulted("purpose", s.purpose, DrawerPurpose::Household);
+    a.optional("load", s.load);
 }
 
 void members(auto& a, Is<MountingSpec> auto& s) {
@@ -55,6 +57,8 @@ void members(auto& a, Is<MountingSpec> auto& s) {
     a.optional("fromBottom", s.fromBottom);
     a.optional("fromTop", s.fromTop);
     a.defaulted("placed", s.placed, {});
+    a.optional("pilotHole", s.pilotHole);
+    a.optional("clearanceHole", s.clearanceHole);
 }
 
 void members(auto& a, Is<HardwareSpec> auto& s) {

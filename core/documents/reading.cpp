@@ -1,5 +1,6 @@
 #include "core/documents/reading.h"
 
+#include "core/documents/decimal.h"
 #include "core/documents/json_text.h"
 #include "core/lengths/parse.h"
 
@@ -25,7 +26,7 @@ WrittenLength keepable(WrittenLength length) {
     return length;
 }
 
-void failAsLength(const Place& at, std::string_view expected, const Error& error) {
+void failWithReason(const Place& at, std::string_view expected, const Error& error) {
     at.fail("expected " + std::string(expected) + ", found " + at.state.tree.found(at.node) + " (" +
                 error.what + ")",
             error.remedy);
@@ -71,7 +72,7 @@ void readLength(const Place& at, WrittenLength& length, Sign sign) {
         return at.failExpecting(aLength);
     const Result<WrittenLength> read = parseWrittenLength(at.state.tree.text(at.node));
     if (!read.ok())
-        return failAsLength(at, aLength, read.error());
+        return failWithReason(at, aLength, read.error());
     if (sign == Sign::NotNegative && read.value().length < Length{})
         return at.failExpecting("a length that is not negative");
     length = keepable(read.value());
@@ -87,6 +88,37 @@ void readValue(const Place& at, Length& length) {
     length = read.length;
 }
 
+void readValue(const Place& at, Mass& mass) {
+    constexpr std::string_view aWeight = "a weight such as \"25 lb\" or \"11.3 kg\"";
+    if (at.kind() != JsonKind::String)
+        return at.failExpecting(aWeight);
+    const Result<Mass> read = parseMass(at.state.tree.text(at.node));
+    if (!read.ok())
+        return failWithReason(at, aWeight, read.error());
+    mass = read.value();
+}
+
+void readValue(const Place& at, SpecificGravity& gravity) {
+    constexpr std::string_view aGravity = "a specific gravity from 0.05 to 1.5 and its basis, such "
+                                          "as \"0.5 at-12-percent\", \"0.45 green\" or "
+                                          "\"0.53 ovendry\"";
+    if (at.kind() != JsonKind::String)
+        return at.failExpecting(aGravity);
+    const std::string_view text = at.state.tree.text(at.node);
+    const std::size_t space = text.find(' ');
+    const auto number = millionthsFrom(text.substr(0, space));
+    constexpr std::int64_t least = 50'000, greatest = 1'500'000;
+    const bool isNumber =
+        number && *number % 1000 == 0 && *number >= least && *number <= greatest;
+    for (std::size_t i = 0; isNumber && i < wordsOf<GravityBasis>.size(); ++i)
+        if (space != std::string_view::npos &&
+            text.substr(space + 1) == wordsOf<GravityBasis>[i]) {
+            gravity = {*number / 1000, static_cast<GravityBasis>(i)};
+            return;
+        }
+    at.failExpecting(aGravity);
+}
+
 void readValue(const Place& at, SideFit& side) {
     if (at.kind() != JsonKind::String)
         return at.failExpecting(aSideFit);
@@ -98,7 +130,7 @@ void readValue(const Place& at, SideFit& side) {
             continue;
         const Result<WrittenLength> amount = parseWrittenLength(text.substr(space + 1));
         if (!amount.ok())
-            return failAsLength(at, aSideFit, amount.error());
+            return failWithReason(at, aSideFit, amount.error());
         side = {static_cast<Fit>(i), keepable(amount.value())};
         return;
     }

@@ -44,6 +44,8 @@ enum class Sign : std::uint8_t { Any, NotNegative };
 void readValue(const Place&, std::string&);
 void readValue(const Place&, WrittenLength&); // not negative
 void readValue(const Place&, Length&);        // not negative
+void readValue(const Place&, Mass&);
+void readValue(const Place&, SpecificGravity&); // 0.05 … 1.5
 void readValue(const Place&, SideFit&);
 void readValue(const Place&, PerSide<bool>&);
 void readValue(const Place&, PerSide<Rare<SideFit>>&);

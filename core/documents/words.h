@@ -33,8 +33,17 @@ inline constexpr std::array<std::string_view, 3> wordsOf<MountingWay>{
 template<>
 inline constexpr std::array<std::string_view, 1> wordsOf<Construction>{"face-frame"};
 template<>
+inline constexpr std::array<std::string_view, 4> wordsOf<DrawerPurpose>{"household", "clothing",
+                                                                        "school", "empty"};
+template<>
 inline constexpr std::array<std::string_view, 4> wordsOf<SourceKind>{"published", "common-practice",
                                                                      "from-memory", "maker"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<WoodKind>{"hardwood", "softwood"};
+/// After a specific gravity: "0.5 at-12-percent".
+template<>
+inline constexpr std::array<std::string_view, 3> wordsOf<GravityBasis>{"at-12-percent", "ovendry",
+                                                                       "green"};
 template<>
 inline constexpr std::array<std::string_view, 2> wordsOf<FootprintShape>{"round", "rectangle"};
 template<>

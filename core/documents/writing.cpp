@@ -1,5 +1,6 @@
 #include "core/documents/writing.h"
 
+#include "core/documents/decimal.h"
 #include "core/documents/json_text.h"
 #include "core/lengths/format.h"
 
@@ -21,6 +22,15 @@ void writeValue(const Target& to, WrittenLength length) {
 
 void writeValue(const Target& to, Length length) {
     writeValue(to, WrittenLength(length));
+}
+
+void writeValue(const Target& to, Mass mass) {
+    appendQuoted(to.out, exact(mass));
+}
+
+void writeValue(const Target& to, SpecificGravity gravity) {
+    appendQuoted(to.out, textOfMillionths(gravity.thousandths * 1000) + ' ' +
+                             std::string(wordOf(gravity.basis)));
 }
 
 void writeValue(const Target& to, const SideFit& side) {

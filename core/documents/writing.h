@@ -24,6 +24,8 @@ void writeValue(const Target&, std::string_view);
 void writeValue(const Target&, std::int64_t);
 void writeValue(const Target&, WrittenLength);
 void writeValue(const Target&, Length);
+void writeValue(const Target&, Mass);
+void writeValue(const Target&, SpecificGravity);
 void writeValue(const Target&, const SideFit&);
 void writeValue(const Target&, const PerSide<bool>&);
 void writeValue(const Target&, const PerSide<Rare<SideFit>>&);

@@ -83,13 +83,15 @@ std::optional<Error> impossible(const BoxSpec& box) {
 
 std::optional<Error> impossible(const MountingSpec& mounting) {
     if (auto error = firstNotPositive({{"the length of the screw", mounting.length},
-                                       {"the recess tool's diameter", mounting.toolDiameter}}))
+                                       {"the recess tool's diameter", mounting.toolDiameter},
+                                       {"the clearance hole", mounting.clearanceHole}}))
         return error;
     if (auto error =
             firstNegative({{"the recess", mounting.recess},
                            {"the distance from the sides", mounting.fromSides},
                            {"the height of the lower row of screws", mounting.fromBottom},
-                           {"the distance of the upper row from the top", mounting.fromTop}}))
+                           {"the distance of the upper row from the top", mounting.fromTop},
+                           {"the pilot hole", mounting.pilotHole}}))
         return error;
     if (mounting.pattern == ScrewPattern::ByHand && mounting.placed.empty())
         return Error{"", "no screw is placed", "place at least one, or choose a pattern"};

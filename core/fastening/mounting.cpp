@@ -81,8 +81,9 @@ MountingPlan planMounting(const MountingSpec& spec, const WoodScrew& screw, cons
     plan.recess = spec.recess;
     plan.leastHeight = bounds.bottom();
     plan.leastHeightForHole = bounds.forMargin;
-    plan.clearanceHole = screw.clearanceHole;
-    plan.pilotHole = screw.pilotHole;
+    plan.clearanceHole = spec.clearanceHole ? spec.clearanceHole->length : screw.clearanceHole;
+    plan.pilotHole =
+        spec.pilotHole ? spec.pilotHole->length : place.pilotHole.value_or(screw.pilotHole);
     plan.allowed.outer = bounds.common();
     plan.allowed.withoutDiscs = discsRoundHardware(spec, screw, limits, place);
     placeHoles(plan, spec, limits, place);

@@ -67,6 +67,8 @@ struct MountingPlace {
     /// Computed rows lie a whole number of these from the wall's edges. 0: 1/8 in where the
     /// front's thickness is a whole number of 64ths of an inch, else 1 mm.
     Length rowGrid;
+    /// What the wood asks for; none: the catalogue's for the screw, which is for hardwood.
+    std::optional<Length> pilotHole = std::nullopt;
 };
 
 /// Holes of FourCorners and Six: as near to the allowed region's edges as its grid lets them, alike

@@ -21,10 +21,12 @@ struct MountingSpec {
     WrittenLength recess;                ///< head's top below the wall's inner face
     WrittenLength toolDiameter; ///< of what cuts the recess: a countersink's collar, a chuck
     ScrewPattern pattern = ScrewPattern::FourCorners;
-    std::optional<WrittenLength> fromSides;  ///< rows' distance from the box's outer sides
-    std::optional<WrittenLength> fromBottom; ///< lower row above the box's lower edge
-    std::optional<WrittenLength> fromTop;    ///< upper row below the wall's upper edge
-    std::vector<WallPoint> placed;           ///< ByHand only
+    std::optional<WrittenLength> fromSides;     ///< rows' distance from the box's outer sides
+    std::optional<WrittenLength> fromBottom;    ///< lower row above the box's lower edge
+    std::optional<WrittenLength> fromTop;       ///< upper row below the wall's upper edge
+    std::vector<WallPoint> placed;              ///< ByHand only
+    std::optional<WrittenLength> pilotHole;     ///< none: by the wood; 0: no pilot hole is drilled
+    std::optional<WrittenLength> clearanceHole; ///< none: the catalogue's for the screw
     friend bool operator==(const MountingSpec&, const MountingSpec&) = default;
 };
 

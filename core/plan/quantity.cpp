@@ -82,10 +82,11 @@ Rule ruleOf(const Asked& asked) {
 
 std::optional<Derivation> derive(const Project& project, const Plan& plan, Quantity quantity,
                                  LengthStyle style) {
-    const std::optional<Length> value = valueOf(plan, quantity);
+    const std::optional<Measure> value = measureOf(plan, quantity);
     if (!value)
         return std::nullopt;
-    Rule rule = ruleOf({project, plan, quantity, *value, style});
+    const Length length = value->isLength() ? value->length() : Length{};
+    Rule rule = ruleOf({project, plan, quantity, length, style});
     const std::string result = shown(*value, style);
     if (rule.ending == Ending::Result && rule.figures != result)
         rule.figures = withApproximateResults(rule.figures + " = " + result);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/amounts/measure.h"
 #include "core/plan/plan.h"
 
 #include <string>
@@ -88,7 +89,7 @@ enum class InputPlace : std::uint8_t {
 
 struct Derivation {
     std::string name; ///< "Front width"
-    Length value;
+    Measure value;
     std::string formula; ///< "opening + left overlay + right overlay"
     std::string figures; ///< "12 5/8 in + 1/4 in + 1/4 in = 13 1/8 in"
     Source source;       ///< of the rule
@@ -96,6 +97,8 @@ struct Derivation {
 };
 
 /// The number by itself; nullopt where the plan has no such number.
+std::optional<Measure> measureOf(const Plan&, Quantity);
+/// The same where it is a length, else nullopt.
 std::optional<Length> valueOf(const Plan&, Quantity);
 
 /// Everything that is known about one number. nullopt where the plan has no such number (no

@@ -25,7 +25,7 @@ struct Asked {
     const Project& project;
     const Plan& plan;
     Quantity quantity;
-    Length value;
+    Length value; ///< 0 where it is no length
     LengthStyle style;
 
     [[nodiscard]] const FrontPlan& front() const { return plan.fronts[quantity.item]; }

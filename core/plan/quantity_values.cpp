@@ -8,7 +8,7 @@ namespace frontwright {
 
 namespace {
 
-using Value = std::optional<Length>;
+using Value = std::optional<Measure>;
 using Index = std::uint32_t;
 
 Value overlayAt(const FrontPlan& front, Side side) {
@@ -94,7 +94,8 @@ constexpr auto frontReaders = std::to_array<Reader>({
     {QuantityKind::BoxDepth, [](const FrontPlan& f, Index) -> Value { return f.box.depth; }},
     {QuantityKind::BoxSetback, [](const FrontPlan& f, Index) -> Value { return f.box.setback; }},
     {QuantityKind::BottomTop, [](const FrontPlan& f, Index) -> Value { return f.box.bottomTop; }},
-    {QuantityKind::ScrewLength, [](const FrontPlan& f, Index) { return f.mounting.length; }},
+    {QuantityKind::ScrewLength,
+     [](const FrontPlan& f, Index) -> Value { return f.mounting.length; }},
     {QuantityKind::ScrewLeastLength,
      [](const FrontPlan& f, Index) -> Value { return f.mounting.leastLength; }},
     {QuantityKind::ScrewGreatestLength,
@@ -165,7 +166,7 @@ bool hasIndex(QuantityKind kind) {
 
 } // namespace
 
-std::optional<Length> valueOf(const Plan& plan, Quantity quantity) {
+std::optional<Measure> measureOf(const Plan& plan, Quantity quantity) {
     using enum QuantityKind;
     const std::size_t item = quantity.item;
     if (!hasIndex(quantity.kind) && quantity.index != 0)
@@ -187,11 +188,16 @@ std::optional<Length> valueOf(const Plan& plan, Quantity quantity) {
     return reader.read(plan.fronts[item], quantity.index);
 }
 
+std::optional<Length> valueOf(const Plan& plan, Quantity quantity) {
+    const std::optional<Measure> measure = measureOf(plan, quantity);
+    return measure && measure->isLength() ? std::optional(measure->length()) : std::nullopt;
+}
+
 std::vector<Quantity> quantitiesOfMember(const Plan& plan, std::uint32_t member) {
     using enum QuantityKind;
     std::vector<Quantity> found;
     for (const QuantityKind kind : {MemberWidth, MemberLength, MemberReveal})
-        if (const Quantity quantity{kind, member}; valueOf(plan, quantity))
+        if (const Quantity quantity{kind, member}; measureOf(plan, quantity))
             found.push_back(quantity);
     return found;
 }

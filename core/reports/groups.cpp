@@ -81,7 +81,7 @@ std::string wayName(std::uint32_t index) {
 std::vector<QuantityGroup> grouped(const Project& project, const Plan& plan) {
     std::vector<QuantityGroup> groups;
     for (const Quantity quantity : allQuantities(plan)) {
-        if (!valueOf(plan, quantity))
+        if (!measureOf(plan, quantity))
             continue;
         const Kind kind = kindOf(quantity.kind);
         if (groups.empty() || groups.back().kind != kind || groups.back().item != quantity.item)

@@ -44,17 +44,22 @@ void JsonWriter::number(std::int64_t value) {
 }
 
 void JsonWriter::millimetres(Length value) {
-    // From whole nanometres, so that no double rounds on the way.
-    const std::int64_t nm = value.nanometres();
-    const std::int64_t size = nm < 0 ? -nm : nm;
-    std::string digits = std::to_string(size % Length::nanometresPerMillimetre);
-    digits.insert(0, 6 - digits.size(), '0');
-    while (!digits.empty() && digits.back() == '0')
-        digits.pop_back();
-    std::string number =
-        (nm < 0 ? "-" : "") + std::to_string(size / Length::nanometresPerMillimetre);
-    if (!digits.empty())
-        number += "." + digits;
+    decimal(value.nanometres(), 6);
+}
+
+void JsonWriter::decimal(std::int64_t count, int digits) {
+    // From whole parts, so that no double rounds on the way.
+    std::int64_t one = 1;
+    for (int i = 0; i < digits; ++i)
+        one *= 10;
+    const std::int64_t size = count < 0 ? -count : count;
+    std::string fraction = std::to_string(size % one);
+    fraction.insert(0, static_cast<std::size_t>(digits) - fraction.size(), '0');
+    while (!fraction.empty() && fraction.back() == '0')
+        fraction.pop_back();
+    std::string number = (count < 0 ? "-" : "") + std::to_string(size / one);
+    if (!fraction.empty())
+        number += "." + fraction;
     m_writer->json.RawValue(number.data(), number.size(), rapidjson::kNumberType);
 }
 

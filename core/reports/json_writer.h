@@ -25,6 +25,8 @@ public:
     void number(std::int64_t value);
     /// In millimetres, exact: at most six decimals.
     void millimetres(Length value);
+    /// `count` parts of which 10^`digits` make one: 1500, 3 → 1.5. Exact, no trailing zeros.
+    void decimal(std::int64_t count, int digits);
 
     /// The whole text with a final newline. Precondition: everything was ended.
     [[nodiscard]] std::string finish();

@@ -22,6 +22,27 @@ void writeRect(JsonWriter& json, const CaseRect& rect) {
     json.endObject();
 }
 
+void writeMeasure(JsonWriter& json, const Measure& measure) {
+    switch (measure.kind()) {
+    case MeasureKind::Length:
+        json.key("mm");
+        return json.millimetres(measure.length());
+    case MeasureKind::Mass:
+        json.key("kg");
+        return json.decimal(measure.mass().micrograms(), 9);
+    case MeasureKind::Force:
+        json.key("N");
+        return json.decimal(measure.force().micronewtons(), 6);
+    case MeasureKind::Volume:
+        json.key("dm3");
+        return json.decimal(measure.volume().cubicMillimetres(), 6);
+    case MeasureKind::Ratio:
+        break;
+    }
+    json.key("ratio");
+    json.decimal(measure.ratio().thousandths(), 3);
+}
+
 void writeNumber(JsonWriter& json, const Derivation& derivation, Quantity quantity,
                  LengthStyle style) {
     json.beginObject();
@@ -35,8 +56,7 @@ void writeNumber(JsonWriter& json, const Derivation& derivation, Quantity quanti
     }
     json.key("name");
     json.text(derivation.name);
-    json.key("mm");
-    json.millimetres(derivation.value);
+    writeMeasure(json, derivation.value);
     json.key("shown");
     json.text(shown(derivation.value, style));
     json.key("formula");
@@ -100,7 +120,7 @@ std::string planJson(const Project& project, const Plan& plan, LengthStyle style
     json.key("format");
     json.text("frontwright-plan");
     json.key("version");
-    json.text("1.0");
+    json.text("1.1");
     json.key("title");
     json.text(project.title);
     json.key("items");

@@ -63,17 +63,17 @@ ValueEntry::ValueEntry(Session& session, ElevationView& view)
 void ValueEntry::open(Quantity quantity, QRect viewportRect) {
     const auto derivation =
         derive(m_session.project(), m_session.plan(), quantity, m_session.style());
-    if (!derivation)
+    if (!derivation || !derivation->value.isLength())
         return;
     m_for = For::Number;
     m_quantity = quantity;
     m_title->setText(QString::fromStdString(derivation->name));
     m_field->lineEdit().setModified(false);
-    m_field->setValue(derivation->value, m_session.style());
+    m_field->setValue(derivation->value.length(), m_session.style());
     m_field->setReadOnly({});
     if (typedEditName(quantity.kind).empty()) {
         const auto refused = setQuantity(m_session.project(), m_session.plan(), quantity,
-                                         WrittenLength(derivation->value));
+                                         WrittenLength(derivation->value.length()));
         m_field->setReadOnly(refused.ok() ? QString()
                                           : QString::fromStdString(refused.error().what));
         m_field->refuse(m_field->lineEdit().toolTip());

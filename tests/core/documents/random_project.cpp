@@ -71,6 +71,8 @@ BoxSpec RandomProject::box() {
     for (auto* given :
          {&b.depth, &b.wallThickness, &b.sideThickness, &b.grooveHeight, &b.bottomThickness})
         *given = length();
+    b.purpose = anyOf(DrawerPurpose::Empty);
+    maybe(b.load, [this] { return mass(); });
     return b;
 }
 
@@ -80,7 +82,8 @@ MountingSpec RandomProject::mounting() {
     m.recess = length();
     m.toolDiameter = length();
     m.pattern = anyOf(ScrewPattern::ByHand);
-    for (auto* optional : {&m.length, &m.fromSides, &m.fromBottom, &m.fromTop})
+    for (auto* optional :
+         {&m.length, &m.fromSides, &m.fromBottom, &m.fromTop, &m.pilotHole, &m.clearanceHole})
         maybe(*optional, [this] { return length(); });
     for (std::int64_t n = upTo(3); n > 0; --n)
         m.placed.push_back(point<WallFrame>());
@@ -132,8 +135,8 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
     Catalogue c;
     for (std::int64_t n = upTo(2); n > 0; --n) {
         const std::string id = "own/screw " + std::to_string(n);
-        c.woodScrews.push_back(
-            {id, text(), plain(), plain(), plain(), plain(), plain(), stock(), source()});
+        c.woodScrews.push_back({id, text(), plain(), plain(), plain(), plain(), plain(), stock(),
+                                source(), chance(50) ? std::optional(plain()) : std::nullopt});
         addUnknowns(unknowns, "own/woodScrews/own~1screw " + std::to_string(n) + "/source/");
         addUnknowns(unknowns, "own/woodScrews/own~1screw " + std::to_string(n) + "/");
     }
@@ -153,10 +156,13 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
                               chance(50) ? std::optional(plain()) : std::nullopt,
                               source()});
     for (std::int64_t n = upTo(2); n > 0; --n)
-        c.runners.push_back(
-            {"runner" + std::to_string(n), text(), plain(), plain(), plain(), source()});
+        c.runners.push_back({"runner" + std::to_string(n), text(), plain(), plain(), plain(),
+                             source(), chance(50) ? std::optional(mass()) : std::nullopt});
     for (std::int64_t n = upTo(2); n > 0; --n)
-        c.species.push_back({"wood" + std::to_string(n), text()});
+        c.species.push_back({"wood" + std::to_string(n), text(), anyOf(WoodKind::Softwood),
+                             chance(50) ? std::optional(SpecificGravity{
+                                              50 + upTo(1450), anyOf(GravityBasis::Green)})
+                                        : std::nullopt});
     addUnknowns(unknowns, "own/");
     return c;
 }

@@ -32,6 +32,10 @@ private:
     WrittenLength length(std::int64_t least = 0);
     WrittenLength positive() { return length(1); }
     Length plain() { return length(); }
+    Mass mass() {
+        return chance(50) ? Mass::tenthsOfPound(upTo(999))
+                          : Mass::fromMicrograms(upTo(99'999'999'999));
+    }
     std::string text();
     template<class Frame>
     PointIn<Frame> point() {

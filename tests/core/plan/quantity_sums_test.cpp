@@ -91,11 +91,14 @@ void expectFiguresGiveTheValue(const Planned& planned, LengthStyle style) {
     const FiguresReader reader(style);
     for (const Quantity quantity : allQuantities(planned.plan)) {
         const Derivation derivation = derived(planned, quantity, style);
+        if (!derivation.value.isLength())
+            continue; // forces and weights: holding_quantities_test.cpp
         EXPECT_EQ(derivation.value, valueOf(planned.plan, quantity));
         const auto computed = reader.computed(derivation.figures);
         ASSERT_TRUE(computed.has_value())
             << derivation.name << ": cannot read " << derivation.figures;
-        EXPECT_LE((*computed - derivation.value).magnitude(), reader.tolerance(derivation.figures))
+        EXPECT_LE((*computed - derivation.value.length()).magnitude(),
+                  reader.tolerance(derivation.figures))
             << derivation.name << " = " << derivation.formula << ": " << derivation.figures;
         EXPECT_NE(derivation.figures.find(shown(derivation.value, style)), std::string::npos)
             << derivation.figures;

@@ -21,6 +21,7 @@ inline Catalogue smallCatalogue() {
     for (std::int64_t length : {40, 48, 56, 64, 72, 80, 96})
         screw.lengths.push_back(sixtyFourths(length));
     screw.source = source;
+    screw.rootDiameter = sixtyFourths(9);
     catalogue.woodScrews.push_back(screw);
 
     Bolt bolt;
@@ -73,6 +74,10 @@ inline Catalogue smallCatalogue() {
     catalogue.runners.push_back(sideMounted);
 
     catalogue.species.push_back({"cherry", "Black cherry"});
+    catalogue.species.push_back(
+        {"oak", "Oak", WoodKind::Hardwood, SpecificGravity{630, GravityBasis::At12Percent}});
+    catalogue.species.push_back(
+        {"pine", "Pine", WoodKind::Softwood, SpecificGravity{350, GravityBasis::At12Percent}});
     return catalogue;
 }
 
