@@ -108,11 +108,9 @@ void readValue(const Place& at, SpecificGravity& gravity) {
     const std::size_t space = text.find(' ');
     const auto number = millionthsFrom(text.substr(0, space));
     constexpr std::int64_t least = 50'000, greatest = 1'500'000;
-    const bool isNumber =
-        number && *number % 1000 == 0 && *number >= least && *number <= greatest;
+    const bool isNumber = number && *number % 1000 == 0 && *number >= least && *number <= greatest;
     for (std::size_t i = 0; isNumber && i < wordsOf<GravityBasis>.size(); ++i)
-        if (space != std::string_view::npos &&
-            text.substr(space + 1) == wordsOf<GravityBasis>[i]) {
+        if (space != std::string_view::npos && text.substr(space + 1) == wordsOf<GravityBasis>[i]) {
             gravity = {*number / 1000, static_cast<GravityBasis>(i)};
             return;
         }

@@ -160,8 +160,8 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
                              source(), chance(50) ? std::optional(mass()) : std::nullopt});
     for (std::int64_t n = upTo(2); n > 0; --n)
         c.species.push_back({"wood" + std::to_string(n), text(), anyOf(WoodKind::Softwood),
-                             chance(50) ? std::optional(SpecificGravity{
-                                              50 + upTo(1450), anyOf(GravityBasis::Green)})
+                             chance(50) ? std::optional(SpecificGravity{50 + upTo(1450),
+                                                                        anyOf(GravityBasis::Green)})
                                         : std::nullopt});
     addUnknowns(unknowns, "own/");
     return c;

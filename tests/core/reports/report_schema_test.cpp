@@ -111,7 +111,7 @@ TEST(ReportSchema, RefusesWhatNoReportSays) {
     const std::string p = planOf(planned), f = findingsOf(planned);
     for (const auto& [old, by] : std::vector<std::pair<std::string, std::string>>{
              {"frontwright-plan", "frontwright-case"},
-             {"\"1.0\"", "\"2.0\""},
+             {"\"1.1\"", "\"2.0\""},
              {"\"case_width\"", "\"case_girth\""},
              {"406.4", "\"406.4\""},
              {"\"shown\"", "\"text\""},
