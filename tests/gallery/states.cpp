@@ -1,0 +1,164 @@
+#include "tests/gallery/states.h"
+
+#include "ui/panels/findings_panel.h"
+#include "ui/window/graduate_dialog.h"
+#include "ui/window/new_case_dialog.h"
+#include "ui/window/panel_dock.h"
+#include "ui/window/template_dialog.h"
+
+#include <QApplication>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTreeWidget>
+
+namespace frontwright::gallery {
+
+namespace {
+
+void settle() {
+    for (int turn = 0; turn < 5; ++turn)
+        QApplication::processEvents();
+}
+
+void open(MainWindow& window, const char* sample, Unit unit) {
+    const QString path =
+        QStringLiteral(FRONTWRIGHT_SOURCE_DIR "/samples/%1/%1.frontwright").arg(sample);
+    window.file().open(path);
+    LengthStyle style = window.session().style();
+    style.unit = unit;
+    window.session().setStyle(style);
+    settle();
+}
+
+QPixmap grabbed(QWidget& widget) {
+    settle();
+    return widget.grab();
+}
+
+QPixmap dialogOver(QDialog& dialog) {
+    dialog.show();
+    settle();
+    return dialog.grab();
+}
+
+QPoint onScreen(MainWindow& window, const CaseRect& rect) {
+    const auto centre = rect.centre();
+    return window.elevation().mapFromScene(centre.x.inMillimetres(), centre.y.inMillimetres());
+}
+
+const MemberPlan& firstMember(const Session& session, MemberKind kind) {
+    for (const MemberPlan& member : session.plan().members)
+        if (member.kind == kind)
+            return member;
+    return session.plan().members.front();
+}
+
+QPixmap withPanel(MainWindow& window, const char* name) {
+    if (auto* dock = window.findChild<PanelDock*>(QString::fromLatin1(name)))
+        dock->bringForward();
+    return grabbed(window);
+}
+
+QPixmap dragging(MainWindow& window, Unit unit) {
+    open(window, "glaze-chest", unit);
+    QWidget* canvas = window.elevation().viewport();
+    const QPoint at = onScreen(window, firstMember(window.session(), MemberKind::Rail).rect);
+    QTest::mousePress(canvas, Qt::LeftButton, {}, at);
+    QTest::mouseMove(canvas, at + QPoint(0, 8));
+    QTest::mouseMove(canvas, at + QPoint(0, 14));
+    QPixmap picture = grabbed(window);
+    QTest::keyClick(canvas, Qt::Key_Escape);
+    QTest::mouseRelease(canvas, Qt::LeftButton, {}, at);
+    return picture;
+}
+
+QPixmap typing(MainWindow& window, Unit unit) {
+    open(window, "glaze-chest", unit);
+    window.session().select(Selection::of(window.session().plan().fronts[2].opening));
+    settle();
+    window.elevation().setFocus();
+    QTest::keyClick(&window.elevation(), Qt::Key_Return);
+    return grabbed(window);
+}
+
+QPixmap finding(MainWindow& window, Unit unit) {
+    open(window, "first-try", unit);
+    auto* list = window.findings().findChild<QTreeWidget*>();
+    if (list->topLevelItemCount() > 0)
+        list->setCurrentItem(list->topLevelItem(0));
+    return grabbed(window);
+}
+
+QPixmap front(MainWindow& window, Unit unit, const char* panel) {
+    open(window, "glaze-chest", unit);
+    window.session().select(Selection::of(window.session().plan().fronts.back().opening));
+    return withPanel(window, panel);
+}
+
+QPixmap everyLayer(MainWindow& window, Unit unit) {
+    open(window, "plan-chest", unit);
+    ShownLayers layers;
+    layers.boxes = Shown::Yes;
+    layers.allowedRegion = Shown::Yes;
+    window.elevation().setLayers(layers);
+    window.elevation().fit();
+    return grabbed(window);
+}
+
+QPixmap several(MainWindow& window, Unit unit) {
+    open(window, "plan-chest", unit);
+    Selection selection;
+    for (const FrontPlan& each : window.session().plan().fronts)
+        if (selection.openings.size() < 3)
+            selection.openings.push_back(each.opening);
+    window.session().select(selection);
+    return grabbed(window);
+}
+
+std::vector<State> allStates() {
+    return {
+        {"start", [](MainWindow& w, Unit) { return grabbed(w); }},
+        {"new-case",
+         [](MainWindow& w, Unit) {
+             NewCaseDialog dialog(&w);
+             return dialogOver(dialog);
+         }},
+        {"case",
+         [](MainWindow& w, Unit u) {
+             open(w, "glaze-chest", u);
+             return grabbed(w);
+         }},
+        {"front", [](MainWindow& w, Unit u) { return front(w, u, "selected"); }},
+        {"front-numbers", [](MainWindow& w, Unit u) { return front(w, u, "numbers"); }},
+        {"front-ways", [](MainWindow& w, Unit u) { return front(w, u, "ways"); }},
+        {"steps", [](MainWindow& w, Unit u) { return front(w, u, "steps"); }},
+        {"several-fronts", several},
+        {"member-dragged", dragging},
+        {"size-typed", typing},
+        {"finding", finding},
+        {"layers", everyLayer},
+        {"graduate",
+         [](MainWindow& w, Unit u) {
+             open(w, "glaze-chest", u);
+             GraduateDialog dialog(w.session().style(), &w);
+             return dialogOver(dialog);
+         }},
+        {"templates",
+         [](MainWindow& w, Unit u) {
+             open(w, "glaze-chest", u);
+             const QTemporaryDir home;
+             QSettings settings(home.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);
+             TemplateDialog dialog(w.session(), settings, QStringLiteral("glaze-chest"), &w);
+             return dialogOver(dialog);
+         }},
+    };
+}
+
+} // namespace
+
+const std::vector<State>& states() {
+    static const std::vector<State> all = allStates();
+    return all;
+}
+
+} // namespace frontwright::gallery
