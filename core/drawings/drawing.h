@@ -47,15 +47,18 @@ struct Part {
 struct LineMark {
     PointMm from;
     PointMm to;
+    friend bool operator==(const LineMark&, const LineMark&) = default;
 };
 /// Closed where the last point is to be joined to the first.
 struct PathMark {
     std::vector<PointMm> points;
     enum class End : std::uint8_t { Open, Closed } end = End::Closed;
+    friend bool operator==(const PathMark&, const PathMark&) = default;
 };
 struct CircleMark {
     PointMm centre;
     double radius = 0;
+    friend bool operator==(const CircleMark&, const CircleMark&) = default;
 };
 /// Parallel lines inside a closed outline; 45°, `spacing` on paper. They run on a grid through the
 /// drawing's origin, so that hatches of one part in several outlines line up.
@@ -64,6 +67,7 @@ struct HatchMark {
     double spacing = 3;
     double angle = 45;                         ///< degrees, anticlockwise from x
     std::vector<std::vector<PointMm>> without; ///< closed outlines left free: holes, fasteners
+    friend bool operator==(const HatchMark&, const HatchMark&) = default;
 };
 enum class Anchor : std::uint8_t { Start, Middle, End };
 /// One line of text. `at` is on its base line.
@@ -73,6 +77,7 @@ struct TextMark {
     double height = 2.5; ///< of capitals, mm on paper (ISO 3098 series)
     Anchor anchor = Anchor::Start;
     double turned = 0; ///< degrees, anticlockwise
+    friend bool operator==(const TextMark&, const TextMark&) = default;
 };
 /// A dimension: from and to are what is measured; the line runs `offset` paper mm away from it
 /// (+ left of the direction from → to). Ticks, extension lines and figures follow ISO 129-1. A
@@ -83,12 +88,14 @@ struct DimensionMark {
     double offset = 8;
     std::string text;
     std::optional<Quantity> quantity; ///< what is shown: can be asked, and typed where it is input
+    friend bool operator==(const DimensionMark&, const DimensionMark&) = default;
 };
 
 struct Mark {
     Layer layer = Layer::Note;
     std::variant<LineMark, PathMark, CircleMark, HatchMark, TextMark, DimensionMark> shape;
     Part part;
+    friend bool operator==(const Mark&, const Mark&) = default;
 };
 
 /// Marks in millimetres, y up, independent of screen and paper. Text heights, offsets and line

@@ -14,7 +14,7 @@ constexpr double margin = 5; // of paper, round the whole drawing
 Drawing caseElevation(const Project&, const Plan& plan, const ElevationOptions& options) {
     Sketch sketch(options.paperScale);
     drawMembers(sketch, plan);
-    return sketch.finished(0);
+    return std::move(sketch).finished(0);
 }
 
 Drawing elevation(const Project& project, const Plan& plan, const ElevationOptions& options) {
@@ -31,7 +31,7 @@ Drawing elevation(const Project& project, const Plan& plan, const ElevationOptio
             note.lines.emplace_back("Not all dimensions fit at this scale");
         drawNote(sketch, note, options.style);
     }
-    return sketch.finished(margin);
+    return std::move(sketch).finished(margin);
 }
 
 } // namespace frontwright

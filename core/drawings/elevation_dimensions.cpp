@@ -197,7 +197,7 @@ Drawing elevationDimensions(const Project&, const Plan& plan, const ElevationOpt
     Sketch sketch(options.paperScale);
     for (Mark& mark : caseDimensions(plan, options).marks)
         sketch.add(std::move(mark));
-    return sketch.finished(0);
+    return std::move(sketch).finished(0);
 }
 
 } // namespace frontwright

@@ -82,7 +82,7 @@ Drawing frontSection(const Project& project, const Plan& plan, std::uint32_t fro
     drawSectionDimensions(sketch, subject);
     if (options.notes == SectionNotes::Below)
         drawNote(sketch, noteOf(subject), options.style);
-    return sketch.finished(margin);
+    return std::move(sketch).finished(margin);
 }
 
 } // namespace frontwright

@@ -70,8 +70,8 @@ void Sketch::add(const Drawing& other) {
     m_drawing.marks.insert(m_drawing.marks.end(), other.marks.begin(), other.marks.end());
 }
 
-Drawing Sketch::finished(double margin) const {
-    Drawing drawing = m_drawing;
+Drawing Sketch::finishedNow(double margin) {
+    Drawing drawing = std::move(m_drawing);
     drawing.extent = extentOf(drawing);
     if (!drawing.extent.isEmpty()) {
         const PointMm free(forPaper(margin), forPaper(margin));

@@ -25,9 +25,14 @@ public:
     [[nodiscard]] const std::vector<Mark>& marks() const { return m_drawing.marks; }
 
     /// The drawing, with its extent and `margin` mm of paper left free round it.
-    [[nodiscard]] Drawing finished(double margin) const;
+    [[nodiscard]] Drawing finished(double margin) && { return finishedNow(margin); }
+    [[nodiscard]] Drawing finished(double margin) const& {
+        return Sketch(*this).finishedNow(margin);
+    }
 
 private:
+    Drawing finishedNow(double margin);
+
     Drawing m_drawing;
 };
 

@@ -34,41 +34,22 @@ QRectF boundsOf(const std::vector<PointMm>& points) {
     return polygon.boundingRect();
 }
 
-bool same(const PlainMarks& a, const PlainMarks& b) {
-    const auto sameText = [](const LabelMark& x, const LabelMark& y) {
-        return x.text.text == y.text.text && x.text.at == y.text.at &&
-               x.text.turned == y.text.turned && x.text.height == y.text.height &&
-               x.quantity == y.quantity;
-    };
-    const auto sameStroke = [](const StrokeMark& x, const StrokeMark& y) {
-        return x.layer == y.layer && x.points == y.points && x.end == y.end;
-    };
-    const auto sameRound = [](const RoundMark& x, const RoundMark& y) {
-        return x.layer == y.layer && x.centre == y.centre && x.radius == y.radius;
-    };
-    const auto sameFill = [](const FillMark& x, const FillMark& y) { return x.points == y.points; };
-    return std::equal(a.strokes.begin(), a.strokes.end(), b.strokes.begin(), b.strokes.end(),
-                      sameStroke) &&
-           std::equal(a.labels.begin(), a.labels.end(), b.labels.begin(), b.labels.end(),
-                      sameText) &&
-           std::equal(a.rounds.begin(), a.rounds.end(), b.rounds.begin(), b.rounds.end(),
-                      sameRound) &&
-           std::equal(a.fills.begin(), a.fills.end(), b.fills.begin(), b.fills.end(), sameFill);
-}
-
 bool isMember(Layer layer) {
     return layer == Layer::MemberEdge;
 }
 
 } // namespace
 
-void DrawingItem::show(const Drawing& drawing, Theme theme) {
-    PlainMarks marks = plain(drawing);
-    if (theme == m_theme && drawing.paperScale == m_paperScale && same(marks, m_marks))
+void DrawingItem::show(Mark mark, double paperScale, Theme theme) {
+    if (theme == m_theme && paperScale == m_paperScale && mark == m_mark)
         return;
     m_theme = theme;
-    m_paperScale = drawing.paperScale;
-    m_marks = std::move(marks);
+    m_paperScale = paperScale;
+    m_mark = std::move(mark);
+    Drawing drawing;
+    drawing.paperScale = paperScale;
+    drawing.marks.push_back(m_mark);
+    m_marks = plain(drawing);
     m_figures = {};
     for (const LabelMark& label : m_marks.labels)
         if (label.quantity) {

@@ -7,11 +7,11 @@
 
 namespace frontwright {
 
-/// Shows a drawing (the case with its members, one dimension, the section): repaints where its
-/// marks differ from what it last drew.
+/// Shows one mark of a drawing (a member's edge, a dimension): repaints where it differs from what
+/// was last drawn.
 class DrawingItem : public QGraphicsItem {
 public:
-    void show(const Drawing&, Theme);
+    void show(Mark, double paperScale, Theme);
     /// Where the figures of its first dimension stand, in the item's coordinates; empty = none.
     [[nodiscard]] QRectF figuresRect() const { return m_figures; }
     [[nodiscard]] std::optional<Quantity> quantity() const;
@@ -26,6 +26,7 @@ public:
 private:
     [[nodiscard]] QRectF extentOf(const PlainMarks&) const;
 
+    Mark m_mark;
     PlainMarks m_marks;
     double m_paperScale = 1;
     QRectF m_bounds;

@@ -61,12 +61,8 @@ void ElevationScene::syncMarks(std::vector<DrawingItem*>& items, Drawing drawing
         items.back()->setFill(DrawingItem::Fill::Members);
         addItem(items.back());
     }
-    for (std::size_t i = 0; i < items.size(); ++i) {
-        Drawing one;
-        one.paperScale = drawing.paperScale;
-        one.marks.push_back(std::move(drawing.marks[i]));
-        items[i]->show(one, theme);
-    }
+    for (std::size_t i = 0; i < items.size(); ++i)
+        items[i]->show(std::move(drawing.marks[i]), drawing.paperScale, theme);
 }
 
 void ElevationScene::emphasise(const Emphasis& emphasis, Theme theme, double pixelsPerMm) {

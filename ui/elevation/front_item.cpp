@@ -20,15 +20,15 @@ FrontItem::FrontItem() {
     setFlag(ItemUsesExtendedStyleOption, false);
 }
 
-bool FrontItem::shows(const FrontPlan& front, const std::string& name,
-                      const ElevationOptions& options) const {
+bool FrontItem::shows(const FrontPlan& front, const ElevationOptions& options) const {
     if (!m_seen)
         return false;
     const FrontPlan& seen = m_seen->plan;
     return seen.openingRect == front.openingRect && seen.rect == front.rect &&
            seen.thickness == front.thickness && m_seen->profile == *front.profile &&
            seen.box == front.box && seen.mounting == front.mounting &&
-           seen.hardware == front.hardware && m_seen->label == name &&
+           seen.hardware == front.hardware && m_seen->name == *front.name &&
+           seen.bank == front.bank && seen.place == front.place &&
            sameOptions(m_seen->options, options);
 }
 
@@ -43,10 +43,9 @@ void FrontItem::sync(const Project& project, const Plan& plan, std::uint32_t ind
         m_theme = theme;
         update();
     }
-    std::string name = label(project, front);
-    if (shows(front, name, options))
+    if (shows(front, options))
         return;
-    m_seen = Seen{front, *front.profile, std::move(name), options};
+    m_seen = Seen{front, *front.profile, *front.name, options};
     m_marks = plain(frontElevation(project, plan, index, options));
     // Room for the widest line and for holes that stand off the front.
     const double spare = 1.0 / options.paperScale;

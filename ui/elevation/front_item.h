@@ -26,11 +26,10 @@ private:
     struct Seen {
         FrontPlan plan;
         Profile profile;
-        std::string label;
+        std::string name; ///< the maker's; what the label is made of besides bank and place
         ElevationOptions options;
     };
-    [[nodiscard]] bool shows(const FrontPlan&, const std::string& name,
-                             const ElevationOptions&) const;
+    [[nodiscard]] bool shows(const FrontPlan&, const ElevationOptions&) const;
 
     std::optional<Seen> m_seen;
     PlainMarks m_marks;

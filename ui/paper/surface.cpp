@@ -1,7 +1,9 @@
 #include "ui/paper/surface.h"
 
 #include <QFontMetricsF>
+#include <QHash>
 #include <QPainter>
+#include <QStaticText>
 
 #include <algorithm>
 #include <array>
@@ -77,6 +79,30 @@ void printText(QPainter& painter, const TextMark& text, double paperScale) {
     painter.drawText(QPointF(startOf(text, width), 0), words);
 }
 
+/// A text with its glyphs in their places: the same few words are painted again and again.
+struct LaidText {
+    QFont font;
+    QStaticText text;
+    double ascent = 0;
+};
+
+const LaidText& laidText(const std::string& words, int pixels) {
+    constexpr qsizetype mostTexts = 4'000;
+    static QHash<std::pair<QByteArray, int>, LaidText> laid;
+    if (laid.size() > mostTexts)
+        laid.clear();
+    LaidText& entry = laid[{QByteArray::fromStdString(words), pixels}];
+    if (entry.text.text().isEmpty()) {
+        entry.font = drawingFont();
+        entry.font.setPixelSize(pixels);
+        entry.text = QStaticText(QString::fromStdString(words));
+        entry.text.setTextFormat(Qt::PlainText);
+        entry.text.prepare({}, entry.font);
+        entry.ascent = QFontMetricsF(entry.font).ascent();
+    }
+    return entry;
+}
+
 /// Screen: whole pixels, so that small figures stay crisp.
 void screenText(QPainter& painter, const TextMark& text, double paperScale) {
     const QTransform& t = painter.deviceTransform();
@@ -85,16 +111,14 @@ void screenText(QPainter& painter, const TextMark& text, double paperScale) {
     const double em = emForCapitals(text.height / paperScale * pixelsPerUnit);
     if (em < 5)
         return;
-    QFont font = drawingFont();
-    font.setPixelSize(static_cast<int>(std::lround(em)));
-    const QString words = QString::fromStdString(text.text);
-    const double width = QFontMetricsF(font).horizontalAdvance(words);
+    const LaidText& laid = laidText(text.text, static_cast<int>(std::lround(em)));
     const QPointF at = painter.transform().map(point(text.at));
     painter.resetTransform();
     painter.translate(at);
     painter.rotate(-text.turned);
-    painter.setFont(font);
-    painter.drawText(QPointF(startOf(text, width), 0), words);
+    painter.setFont(laid.font);
+    painter.drawStaticText(QPointF(startOf(text, laid.text.size().width()), -laid.ascent),
+                           laid.text);
 }
 
 } // namespace
