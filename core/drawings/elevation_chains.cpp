@@ -14,13 +14,24 @@ struct Item {
     Span along;
     Span across;
     Quantity quantity;
-    Part part;
 };
 
-Item itemOf(Axis axis, const CaseRect& rect, Quantity quantity, Part part) {
+Item itemOf(Axis axis, const CaseRect& rect, Quantity quantity) {
     if (axis == Axis::Widths)
-        return {rect.across(), rect.upright(), quantity, std::move(part)};
-    return {rect.upright(), rect.across(), quantity, std::move(part)};
+        return {rect.across(), rect.upright(), quantity};
+    return {rect.upright(), rect.across(), quantity};
+}
+
+bool isOpening(const Item& item) {
+    return item.quantity.kind != QuantityKind::MemberWidth;
+}
+
+Part partOf(const Plan& plan, const Item& item) {
+    const std::uint32_t i = item.quantity.item;
+    if (!isOpening(item))
+        return {std::nullopt, plan.members[i].id, "member width"};
+    const bool isWidth = item.quantity.kind == QuantityKind::OpeningWidth;
+    return {plan.fronts[i].opening, std::nullopt, isWidth ? "opening width" : "opening height"};
 }
 
 bool runsAcross(Axis axis, MemberKind kind) {
@@ -31,16 +42,14 @@ bool runsAcross(Axis axis, MemberKind kind) {
 /// Openings first: what they do not bring along is left to the members.
 std::vector<Item> itemsOf(const Plan& plan, Axis axis) {
     const bool isWidths = axis == Axis::Widths;
+    const auto opening = isWidths ? QuantityKind::OpeningWidth : QuantityKind::OpeningHeight;
     std::vector<Item> items;
+    items.reserve(plan.fronts.size() + plan.members.size());
     for (std::uint32_t i = 0; i < plan.fronts.size(); ++i)
-        items.push_back(itemOf(
-            axis, plan.fronts[i].openingRect,
-            {isWidths ? QuantityKind::OpeningWidth : QuantityKind::OpeningHeight, i, 0},
-            {plan.fronts[i].opening, std::nullopt, isWidths ? "opening width" : "opening height"}));
+        items.push_back(itemOf(axis, plan.fronts[i].openingRect, {opening, i, 0}));
     for (std::uint32_t i = 0; i < plan.members.size(); ++i)
         if (runsAcross(axis, plan.members[i].kind))
-            items.push_back(itemOf(axis, plan.members[i].rect, {QuantityKind::MemberWidth, i, 0},
-                                   {std::nullopt, plan.members[i].id, "member width"}));
+            items.push_back(itemOf(axis, plan.members[i].rect, {QuantityKind::MemberWidth, i, 0}));
     return items;
 }
 
@@ -48,7 +57,8 @@ std::vector<Item> itemsOf(const Plan& plan, Axis axis) {
 class Chains {
 public:
     Chains(const Plan& plan, Axis axis, LengthStyle style)
-        : m_items(itemsOf(plan, axis)),
+        : m_plan(plan),
+          m_items(itemsOf(plan, axis)),
           m_style(style),
           m_across(axis == Axis::Widths ? plan.outline.upright() : plan.outline.across()) {}
 
@@ -77,7 +87,6 @@ private:
     enum class Keep : std::uint8_t { All, Unseen };
     static constexpr Length hair = Length::fromNanometres(1);
 
-    static bool isOpening(const Item& item) { return item.part.opening.has_value(); }
     [[nodiscard]] Length fromNear(const Item& item) const { return item.across.low - m_across.low; }
     [[nodiscard]] Length fromFar(const Item& item) const {
         return m_across.high - item.across.high;
@@ -114,11 +123,13 @@ private:
         for (const Item* item : met) {
             m_seen.insert(endsOf(*item));
             chain.push_back({item->along.low.inMillimetres(), item->along.high.inMillimetres(),
-                             shownBare(item->along.size(), m_style), item->quantity, item->part});
+                             shownBare(item->along.size(), m_style), item->quantity,
+                             partOf(m_plan, *item)});
         }
         rows.addChain(std::move(chain));
     }
 
+    const Plan& m_plan;
     std::vector<Item> m_items;
     LengthStyle m_style;
     Span m_across;

@@ -1,26 +1,34 @@
 #include "core/drawings/elevation_parts.h"
 
-#include <algorithm>
+#include <array>
+#include <span>
+#include <vector>
 
 namespace frontwright {
 
 namespace {
 
-/// A stretch less another, which may cover it, cut it in two or miss it.
-std::vector<Span> less(const std::vector<Span>& spans, Span hidden) {
-    std::vector<Span> rest;
-    for (const Span& s : spans) {
+/// Takes a stretch out of others; it may cover them, cut them in two or miss them.
+void takeOut(std::vector<Span>& spans, Span hidden) {
+    for (std::size_t i = spans.size(); i-- > 0;) {
+        const Span s = spans[i];
         const Span common = s.common(hidden);
-        if (common.high <= common.low) {
-            rest.push_back(s);
+        if (common.high <= common.low)
             continue;
+        const bool below = s.low < common.low;
+        const bool above = common.high < s.high;
+        const auto at = spans.begin() + static_cast<std::ptrdiff_t>(i);
+        if (below && above) {
+            spans[i].high = common.low;
+            spans.insert(at + 1, {common.high, s.high});
+        } else if (below) {
+            spans[i].high = common.low;
+        } else if (above) {
+            spans[i].low = common.high;
+        } else {
+            spans.erase(at);
         }
-        if (s.low < common.low)
-            rest.push_back({s.low, common.low});
-        if (common.high < s.high)
-            rest.push_back({common.high, s.high});
     }
-    return rest;
 }
 
 /// One side of a rectangle: where it lies, and from where to where it runs.
@@ -61,13 +69,28 @@ Span hiddenBy(const Edge& edge, const CaseRect& rect) {
 }
 
 /// Fronts by the members beside them: only those can hide a member's end.
-std::vector<std::vector<std::uint32_t>> frontsByMember(const Plan& plan) {
-    std::vector<std::vector<std::uint32_t>> result(plan.members.size());
-    for (std::uint32_t i = 0; i < plan.fronts.size(); ++i)
-        for (const Side side : allSides)
-            result[plan.fronts[i].neighbours[side].member].push_back(i);
-    return result;
-}
+class FrontsByMember {
+public:
+    explicit FrontsByMember(const Plan& plan) : m_first(plan.members.size() + 1, 0) {
+        for (const FrontPlan& front : plan.fronts)
+            for (const Side side : allSides)
+                ++m_first[front.neighbours[side].member + 1];
+        for (std::size_t i = 1; i < m_first.size(); ++i)
+            m_first[i] += m_first[i - 1];
+        m_fronts.resize(m_first.back());
+        std::vector<std::uint32_t> next(m_first.begin(), m_first.end() - 1);
+        for (std::uint32_t i = 0; i < plan.fronts.size(); ++i)
+            for (const Side side : allSides)
+                m_fronts[next[plan.fronts[i].neighbours[side].member]++] = i;
+    }
+    [[nodiscard]] std::span<const std::uint32_t> of(std::size_t member) const {
+        return std::span(m_fronts).subspan(m_first[member], m_first[member + 1] - m_first[member]);
+    }
+
+private:
+    std::vector<std::uint32_t> m_first; ///< where a member's fronts begin
+    std::vector<std::uint32_t> m_fronts;
+};
 
 bool isUpright(MemberKind kind) {
     return kind == MemberKind::Stile || kind == MemberKind::OuterStile;
@@ -78,16 +101,16 @@ bool isOnOutline(const Edge& edge, const CaseRect& outline) {
 }
 
 void drawEnds(Sketch& sketch, const Plan& plan, const MemberPlan& member,
-              const std::vector<std::uint32_t>& fronts) {
+              std::span<const std::uint32_t> fronts, std::vector<Span>& seen) {
     const auto ends = isUpright(member.kind) ? std::array{Side::Bottom, Side::Top}
                                              : std::array{Side::Left, Side::Right};
     for (const Side side : ends) {
         const Edge edge = edgeOf(member.rect, side);
         if (isOnOutline(edge, plan.outline))
             continue;
-        std::vector<Span> seen{edge.along};
+        seen.assign({edge.along});
         for (const std::uint32_t i : fronts)
-            seen = less(seen, hiddenBy(edge, plan.fronts[i].rect));
+            takeOut(seen, hiddenBy(edge, plan.fronts[i].rect));
         for (const Span& span : seen)
             drawEdge(sketch, Layer::MemberEdge, edge, span, {{}, member.id, "member end"});
     }
@@ -96,9 +119,11 @@ void drawEnds(Sketch& sketch, const Plan& plan, const MemberPlan& member,
 } // namespace
 
 void drawMembers(Sketch& sketch, const Plan& plan) {
-    const auto fronts = frontsByMember(plan);
+    const FrontsByMember fronts(plan);
+    sketch.expect(2 * plan.members.size() + 1);
+    std::vector<Span> seen;
     for (std::size_t i = 0; i < plan.members.size(); ++i)
-        drawEnds(sketch, plan, plan.members[i], fronts[i]);
+        drawEnds(sketch, plan, plan.members[i], fronts.of(i), seen);
     sketch.rectangle(Layer::CaseOutline, toMm(plan.outline), {{}, {}, "case outline"});
 }
 
@@ -112,8 +137,10 @@ void drawOpening(Sketch& sketch, const FrontPlan& front) {
         const Span hidden = hiddenBy(edge, front.rect);
         if (hidden.low < hidden.high)
             drawEdge(sketch, Layer::OpeningEdge, edge, hidden, part);
-        for (const Span& seen : less({edge.along}, hidden))
-            drawEdge(sketch, Layer::MemberEdge, edge, seen, part);
+        std::vector<Span> seen{edge.along};
+        takeOut(seen, hidden);
+        for (const Span& span : seen)
+            drawEdge(sketch, Layer::MemberEdge, edge, span, part);
     }
 }
 

@@ -14,6 +14,8 @@ public:
     /// Drawn mm that show as `mm` on paper.
     [[nodiscard]] double forPaper(double mm) const { return mm / m_drawing.paperScale; }
 
+    /// Makes room for so many more marks at once.
+    void expect(std::size_t marks) { m_drawing.marks.reserve(m_drawing.marks.size() + marks); }
     void add(Mark mark) { m_drawing.marks.push_back(std::move(mark)); }
     void line(Layer layer, const PointMm& from, const PointMm& to, const Part& part);
     void path(Layer layer, std::vector<PointMm> points, PathMark::End end, const Part& part);
