@@ -53,7 +53,16 @@ Result<Project> readDocument(std::string_view bytes) {
     const Result<Version> version = readHeader(tree.value(), caseFormat, ours);
     if (!version.ok())
         return version.error();
-    return version.value() < ours ? readOlder(bytes, version.value()) : readProject(tree.value());
+    if (version.value() < ours)
+        return readOlder(bytes, version.value());
+    Result<Project> read = readProject(tree.value());
+    if (version.value() == ours || !read.ok())
+        return read;
+    // Its number is kept like its members: saved as ours, the next program would pass over them.
+    Project project = std::move(read).value();
+    project.unknowns.emplace(project.unknowns.begin(), "version",
+                             '"' + textOf(version.value()) + '"');
+    return project;
 }
 
 std::string writeDocument(const Project& project) {

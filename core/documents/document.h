@@ -21,7 +21,8 @@ inline constexpr int documentMinor = 0;
 Result<Project> readDocument(std::string_view bytes);
 
 /// JSON, keys in a fixed order, lengths as the maker wrote them, LF, final newline; unknown members
-/// after the known ones; the version is ours. readDocument(writeDocument(p)) == p for every p that
+/// after the known ones; the version is ours, or the newer one that was read.
+/// readDocument(writeDocument(p)) == p for every p that
 /// a document can hold; what it cannot hold (more than the limits, a case of no width) is written
 /// all the same and refused by readDocument, so check before saving.
 std::string writeDocument(const Project&);

@@ -74,6 +74,16 @@ Target Writing::begin(std::string_view name, const Level* level) {
     return {m_to.out, m_to.unit, m_to.kept, level};
 }
 
+void Writing::fixed(std::string_view name, std::string_view value) {
+    if (m_to.kept != nullptr)
+        for (const auto& [key, kept] : *m_to.kept)
+            if (key == unknownKey(m_to.level, name)) {
+                begin(name, nullptr).out += kept;
+                return;
+            }
+    required(name, value);
+}
+
 bool Writing::keptBelow(std::string_view name) const {
     if (m_to.kept == nullptr || m_to.kept->empty())
         return false;

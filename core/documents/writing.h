@@ -59,7 +59,8 @@ public:
         if (value != absent)
             required(name, value);
     }
-    void fixed(std::string_view name, std::string_view value) { required(name, value); }
+    /// `value`, unless another one was kept: a newer version's number.
+    void fixed(std::string_view name, std::string_view value);
     void refuse(std::string_view, std::string_view) {}
     /// Writes what was kept of this object, and ends it.
     void finish();

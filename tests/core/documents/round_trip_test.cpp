@@ -114,14 +114,12 @@ TEST(RoundTrip, OpeningsAndMembersAreNumberedAsTheyStand) {
     EXPECT_EQ(project.nextId, 10);
 }
 
-TEST(RoundTrip, ANewerMinorVersionIsOpenedAndItsMembersAreKept) {
+TEST(RoundTrip, ANewerMinorVersionIsKeptWithItsMembers) {
     const std::string plain =
         contentOf(sourceFolder() / "samples/plan-chest/plan-chest.frontwright");
     std::string newer = replaced(plain, "\"version\": \"1.0\"", "\"version\": \"1.7\"");
     newer = replaced(newer, "\"name\": \"Proofs\"", "\"name\": \"Proofs\", \"lock\": \"brass\"");
-    const std::string expected =
-        replaced(plain, "\"name\": \"Proofs\"", "\"name\": \"Proofs\", \"lock\": \"brass\"");
-    EXPECT_EQ(writeDocument(readOrFail(newer)), expected);
+    EXPECT_EQ(writeDocument(readOrFail(newer)), newer);
 }
 
 TEST(RoundTrip, AnUnknownMemberComesAfterTheKnownOnesLaidOutLikeThem) {
