@@ -150,19 +150,17 @@ Result<Command> readCommandLine(const std::vector<std::string>& arguments) {
     const auto options = sorted(arguments, 0, {}, {});
     if (!options.ok())
         return options.error();
-    const auto file = onlyFile(options.value());
-    if (!file.ok())
-        return file.error();
     // A mistyped command must not open a window and wait.
-    if (file.value().find_first_of("./") == std::string::npos)
-        return usage(file.value() + " is neither a command nor a case file");
-    return Command(WindowCommand{file.value()});
+    for (const std::string& file : options.value().files)
+        if (file.find_first_of("./") == std::string::npos)
+            return usage(file + " is neither a command nor a case file");
+    return Command(WindowCommand{options.value().files});
 }
 
 std::string helpText() {
     return "Frontwright: drawer fronts that fit, with every hole in its place.\n"
            "\n"
-           "  frontwright [FILE]                    open the window\n"
+           "  frontwright [FILE]...                 open the window, one for each case\n"
            "  frontwright check FILE [--json]       what to heed; exit 0 nothing, 1 a part would "
            "be\n"
            "                                        spoiled or will not work, 2 the file can't be "

@@ -12,7 +12,7 @@ namespace frontwright {
 enum class ReportForm : std::uint8_t { Text, Json };
 
 struct WindowCommand {
-    std::string file; ///< empty: a new case
+    std::vector<std::string> files; ///< each in a window of its own; none: the start page
 };
 struct CheckCommand {
     std::string file;

@@ -1,11 +1,12 @@
 #include "app/commands.h"
-#include "ui/files/built_in_catalogue.h"
+#include "app/windows.h"
+#include "ui/files/crash_report.h"
+#include "ui/files/state_folder.h"
 #include "ui/look/theme.h"
-#include "ui/window/main_window.h"
 
 #include <QApplication>
 #include <QHashSeed>
-#include <QSettings>
+#include <QPalette>
 
 #include <cstdio>
 
@@ -34,13 +35,10 @@ int runWindow(const WindowCommand& command, int argc, char** argv) {
     QApplication app(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("frontwright"));
     QApplication::setApplicationName(QStringLiteral("frontwright"));
-    QGuiApplication::setDesktopFileName(QStringLiteral("org.frontwright.Frontwright"));
-    QApplication::setPalette(windowPalette(themeOf(QApplication::palette())));
-    QSettings settings;
-    MainWindow window(builtInCatalogue(), settings);
-    window.show();
-    if (!command.file.empty())
-        window.openPath(QString::fromStdString(command.file));
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.frontwright.frontwright"));
+    writeCrashReportsTo(stateFolder(), QStringLiteral(FRONTWRIGHT_VERSION));
+    Windows windows;
+    windows.start(command.files);
     return QApplication::exec();
 }
 

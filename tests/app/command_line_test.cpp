@@ -28,8 +28,10 @@ std::string refusal(const std::vector<std::string>& arguments) {
 } // namespace
 
 TEST(CommandLine, OpensTheWindowWithAndWithoutAFile) {
-    EXPECT_EQ(read<WindowCommand>({}).file, "");
-    EXPECT_EQ(read<WindowCommand>({"chest.frontwright"}).file, "chest.frontwright");
+    using Files = std::vector<std::string>;
+    EXPECT_EQ(read<WindowCommand>({}).files, Files{});
+    EXPECT_EQ(read<WindowCommand>({"chest.frontwright"}).files, Files{"chest.frontwright"});
+    EXPECT_EQ(read<WindowCommand>({"a.frontwright", "./b"}).files, (Files{"a.frontwright", "./b"}));
 }
 
 TEST(CommandLine, ReadsReportsInBothForms) {
@@ -93,7 +95,7 @@ TEST(CommandLine, SaysWhatItDoesNotUnderstand) {
     const std::string see = "; see frontwright --help";
     EXPECT_EQ(refusal({"check"}), "command line: a case file is wanted" + see);
     EXPECT_EQ(refusal({"plan", "a", "b"}), "command line: only one case file can be given" + see);
-    EXPECT_EQ(refusal({"a.frontwright", "b.frontwright"}),
+    EXPECT_EQ(refusal({"check", "a.frontwright", "b.frontwright"}),
               "command line: only one case file can be given" + see);
     EXPECT_EQ(refusal({"chek", "a.frontwright"}), "command line: chek is not a command" + see);
     EXPECT_EQ(refusal({"chek"}), "command line: chek is neither a command nor a case file" + see);

@@ -25,23 +25,62 @@ Error inFile(const QString& path, const Error& error) {
     return whole;
 }
 
+/// What can't be read as a case was not written by this version: it is somebody's only copy.
+std::optional<Error> refuseUnreadable(const QString& path) {
+    if (!QFileInfo::exists(path))
+        return std::nullopt;
+    const auto bytes = readFile(path);
+    if (!bytes.ok())
+        return bytes.error();
+    if (readDocument(view(bytes.value())).ok())
+        return std::nullopt;
+    return Error{path.toStdString(), "the file there can't be read as a case and was not replaced",
+                 "save under another name"};
+}
+
+Error heldBy(const QString& path, const LockHolder& holder) {
+    return {path.toStdString(),
+            "is open in another window (process " + std::to_string(holder.process) + " on " +
+                holder.host.toStdString() + ")",
+            "close it there, or save under another name"};
+}
+
 } // namespace
 
 CaseFile::CaseFile(Session& session, QObject* parent) : QObject(parent), m_session(session) {
     connect(&session.undoStack(), &QUndoStack::cleanChanged, this, &CaseFile::changed);
 }
 
-std::optional<Error> CaseFile::open(const QString& path) {
+std::optional<LockHolder> CaseFile::holderOf(const QString& path) const {
+    if (m_lock && FileLock::lockPath(path) == FileLock::lockPath(m_path))
+        return std::nullopt;
+    return FileLock(path).take();
+}
+
+std::optional<Error> CaseFile::open(const QString& path, OpenAs as) {
     const auto bytes = readFile(path);
     if (!bytes.ok())
         return bytes.error();
     auto project = readDocument(view(bytes.value()));
     if (!project.ok())
         return inFile(path, project.error());
+    if (as == OpenAs::Copy)
+        return startNamed(std::move(project).value(),
+                          tr("Copy of %1").arg(QFileInfo(path).fileName()), Mark::Saved);
     if (auto failed = m_session.start(std::move(project).value()))
         return inFile(path, *failed);
+    // Its own lock first, so that a case opened anew is not in its own way.
+    m_lock.reset();
+    std::unique_ptr<FileLock> lock;
+    if (as == OpenAs::Own) {
+        lock = std::make_unique<FileLock>(path);
+        if (lock->take())
+            lock.reset();
+    }
     m_backedUp = false;
-    remember(QFileInfo(path).absoluteFilePath(), bytes.value());
+    m_name.clear();
+    remember(QFileInfo(path).absoluteFilePath(), bytes.value(), std::move(lock));
+    Q_EMIT opened();
     return std::nullopt;
 }
 
@@ -49,19 +88,41 @@ std::optional<Error> CaseFile::startNew(Project project) {
     if (auto failed = m_session.start(std::move(project)))
         return failed;
     m_backedUp = false;
-    remember({}, {});
+    m_name.clear();
+    remember({}, {}, nullptr);
+    return std::nullopt;
+}
+
+std::optional<Error> CaseFile::startNamed(Project project, const QString& name, Mark mark) {
+    if (auto failed = startNew(std::move(project)))
+        return failed;
+    m_name = name;
+    if (mark == Mark::Unsaved)
+        m_session.undoStack().resetClean();
+    Q_EMIT changed();
+    Q_EMIT opened();
     return std::nullopt;
 }
 
 std::optional<Error> CaseFile::save() {
+    if (isReadOnly())
+        return Error{m_path.toStdString(), "was opened to read only", "save under another name"};
     return write(m_path);
 }
 
 std::optional<Error> CaseFile::saveAs(const QString& path) {
     const QString whole = QFileInfo(path).absoluteFilePath();
-    if (whole != m_path)
-        m_backedUp = false;
-    return write(whole);
+    if (whole == m_path && !isReadOnly())
+        return write(whole);
+    auto lock = std::make_unique<FileLock>(whole);
+    if (const auto holder = lock->take())
+        return heldBy(whole, *holder);
+    m_backedUp = false;
+    std::swap(m_lock, lock);
+    auto failed = write(whole);
+    if (failed)
+        std::swap(m_lock, lock);
+    return failed;
 }
 
 std::optional<Error> CaseFile::write(const QString& path) {
@@ -73,6 +134,8 @@ std::optional<Error> CaseFile::write(const QString& path) {
                      "the case could not be read back and was not saved" +
                          (again.ok() ? std::string() : ": " + again.error().sentence()),
                      "undo the last step and save again; the file on disk is as it was"};
+    if (auto failed = refuseUnreadable(path))
+        return failed;
     if (!m_backedUp) {
         if (auto failed = keepBackup(path))
             return failed;
@@ -81,19 +144,24 @@ std::optional<Error> CaseFile::write(const QString& path) {
     if (auto failed = writeFileWhole(path, bytes))
         return failed;
     m_backedUp = true;
+    m_name.clear();
     m_session.undoStack().setClean();
-    remember(path, bytes);
+    remember(path, bytes, std::move(m_lock));
     return std::nullopt;
 }
 
-void CaseFile::remember(const QString& path, const QByteArray& bytes) {
+void CaseFile::remember(const QString& path, const QByteArray& bytes,
+                        std::unique_ptr<FileLock> lock) {
+    m_lock = std::move(lock);
     m_path = path;
     m_onDisk = fingerprint(bytes);
     Q_EMIT changed();
 }
 
 QString CaseFile::name() const {
-    return hasPath() ? QFileInfo(m_path).fileName() : tr("New case");
+    if (hasPath())
+        return QFileInfo(m_path).fileName();
+    return m_name.isEmpty() ? tr("New case") : m_name;
 }
 
 bool CaseFile::isUnsaved() const {

@@ -1,5 +1,7 @@
 #include "ui/window/file_actions.h"
 
+#include "ui/files/sample_cases.h"
+#include "ui/window/file_questions.h"
 #include "ui/window/new_case_dialog.h"
 
 #include <QAction>
@@ -7,8 +9,6 @@
 #include <QFileInfo>
 #include <QKeySequence>
 #include <QMenu>
-#include <QMessageBox>
-#include <QPushButton>
 #include <QWidget>
 
 namespace frontwright {
@@ -43,6 +43,8 @@ void FileActions::fill(QMenu& menu) {
         [this] { save(); });
     add(tr("Save &as…"), tr("Save the case under another name"),
         {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)}, [this] { saveAs(); });
+    add(tr("&Close the case"), tr("Go back to the start page"),
+        {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] { closeCase(); });
     menu.addSeparator();
 }
 
@@ -53,10 +55,7 @@ void FileActions::fillRecent(QMenu& menu) {
         text.replace(QLatin1Char('&'), QStringLiteral("&&"));
         QAction* action = menu.addAction(text);
         action->setStatusTip(path);
-        connect(action, &QAction::triggered, this, [this, path] {
-            if (mayLeave())
-                openPath(path);
-        });
+        connect(action, &QAction::triggered, this, [this, path] { openRecent(path); });
     }
     if (menu.isEmpty())
         menu.addAction(tr("No case was opened yet"))->setEnabled(false);
@@ -87,47 +86,74 @@ void FileActions::openDialog() {
         openPath(path);
 }
 
+void FileActions::openRecent(const QString& path) {
+    if (mayLeave())
+        openPath(path);
+}
+
+void FileActions::openSample(const SampleCase& sample) {
+    if (!mayLeave())
+        return;
+    const QString name = tr("Sample %1").arg(sample.fileName);
+    if (const auto failed = m_file.startNamed(sample.project, name, CaseFile::Mark::Saved))
+        report(tr("The sample can't be opened"), *failed);
+}
+
+void FileActions::closeCase() {
+    if (!mayLeave())
+        return;
+    if (const auto failed = m_file.startNew(newProject(Unit::Inch))) {
+        report(tr("The case can't be closed"), *failed);
+        return;
+    }
+    Q_EMIT caseClosed();
+}
+
 bool FileActions::openPath(const QString& path) {
-    if (const auto failed = m_file.open(path)) {
-        if (!QFileInfo::exists(path) && m_recent.paths().contains(path)) {
-            const auto answer = QMessageBox::question(
-                &m_window, tr("Not found"),
-                tr("%1 is no longer there. Take it off the list of recent cases?").arg(path));
-            if (answer == QMessageBox::Yes)
-                m_recent.remove(path);
+    auto as = CaseFile::OpenAs::Own;
+    if (const auto holder = m_file.holderOf(path)) {
+        switch (askHeld(path, *holder, m_window)) {
+        case HeldAnswer::Cancel:
             return false;
+        case HeldAnswer::Copy:
+            as = CaseFile::OpenAs::Copy;
+            break;
+        case HeldAnswer::ReadOnly:
+            as = CaseFile::OpenAs::ReadOnly;
+            break;
         }
-        report(tr("The case can't be opened"), *failed);
+    }
+    if (const auto failed = m_file.open(path, as)) {
+        if (QFileInfo::exists(path) || !m_recent.paths().contains(path))
+            report(tr("The case can't be opened"), *failed);
+        else if (askToForget(path, m_window))
+            m_recent.remove(path);
         return false;
     }
-    m_recent.add(m_file.path());
+    m_recent.add(QFileInfo(path).absoluteFilePath());
     return true;
 }
 
-bool FileActions::mayOverwriteOutsideChange() {
-    if (!m_file.changedOutside())
-        return true;
-    QMessageBox box(QMessageBox::Warning, tr("Changed outside"),
-                    tr("%1 was changed by something else since it was opened here. Saving would "
-                       "replace that version.")
-                        .arg(m_file.name()),
-                    QMessageBox::Cancel, &m_window);
-    QPushButton* as = box.addButton(tr("Save &as…"), QMessageBox::AcceptRole);
-    QPushButton* anyway = box.addButton(tr("&Replace it"), QMessageBox::DestructiveRole);
-    box.setDefaultButton(as);
-    box.exec();
-    if (box.clickedButton() == as) {
-        saveAs();
+bool FileActions::replaceOutsideChange() {
+    switch (askChangedOutside(m_file, m_window)) {
+    case OutsideAnswer::SaveAs:
+        return saveAs();
+    case OutsideAnswer::Replace:
+        break;
+    case OutsideAnswer::Cancel:
         return false;
     }
-    return box.clickedButton() == anyway;
+    const auto failed = m_file.save();
+    if (failed)
+        report(tr("The case was not saved"), *failed);
+    return !failed;
 }
 
 bool FileActions::save() {
-    if (!m_file.hasPath())
+    if (!m_file.hasPath() || m_file.isReadOnly())
         return saveAs();
-    if (!mayOverwriteOutsideChange())
-        return !m_file.isUnsaved();
+    if (m_file.changedOutside())
+        return replaceOutsideChange();
     if (const auto failed = m_file.save()) {
         report(tr("The case was not saved"), *failed);
         return false;
@@ -141,7 +167,7 @@ bool FileActions::saveAs() {
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(suffix);
     if (!m_file.hasPath())
-        dialog.selectFile(tr("my-case") + QLatin1Char('.') + suffix);
+        dialog.selectFile(m_file.isNamed() ? m_file.name() : tr("my-case") + u'.' + suffix);
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
         return false;
     if (const auto failed = m_file.saveAs(dialog.selectedFiles().constFirst())) {
@@ -155,19 +181,19 @@ bool FileActions::saveAs() {
 bool FileActions::mayLeave() {
     if (!m_file.isUnsaved())
         return true;
-    const auto answer = QMessageBox::question(
-        &m_window, tr("Unsaved changes"), tr("Save the changes to %1?").arg(m_file.name()),
-        QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, QMessageBox::Save);
-    if (answer == QMessageBox::Save)
+    switch (askUnsaved(m_file, m_window)) {
+    case LeaveAnswer::Save:
         return save();
-    return answer == QMessageBox::Discard;
+    case LeaveAnswer::Discard:
+        return true;
+    case LeaveAnswer::Cancel:
+        break;
+    }
+    return false;
 }
 
 void FileActions::report(const QString& title, const Error& error) {
-    QMessageBox box(QMessageBox::Warning, title, QString::fromStdString(error.sentence()),
-                    QMessageBox::Ok, &m_window);
-    box.setTextFormat(Qt::PlainText);
-    box.exec();
+    reportError(title, error, m_window);
 }
 
 } // namespace frontwright

@@ -8,8 +8,10 @@ class QWidget;
 
 namespace frontwright {
 
-/// New, open, recent, save, save as, and the question before a case is left unsaved. Owns the
-/// dialogs; the file itself is the CaseFile's.
+struct SampleCase;
+
+/// New, open, recent, save, save as, close, and the question before a case is left unsaved. The
+/// file itself is the CaseFile's.
 class FileActions : public QObject {
     Q_OBJECT
 public:
@@ -17,18 +19,29 @@ public:
 
     void fill(QMenu& menu);
 
-    /// Opens without a dialog; reports what went wrong in one.
+    // Each of these asks first where the open case is unsaved.
+    void newCase();
+    void openDialog();
+    void openRecent(const QString& path);
+    void openSample(const SampleCase& sample);
+    void closeCase();
+
+    /// Opens without a dialog, unless somebody else has the file open; reports what went wrong in
+    /// one.
     bool openPath(const QString& path);
     bool save();
     bool saveAs();
     /// True where the case may be left: it is saved, was saved now, or may be discarded.
     bool mayLeave();
 
+    [[nodiscard]] QStringList recent() const { return m_recent.paths(); }
+
+Q_SIGNALS:
+    void caseClosed();
+
 private:
-    void newCase();
-    void openDialog();
     void fillRecent(QMenu& menu);
-    bool mayOverwriteOutsideChange();
+    bool replaceOutsideChange();
     void report(const QString& title, const Error& error);
 
     CaseFile& m_file;

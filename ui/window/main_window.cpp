@@ -2,6 +2,7 @@
 
 #include "core/lengths/format.h"
 #include "ui/elevation/value_entry.h"
+#include "ui/files/state_folder.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/panels/numbers_panel.h"
 #include "ui/panels/section_panel.h"
@@ -11,17 +12,19 @@
 #include "ui/window/file_actions.h"
 #include "ui/window/help.h"
 #include "ui/window/panel_dock.h"
+#include "ui/window/start_place.h"
 #include "ui/window/template_dialog.h"
 #include "ui/window/view_actions.h"
+#include "ui/window/view_settings.h"
+#include "ui/window/window_layout.h"
 
 #include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QDropEvent>
-#include <QGuiApplication>
 #include <QLabel>
 #include <QMenuBar>
 #include <QMimeData>
-#include <QScreen>
+#include <QStackedWidget>
 #include <QStatusBar>
 #include <QToolBar>
 #include <QUndoView>
@@ -30,43 +33,66 @@
 namespace frontwright {
 
 namespace {
-const QString geometryKey = QStringLiteral("window/geometry");
+
+/// The files of this machine among what is dropped.
+QStringList filesOf(const QMimeData& dropped) {
+    QStringList paths;
+    for (const QUrl& url : dropped.urls())
+        if (url.isLocalFile())
+            paths << url.toLocalFile();
+    return paths;
 }
+
+} // namespace
 
 MainWindow::MainWindow(Catalogue programs, QSettings& settings)
     : m_session(std::move(programs)),
       m_settings(settings),
       m_file(m_session),
+      m_recovery(m_session, m_file, stateFolder() + QStringLiteral("/recovery")),
       m_view(new ElevationView(m_session)),
+      m_middle(new QStackedWidget),
       m_findings(new FindingsPanel(m_session)),
       m_fileActions(new FileActions(m_file, settings, *this)),
       m_editActions(new EditActions(m_session, *this)),
-      m_viewActions(new ViewActions(m_session, *m_view, this)),
+      m_viewSettings(new ViewSettings(settings, m_session, m_file, this)),
+      m_viewActions(new ViewActions(m_session, *m_view, *m_viewSettings, this)),
+      m_start(new StartPlace(*this, *m_middle, *m_fileActions, m_session.programsCatalogue())),
       m_selectionLabel(new QLabel) {
-    setCentralWidget(m_view);
+    m_middle->addWidget(m_view);
+    setCentralWidget(m_middle);
     new ValueEntry(m_session, *m_view);
     setAcceptDrops(true);
     setDockOptions(AnimatedDocks | AllowTabbedDocks | AllowNestedDocks);
     addDocks();
     addMenus();
     statusBar()->addPermanentWidget(m_selectionLabel);
+    listen();
+    showTitle();
+    restoreLayout(*this, m_settings);
+}
+
+void MainWindow::listen() {
+    const auto tell = [this](const Error& error) {
+        statusBar()->showMessage(QString::fromStdString(error.sentence()));
+    };
     connect(m_view, &ElevationView::hint, this,
             [this](const QString& text) { statusBar()->showMessage(text); });
-    connect(&m_session, &Session::refused, this, [this](const Error& error) {
-        statusBar()->showMessage(QString::fromStdString(error.sentence()));
-    });
+    connect(&m_session, &Session::refused, this, tell);
+    connect(&m_recovery, &Recovery::failed, this, tell);
     connect(m_findings, &FindingsPanel::findingChosen, m_view, &ElevationView::showFinding);
     connect(m_view, &ElevationView::contextMenuWanted, this, [this](QPoint at) {
         QMenu menu;
         m_editActions->fillContext(menu);
         menu.exec(at);
     });
+    connect(m_fileActions, &FileActions::caseClosed, this, &MainWindow::showStart);
+    connect(&m_session, &Session::started, m_start, &StartPlace::leave);
+    connect(&m_session.undoStack(), &QUndoStack::indexChanged, m_start, &StartPlace::leave);
     connect(&m_file, &CaseFile::changed, this, &MainWindow::showTitle);
     connect(&m_session, &Session::workChanged, this, &MainWindow::showTitle);
     connect(&m_session, &Session::selectionChanged, this, &MainWindow::showTitle);
     connect(&m_session, &Session::styleChanged, this, &MainWindow::showTitle);
-    showTitle();
-    restore();
 }
 
 void MainWindow::addDocks() {
@@ -142,8 +168,18 @@ bool MainWindow::openPath(const QString& path) {
     return m_fileActions->openPath(path);
 }
 
+void MainWindow::showStart() {
+    m_start->show();
+    showTitle();
+}
+
 void MainWindow::showTitle() {
-    setWindowTitle(tr("%1[*] – Frontwright").arg(m_file.name()));
+    if (m_start->isShown())
+        setWindowTitle(tr("Frontwright"));
+    else if (m_file.isReadOnly())
+        setWindowTitle(tr("%1[*] (read only) – Frontwright").arg(m_file.name()));
+    else
+        setWindowTitle(tr("%1[*] – Frontwright").arg(m_file.name()));
     setWindowModified(m_file.isUnsaved());
     const Selection& selection = m_session.selection();
     QString text;
@@ -164,40 +200,29 @@ void MainWindow::showTemplates() {
     dialog.exec();
 }
 
-void MainWindow::restore() {
-    resize(1360, 900);
-    const QByteArray geometry = m_settings.value(geometryKey).toByteArray();
-    if (geometry.isEmpty() || !restoreGeometry(geometry))
-        return;
-    // A screen may be gone since: come back to one that is there.
-    const auto screens = QGuiApplication::screens();
-    const bool visible = std::any_of(screens.begin(), screens.end(), [this](const QScreen* s) {
-        return s->availableGeometry().intersects(frameGeometry());
-    });
-    if (!visible)
-        move(QGuiApplication::primaryScreen()->availableGeometry().topLeft());
-}
-
 void MainWindow::closeEvent(QCloseEvent* event) {
     m_view->cancelGesture();
     if (!m_fileActions->mayLeave()) {
         event->ignore();
         return;
     }
-    m_settings.setValue(geometryKey, saveGeometry());
+    m_recovery.finish();
+    keepLayout(*this, m_start->panels(), m_settings);
     event->accept();
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    const auto urls = event->mimeData()->urls();
-    if (urls.size() == 1 && urls.front().isLocalFile())
+    if (!filesOf(*event->mimeData()).isEmpty())
         event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-    const auto urls = event->mimeData()->urls();
-    if (urls.size() == 1 && m_fileActions->mayLeave())
-        openPath(urls.front().toLocalFile());
+    QStringList paths = filesOf(*event->mimeData());
+    if (paths.isEmpty() || !m_fileActions->mayLeave())
+        return;
+    openPath(paths.takeFirst());
+    for (const QString& path : paths)
+        Q_EMIT windowWanted(path);
 }
 
 } // namespace frontwright

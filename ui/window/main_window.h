@@ -3,18 +3,22 @@
 #include "ui/elevation/elevation_view.h"
 #include "ui/session/session.h"
 #include "ui/window/case_file.h"
+#include "ui/window/recovery.h"
 
 #include <QMainWindow>
 #include <QSettings>
 
 class QLabel;
+class QStackedWidget;
 
 namespace frontwright {
 
 class EditActions;
 class FileActions;
 class FindingsPanel;
+class StartPlace;
 class ViewActions;
+class ViewSettings;
 
 /// Puts the parts together: elevation in the middle, panels round it, menus, status bar, title.
 /// Holds no behaviour of its own but closing and dropping files.
@@ -25,11 +29,19 @@ public:
 
     /// Opens without a question; reports what went wrong in a dialog.
     bool openPath(const QString& path);
+    /// The start page instead of a case.
+    void showStart();
 
     [[nodiscard]] Session& session() { return m_session; }
     [[nodiscard]] ElevationView& elevation() { return *m_view; }
     [[nodiscard]] CaseFile& file() { return m_file; }
+    [[nodiscard]] Recovery& recovery() { return m_recovery; }
+    [[nodiscard]] StartPlace& start() { return *m_start; }
     [[nodiscard]] FindingsPanel& findings() { return *m_findings; }
+
+Q_SIGNALS:
+    /// A further file was dropped: it wants a window of its own.
+    void windowWanted(const QString& path);
 
 protected:
     void closeEvent(QCloseEvent*) override;
@@ -37,21 +49,25 @@ protected:
     void dropEvent(QDropEvent*) override;
 
 private:
+    void listen();
     void addDocks();
     QWidget* stepsPanel();
     void addMenus();
     void showTitle();
     void showTemplates();
-    void restore();
 
     Session m_session;
     QSettings& m_settings;
     CaseFile m_file;
+    Recovery m_recovery;
     ElevationView* m_view;
+    QStackedWidget* m_middle;
     FindingsPanel* m_findings;
     FileActions* m_fileActions;
     EditActions* m_editActions;
+    ViewSettings* m_viewSettings;
     ViewActions* m_viewActions;
+    StartPlace* m_start;
     QLabel* m_selectionLabel;
 };
 

@@ -1,5 +1,7 @@
 #include "ui/window/view_actions.h"
 
+#include "ui/window/view_settings.h"
+
 #include <QActionGroup>
 #include <QApplication>
 #include <QMenu>
@@ -8,7 +10,7 @@
 
 namespace frontwright {
 
-ViewActions::ViewActions(Session& session, ElevationView& view, QObject* parent)
+ViewActions::ViewActions(Session& session, ElevationView& view, ViewSettings& kept, QObject* parent)
     : QObject(parent),
       m_session(session),
       m_view(view),
@@ -21,6 +23,16 @@ ViewActions::ViewActions(Session& session, ElevationView& view, QObject* parent)
     addTheme();
     connect(&session, &Session::styleChanged, this, &ViewActions::showStyle);
     showStyle();
+    keepIn(kept);
+}
+
+void ViewActions::keepIn(ViewSettings& kept) {
+    for (QAction* action : m_layers)
+        kept.keepSwitch(*action);
+    kept.keepSwitch(*m_dark);
+    for (const QActionGroup* group : {m_units, m_denominators})
+        for (const QAction* action : group->actions())
+            kept.keepStyleOf(*action);
 }
 
 void ViewActions::addZoom() {
@@ -42,8 +54,10 @@ void ViewActions::addZoom() {
 }
 
 void ViewActions::addLayers() {
-    const auto add = [this](const QString& text, const QString& tip, Shown ShownLayers::*layer) {
+    const auto add = [this](const char* name, const QString& text, const QString& tip,
+                            Shown ShownLayers::*layer) {
         auto* action = new QAction(text, this);
+        action->setObjectName(QLatin1String(name));
         action->setStatusTip(tip);
         action->setCheckable(true);
         action->setChecked(m_view.layers().*layer == Shown::Yes);
@@ -54,13 +68,14 @@ void ViewActions::addLayers() {
         });
         m_layers << action;
     };
-    add(tr("&Dimensions"), tr("Show the sizes round the case"), &ShownLayers::dimensions);
-    add(tr("&Holes"), tr("Show the holes for screws and handles"), &ShownLayers::holes);
-    add(tr("&Boxes behind the fronts"), tr("Show each drawer box and its bottom"),
+    add("dimensions", tr("&Dimensions"), tr("Show the sizes round the case"),
+        &ShownLayers::dimensions);
+    add("holes", tr("&Holes"), tr("Show the holes for screws and handles"), &ShownLayers::holes);
+    add("boxes", tr("&Boxes behind the fronts"), tr("Show each drawer box and its bottom"),
         &ShownLayers::boxes);
-    add(tr("&Where a mounting screw may go"), tr("Show the region of the box wall that is free"),
-        &ShownLayers::allowedRegion);
-    add(tr("&Signs of findings"), tr("Show a sign where something is to be heeded"),
+    add("allowedRegion", tr("&Where a mounting screw may go"),
+        tr("Show the region of the box wall that is free"), &ShownLayers::allowedRegion);
+    add("findings", tr("&Signs of findings"), tr("Show a sign where something is to be heeded"),
         &ShownLayers::findings);
 }
 
@@ -90,6 +105,7 @@ void ViewActions::addUnits() {
 }
 
 void ViewActions::addTheme() {
+    m_dark->setObjectName(QStringLiteral("dark"));
     m_dark->setCheckable(true);
     m_dark->setStatusTip(tr("Light is ink on paper, dark is a blueprint"));
     m_dark->setChecked(themeOf(QApplication::palette()) == Theme::Blueprint);

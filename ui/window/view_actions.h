@@ -10,12 +10,15 @@ class QActionGroup;
 
 namespace frontwright {
 
+class ViewSettings;
+
 /// How the case is looked at: zoom, layers, unit and denominator, light or dark. None of it is an
 /// undo step or an unsaved change.
 class ViewActions : public QObject {
     Q_OBJECT
 public:
-    ViewActions(Session&, ElevationView&, QObject* parent);
+    /// `kept` restores what was chosen before.
+    ViewActions(Session&, ElevationView&, ViewSettings& kept, QObject* parent);
 
     void fill(QMenu& menu);
     void fill(QToolBar& bar);
@@ -25,6 +28,7 @@ private:
     void addLayers();
     void addUnits();
     void addTheme();
+    void keepIn(ViewSettings& kept);
     void showStyle();
 
     Session& m_session;

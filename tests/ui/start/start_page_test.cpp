@@ -1,0 +1,123 @@
+// The start page: what to do while no case is open.
+
+#include "ui/start/start_page.h"
+
+#include "tests/ui/elevation/open_window.h"
+#include "ui/window/start_place.h"
+
+#include <QAccessible>
+#include <QApplication>
+#include <QDockWidget>
+#include <QLabel>
+#include <QPushButton>
+#include <QTest>
+
+namespace frontwright::testing {
+namespace {
+
+class Start : public OpenWindow {
+protected:
+    void SetUp() override {
+        OpenWindow::SetUp();
+        window.showStart();
+        QApplication::processEvents();
+    }
+    StartPage& page() { return *window.start().page(); }
+    int shownPanels() {
+        int count = 0;
+        for (const QDockWidget* dock : window.findChildren<QDockWidget*>())
+            count += !dock->isHidden();
+        return count;
+    }
+    QPushButton* button(const QString& text) {
+        for (QPushButton* each : page().findChildren<QPushButton*>())
+            if (each->text() == text)
+                return each;
+        return nullptr;
+    }
+};
+
+TEST_F(Start, ShowsThePageAloneAndAnOpenedCaseWithItsPanels) {
+    EXPECT_TRUE(page().isVisible());
+    EXPECT_FALSE(view().isVisible());
+    EXPECT_EQ(shownPanels(), 0);
+    EXPECT_FALSE(window.windowTitle().contains(QLatin1String("New case")));
+    ASSERT_FALSE(window.file().startNew(threeRows()));
+    EXPECT_FALSE(page().isVisible());
+    EXPECT_TRUE(view().isVisible());
+    EXPECT_GT(shownPanels(), 4);
+}
+
+TEST_F(Start, DrawsEverySampleFromItsOwnDocument) {
+    ASSERT_EQ(page().samples().size(), 3U);
+    for (const SampleCard* card : page().samples()) {
+        EXPECT_TRUE(QTest::qWaitFor([&] { return card->isDrawn(); }, 60'000));
+        EXPECT_FALSE(card->text().isEmpty());
+    }
+    // The drawing is there: more than sheet and frame.
+    SampleCard& card = *page().samples().front();
+    const QImage picture = card.grab().toImage();
+    SampleCard empty(card.sample());
+    empty.resize(card.size());
+    EXPECT_NE(empty.grab().toImage(), picture);
+}
+
+TEST_F(Start, OpensASampleAsACaseOfItsOwn) {
+    SampleCard& card = *page().samples().front();
+    QTest::mouseClick(&card, Qt::LeftButton);
+    EXPECT_FALSE(window.start().isShown());
+    EXPECT_EQ(session().project(), card.sample().project);
+    EXPECT_FALSE(window.file().hasPath()) << "the sample itself is never saved over";
+    EXPECT_FALSE(window.file().isUnsaved());
+    EXPECT_TRUE(window.file().name().contains(card.sample().fileName));
+}
+
+TEST_F(Start, IsUsedByTheKeyboardAlone) {
+    SampleCard& card = *page().samples().back();
+    card.setFocus();
+    QTest::keyClick(&card, Qt::Key_Space);
+    EXPECT_EQ(session().project(), card.sample().project);
+}
+
+TEST_F(Start, NamesAllThatTakesTheKeyboard) {
+    page().showRecent({QStringLiteral("/no/such/a.frontwright")});
+    int count = 0;
+    for (QWidget* widget : page().findChildren<QWidget*>()) {
+        if (widget->focusPolicy() == Qt::NoFocus ||
+            widget->objectName().startsWith(QLatin1String("qt_")))
+            continue;
+        ++count;
+        QAccessibleInterface* accessible = QAccessible::queryAccessibleInterface(widget);
+        ASSERT_NE(accessible, nullptr);
+        EXPECT_FALSE(accessible->text(QAccessible::Name).isEmpty())
+            << widget->metaObject()->className();
+    }
+    EXPECT_EQ(count, 6) << "new, open, one recent case, three samples";
+}
+
+TEST_F(Start, ListsRecentCasesByNameThoughTheyAreGone) {
+    page().showRecent({});
+    EXPECT_FALSE(page().findChildren<QLabel*>().isEmpty());
+    page().showRecent({QStringLiteral("/no/such/a & b.frontwright")});
+    QPushButton* recent = button(QStringLiteral("a && b.frontwright"));
+    ASSERT_NE(recent, nullptr);
+    QString wanted;
+    QObject::disconnect(&page(), &StartPage::recentWanted, nullptr, nullptr);
+    QObject::connect(&page(), &StartPage::recentWanted, &page(),
+                     [&](const QString& path) { wanted = path; });
+    recent->click();
+    EXPECT_EQ(wanted, QStringLiteral("/no/such/a & b.frontwright"));
+}
+
+TEST_F(Start, ComesBackWhenTheCaseIsClosed) {
+    ASSERT_FALSE(window.file().startNew(threeRows()));
+    ASSERT_FALSE(window.start().isShown());
+    for (QAction* action : window.findChildren<QAction*>())
+        if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_W))
+            action->trigger();
+    EXPECT_TRUE(window.start().isShown());
+    EXPECT_EQ(shownPanels(), 0);
+}
+
+} // namespace
+} // namespace frontwright::testing

@@ -1,0 +1,153 @@
+#include "ui/start/start_page.h"
+
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QTimer>
+#include <QVBoxLayout>
+
+namespace frontwright {
+
+namespace {
+
+QLabel* heading(const QString& text, double size) {
+    auto* label = new QLabel(text);
+    QFont font = label->font();
+    font.setPointSizeF(font.pointSizeF() * size);
+    font.setBold(true);
+    label->setFont(font);
+    return label;
+}
+
+QLabel* words(const QString& text) {
+    auto* label = new QLabel(text);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+} // namespace
+
+StartPage::StartPage(Catalogue programs, QWidget* parent)
+    : QScrollArea(parent),
+      m_programs(std::move(programs)) {
+    setAccessibleName(tr("Start page"));
+    setFrameShape(QFrame::NoFrame);
+    setWidgetResizable(true);
+    auto* page = new QWidget;
+    auto* layout = new QVBoxLayout(page);
+    const int em = fontMetrics().height();
+    layout->setContentsMargins(3 * em, 2 * em, 3 * em, 2 * em);
+    layout->setSpacing(em / 2);
+    layout->addWidget(heading(tr("Drawer fronts that fit"), 1.8));
+    layout->addWidget(words(tr("Every front, hole, screw and bolt in its place before the drill "
+                               "goes in.")));
+    layout->addSpacing(em);
+    layout->addWidget(beginnings());
+    layout->addSpacing(em);
+    layout->addWidget(heading(tr("Look at a sample"), 1.2));
+    layout->addWidget(sampleRow());
+    layout->addStretch();
+    setWidget(page);
+}
+
+QWidget* StartPage::beginnings() {
+    auto* box = new QWidget;
+    auto* columns = new QHBoxLayout(box);
+    columns->setContentsMargins(0, 0, 0, 0);
+    columns->setSpacing(3 * fontMetrics().height());
+
+    // Layouts inside take the columns' wide spacing otherwise.
+    const int line = fontMetrics().height() / 3;
+    auto* first = new QVBoxLayout;
+    first->setSpacing(line);
+    first->addWidget(heading(tr("What to do first"), 1.2));
+    for (const QString& step :
+         {tr("1. Make a new case from its outer size, its frame and its rows."),
+          tr("2. Drag the rails, or click a dimension and type it."),
+          tr("3. Click a front and choose its profile, box, screws and handle."),
+          tr("4. Heed the findings, then print the templates at full size.")})
+        first->addWidget(words(step));
+    first->addSpacing(line);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(2 * line);
+    auto* make = new QPushButton(tr("&New case…"));
+    make->setStatusTip(tr("Start a case from a few numbers"));
+    make->setDefault(true);
+    connect(make, &QPushButton::clicked, this, &StartPage::newWanted);
+    auto* open = new QPushButton(tr("&Open…"));
+    open->setStatusTip(tr("Open a case file"));
+    connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
+    buttons->addWidget(make);
+    buttons->addWidget(open);
+    buttons->addStretch();
+    first->addLayout(buttons);
+    first->addStretch();
+    columns->addLayout(first, 1);
+
+    auto* recent = new QVBoxLayout;
+    recent->setSpacing(line);
+    recent->addWidget(heading(tr("Recent cases"), 1.2));
+    m_recent = new QVBoxLayout;
+    m_recent->setSpacing(2);
+    recent->addLayout(m_recent);
+    recent->addStretch();
+    columns->addLayout(recent, 1);
+    return box;
+}
+
+void StartPage::showRecent(const QStringList& paths) {
+    while (QLayoutItem* item = m_recent->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    if (paths.isEmpty())
+        m_recent->addWidget(words(tr("None yet. Cases that you save or open stand here.")));
+    for (const QString& path : paths) {
+        const QFileInfo info(path);
+        QString name = info.fileName();
+        name.replace(u'&', QStringLiteral("&&"));
+        auto* button = new QPushButton(name);
+        button->setFlat(true);
+        button->setToolTip(path);
+        button->setStatusTip(path);
+        button->setAccessibleDescription(path);
+        button->setStyleSheet(QStringLiteral("text-align: left; padding: 3px 6px;"));
+        connect(button, &QPushButton::clicked, this, [this, path] { Q_EMIT recentWanted(path); });
+        m_recent->addWidget(button);
+    }
+}
+
+QWidget* StartPage::sampleRow() {
+    auto* box = new QWidget;
+    auto* row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(fontMetrics().height());
+    for (SampleCase& sample : sampleCases()) {
+        auto* card = new SampleCard(std::move(sample));
+        connect(card, &QAbstractButton::clicked, this,
+                [this, card] { Q_EMIT sampleWanted(card->sample()); });
+        row->addWidget(card);
+        m_samples.push_back(card);
+    }
+    row->addStretch();
+    return box;
+}
+
+void StartPage::showEvent(QShowEvent* event) {
+    QScrollArea::showEvent(event);
+    QTimer::singleShot(0, this, &StartPage::drawNext);
+}
+
+void StartPage::drawNext() {
+    for (SampleCard* card : m_samples)
+        if (!card->isDrawn()) {
+            card->draw(m_programs);
+            if (card->isDrawn())
+                QTimer::singleShot(0, this, &StartPage::drawNext);
+            return;
+        }
+}
+
+} // namespace frontwright
