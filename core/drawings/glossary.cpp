@@ -1,0 +1,170 @@
+#include "core/drawings/glossary_parts.h"
+
+#include <array>
+#include <cassert>
+#include <cmath>
+#include <numbers>
+
+namespace frontwright {
+
+namespace {
+
+struct Word {
+    Term term;
+    std::string_view key;
+    std::string_view name;
+    Drawing (*draw)(Term);
+};
+
+/// In the order of the enumerators.
+constexpr auto allWords = std::to_array<Word>({
+    {Term::Case, "case", "case", glossary::ofFrame},
+    {Term::FaceFrame, "face-frame", "face frame", glossary::ofFrame},
+    {Term::Stile, "stile", "stile", glossary::ofFrame},
+    {Term::Rail, "rail", "rail", glossary::ofFrame},
+    {Term::Divider, "divider", "divider", glossary::ofFrame},
+    {Term::Opening, "opening", "opening", glossary::ofFrame},
+    {Term::Front, "front", "front", glossary::ofFronts},
+    {Term::Overlay, "overlay", "overlay", glossary::ofFronts},
+    {Term::Inset, "inset", "inset", glossary::ofFronts},
+    {Term::Reveal, "reveal", "reveal", glossary::ofFronts},
+    {Term::Spacer, "spacer", "spacer", glossary::ofFronts},
+    {Term::Stop, "stop", "stop", glossary::ofFronts},
+    {Term::Bank, "bank", "bank", glossary::ofFronts},
+    {Term::Field, "field", "field", glossary::ofFronts},
+    {Term::EdgeProfile, "edge-profile", "edge profile", glossary::ofFronts},
+    {Term::DrawerBox, "drawer-box", "drawer box", glossary::ofBox},
+    {Term::BoxWall, "box-wall", "box wall", glossary::ofBox},
+    {Term::Bottom, "bottom", "bottom", glossary::ofBox},
+    {Term::Runner, "runner", "runner", glossary::ofBox},
+    {Term::Pull, "pull", "pull", glossary::ofHandles},
+    {Term::Knob, "knob", "knob", glossary::ofHandles},
+    {Term::CentreToCentre, "centre-to-centre", "centre-to-centre", glossary::ofHandles},
+    {Term::Backplate, "backplate", "backplate", glossary::ofHandles},
+    {Term::Bolt, "bolt", "bolt", glossary::ofFasteners},
+    {Term::MountingScrew, "mounting-screw", "mounting screw", glossary::ofFasteners},
+    {Term::PilotHole, "pilot-hole", "pilot hole", glossary::ofFasteners},
+    {Term::ClearanceHole, "clearance-hole", "clearance hole", glossary::ofFasteners},
+    {Term::AccessHole, "access-hole", "access hole", glossary::ofFasteners},
+    {Term::Counterbore, "counterbore", "counterbore", glossary::ofFasteners},
+    {Term::Countersink, "countersink", "countersink", glossary::ofFasteners},
+    {Term::Grip, "grip", "grip", glossary::ofFasteners},
+    {Term::Engagement, "engagement", "engagement", glossary::ofFasteners},
+    {Term::TipCover, "tip-cover", "tip cover", glossary::ofFasteners},
+    {Term::StoryStick, "story-stick", "story stick", glossary::ofWork},
+    {Term::SetupBlock, "setup-block", "setup block", glossary::ofWork},
+    {Term::FillerStrip, "filler-strip", "filler strip", glossary::ofWork},
+    {Term::PullOutBoard, "pull-out-board", "pull-out board", glossary::ofWork},
+    {Term::Furring, "furring", "furring", glossary::ofWork},
+    {Term::Kerf, "kerf", "kerf", glossary::ofWork},
+    {Term::BoardFoot, "board-foot", "board foot", glossary::ofWood},
+    {Term::FlatSawn, "flat-sawn", "flat-sawn", glossary::ofWood},
+    {Term::QuarterSawn, "quarter-sawn", "quarter-sawn", glossary::ofWood},
+    {Term::MoistureContent, "moisture-content", "moisture content", glossary::ofWood},
+});
+
+constexpr bool isInOrder() {
+    for (std::size_t i = 0; i < allWords.size(); ++i)
+        if (static_cast<std::size_t>(allWords[i].term) != i)
+            return false;
+    return true;
+}
+static_assert(isInOrder());
+static_assert(allWords.size() == static_cast<std::size_t>(termCount));
+
+const Word& wordOf(Term term) {
+    assert(static_cast<std::size_t>(term) < allWords.size());
+    return allWords[static_cast<std::size_t>(term)];
+}
+
+} // namespace
+
+std::string_view key(Term term) {
+    return wordOf(term).key;
+}
+
+std::string_view nameOf(Term term) {
+    return wordOf(term).name;
+}
+
+Drawing drawingOf(Term term) {
+    return wordOf(term).draw(term);
+}
+
+namespace glossary {
+
+void Picture::hatch(std::vector<PointMm> outline, Grain grain,
+                    std::vector<std::vector<PointMm>> without) {
+    HatchMark hatch;
+    hatch.outline = std::move(outline);
+    hatch.spacing = 1.4;
+    hatch.angle = grain == Grain::Rising ? 45 : -45;
+    hatch.without = std::move(without);
+    m_sketch.add({Layer::CutHatch, std::move(hatch), {}});
+}
+
+void Picture::part(const BoxMm& box, Look look) {
+    part(cornersOf(box), look);
+}
+
+void Picture::part(std::vector<PointMm> outline, Look look) {
+    if (look == Look::Meant)
+        hatch(outline, Grain::Rising, {});
+    m_sketch.path(look == Look::Meant ? Layer::FrontEdge : Layer::MemberEdge, std::move(outline),
+                  PathMark::End::Closed, {});
+}
+
+void Picture::cut(std::vector<PointMm> outline, Grain grain, Look look,
+                  std::vector<std::vector<PointMm>> without) {
+    hatch(outline, grain, std::move(without));
+    m_sketch.path(look == Look::Meant ? Layer::CutEdge : Layer::MemberEdge, std::move(outline),
+                  PathMark::End::Closed, {});
+}
+
+void Picture::cut(const BoxMm& box, Grain grain, Look look,
+                  std::vector<std::vector<PointMm>> without) {
+    cut(cornersOf(box), grain, look, std::move(without));
+}
+
+void Picture::steel(std::vector<PointMm> outline, Look look) {
+    m_sketch.path(look == Look::Meant ? Layer::FrontEdge : Layer::Fastener, std::move(outline),
+                  PathMark::End::Closed, {});
+}
+
+void Picture::hidden(const BoxMm& box) {
+    m_sketch.rectangle(Layer::BoxEdge, box, {});
+}
+
+void Picture::edge(std::vector<PointMm> points) {
+    m_sketch.path(Layer::FrontEdge, std::move(points), PathMark::End::Open, {});
+}
+
+void Picture::line(const PointMm& from, const PointMm& to) {
+    m_sketch.line(Layer::MemberEdge, from, to, {});
+}
+
+void Picture::axis(const PointMm& from, const PointMm& to) {
+    m_sketch.line(Layer::Centre, from, to, {});
+}
+
+void Picture::length(const PointMm& from, const PointMm& to, double offset) {
+    m_sketch.add({Layer::Dimension, DimensionMark{from, to, offset, {}, {}}, {}});
+}
+
+BoxMm box(double left, double bottom, double right, double top) {
+    return {PointMm(left, bottom), PointMm(right, top)};
+}
+
+std::vector<PointMm> arc(const PointMm& centre, double radius, double from, double to) {
+    constexpr int steps = 60;
+    std::vector<PointMm> points;
+    for (int i = 0; i <= steps; ++i) {
+        const double angle = (from + (to - from) * i / steps) * std::numbers::pi / 180;
+        points.push_back(centre + radius * PointMm(std::cos(angle), std::sin(angle)));
+    }
+    return points;
+}
+
+} // namespace glossary
+
+} // namespace frontwright
