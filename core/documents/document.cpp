@@ -67,7 +67,8 @@ Result<Project> readDocument(std::string_view bytes) {
 
 std::string writeDocument(const Project& project) {
     std::string json;
-    writeValue(Target{json, project.style.unit, nullptr, nullptr}, project);
+    const WriteState state{project.style.unit, project.presets};
+    writeValue(Target{json, state, nullptr, nullptr}, project);
     return layOutJson(json);
 }
 

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "core/case/choices.h"
+#include "core/documents/decisions.h"
 #include "core/documents/level.h"
 #include "core/documents/reading.h"
+#include "core/documents/writing.h"
 
 namespace frontwright::documents {
 
@@ -78,24 +80,50 @@ void members(auto& a, Is<HardwareSpec> auto& s) {
     a.optional("placedAt", s.placedAt);
 }
 
+/// The case's decision, or the one that an opening makes where it makes one.
+template<class Spec>
+void decision(Reading& a, std::string_view name, FrontDefaults& s) {
+    using Places = PresetPlaces<Spec>;
+    Decision<Spec> read{s.*Places::ofCase, s.presets[Places::kind]};
+    a.required(name, read);
+}
+template<class Spec>
+void decision(Writing& a, std::string_view name, const FrontDefaults& s) {
+    using Places = PresetPlaces<Spec>;
+    a.required(name, Decision<const Spec>{s.*Places::ofCase, s.presets[Places::kind]});
+}
+template<class Spec>
+void decision(Reading& a, std::string_view name, FrontChoices& s) {
+    using Places = PresetPlaces<Spec>;
+    OptionalDecision<Spec> read{s.*Places::ofOpening, {}, {}};
+    a.optional(name, read);
+    setPresetName(s, Places::kind, std::move(read.preset));
+}
+template<class Spec>
+void decision(Writing& a, std::string_view name, const FrontChoices& s) {
+    using Places = PresetPlaces<Spec>;
+    if (const auto& own = s.*Places::ofOpening)
+        a.required(name, Decision<const Spec>{*own, presetName(s, Places::kind)});
+}
+
 void members(auto& a, Is<FrontDefaults> auto& s) {
     a.required("fit", s.fit);
     a.required("thickness", s.thickness);
     a.always("species", s.species);
-    a.required("profile", s.profile);
-    a.required("box", s.box);
-    a.required("mounting", s.mounting);
-    a.required("hardware", s.hardware);
+    decision<Profile>(a, "profile", s);
+    decision<BoxSpec>(a, "box", s);
+    decision<MountingSpec>(a, "mounting", s);
+    decision<HardwareSpec>(a, "hardware", s);
 }
 
 /// Stands among an opening's own members.
 void members(auto& a, Is<FrontChoices> auto& s) {
     a.defaulted("fit", s.fit, {});
     a.optional("thickness", s.thickness);
-    a.optional("profile", s.profile);
-    a.optional("box", s.box);
-    a.optional("mounting", s.mounting);
-    a.optional("hardware", s.hardware);
+    decision<Profile>(a, "profile", s);
+    decision<BoxSpec>(a, "box", s);
+    decision<MountingSpec>(a, "mounting", s);
+    decision<HardwareSpec>(a, "hardware", s);
 }
 
 } // namespace frontwright::documents

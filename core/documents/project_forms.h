@@ -5,6 +5,7 @@
 #include "core/documents/document.h"
 #include "core/documents/front_forms.h"
 #include "core/documents/header.h"
+#include "core/documents/preset_forms.h"
 
 namespace frontwright::documents {
 
@@ -50,6 +51,8 @@ void members(auto& a, Is<Project> auto& s) {
     a.whole("denominator", s.style.denominator, {8, 64});
     if (const int n = s.style.denominator; n != 8 && n != 16 && n != 32 && n != 64)
         a.refuse("denominator", "8, 16, 32 or 64");
+    a.defaulted("presets", s.presets, {});
+    remember(a, s.presets);
     a.required("case", s.casework);
     a.required("fronts", s.fronts);
     a.always("limits", s.limits);

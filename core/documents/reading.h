@@ -4,6 +4,7 @@
 #include "core/documents/json_tree.h"
 #include "core/documents/level.h"
 #include "core/documents/words.h"
+#include "core/project/presets.h"
 
 #include <optional>
 #include <span>
@@ -22,6 +23,7 @@ struct ReadState {
     std::optional<Error> error;
     std::int32_t nextId = firstFreeId;
     std::size_t openings = 0;
+    const Presets* presets = nullptr; ///< once read; before that, and in catalogues, there are none
 };
 
 /// Where a value stands, and who keeps what is not known below it.

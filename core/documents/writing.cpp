@@ -17,7 +17,7 @@ void writeValue(const Target& to, std::int64_t number) {
 }
 
 void writeValue(const Target& to, WrittenLength length) {
-    appendQuoted(to.out, written(length, to.unit));
+    appendQuoted(to.out, written(length, to.state.unit));
 }
 
 void writeValue(const Target& to, Length length) {
@@ -34,7 +34,7 @@ void writeValue(const Target& to, SpecificGravity gravity) {
 }
 
 void writeValue(const Target& to, const SideFit& side) {
-    appendQuoted(to.out, std::string(wordOf(side.fit)) + ' ' + written(side.amount, to.unit));
+    appendQuoted(to.out, std::string(wordOf(side.fit)) + ' ' + written(side.amount, to.state.unit));
 }
 
 void writeValue(const Target& to, const PerSide<bool>& sides) {
@@ -71,7 +71,7 @@ Target Writing::begin(std::string_view name, const Level* level) {
         m_names.emplace_back(name);
     appendQuoted(m_to.out, name);
     m_to.out += ':';
-    return {m_to.out, m_to.unit, m_to.kept, level};
+    return {m_to.out, m_to.state, m_to.kept, level};
 }
 
 void Writing::fixed(std::string_view name, std::string_view value) {

@@ -3,6 +3,7 @@
 #include "core/case/choices.h"
 #include "core/documents/level.h"
 #include "core/documents/words.h"
+#include "core/project/presets.h"
 
 #include <cstdint>
 #include <optional>
@@ -12,10 +13,16 @@
 
 namespace frontwright::documents {
 
+/// What goes along through one writing.
+struct WriteState {
+    Unit unit; ///< the document's
+    const Presets& presets;
+};
+
 /// Where a value goes, and who kept what was not known below it.
 struct Target {
     std::string& out; ///< JSON without white space; see layOutJson
-    Unit unit;        ///< the document's
+    const WriteState& state;
     const Unknowns* kept = nullptr;
     const Level* level = nullptr;
 };
@@ -100,7 +107,7 @@ void writeValue(const Target& to, const std::vector<T>& list) {
             to.out += ',';
         if constexpr (HasId<T>) {
             const Level level{to.level, item.id};
-            writeValue(Target{to.out, to.unit, to.kept, &level}, item);
+            writeValue(Target{to.out, to.state, to.kept, &level}, item);
         } else {
             writeValue(to, item);
         }
@@ -123,7 +130,7 @@ void writeValue(const Target& to, const PerSide<T>& sides) {
 template<class T>
 Target keptIn(const Target& to, const T& value) {
     if constexpr (requires { value.unknowns; })
-        return {to.out, to.unit, &value.unknowns, nullptr};
+        return {to.out, to.state, &value.unknowns, nullptr};
     else
         return to;
 }

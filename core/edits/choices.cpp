@@ -2,6 +2,7 @@
 
 #include "core/edits/choices_checks.h"
 #include "core/edits/divisions.h"
+#include "core/edits/presets.h"
 #include "core/edits/tree_paths.h"
 
 namespace frontwright {
@@ -78,25 +79,21 @@ Result<Project> setHardware(const Project& project, EditTarget target,
 }
 
 Result<Project> clearChoice(const Project& project, OpeningId id, Choice choice) {
-    return changeOpening(project, id, [choice](Opening opening) {
-        FrontChoices& choices = opening.choices;
-        switch (choice) {
-        case Choice::Thickness:
-            choices.thickness.reset();
-            break;
-        case Choice::Profile:
-            choices.profile.reset();
-            break;
-        case Choice::Box:
-            choices.box.reset();
-            break;
-        case Choice::Mounting:
-            choices.mounting.reset();
-            break;
-        case Choice::Hardware:
-            choices.hardware.reset();
-            break;
-        }
+    const std::span<const OpeningId> one(&id, 1);
+    switch (choice) {
+    case Choice::Thickness:
+        break;
+    case Choice::Profile:
+        return followCase(project, one, PresetKind::Profile);
+    case Choice::Box:
+        return followCase(project, one, PresetKind::Box);
+    case Choice::Mounting:
+        return followCase(project, one, PresetKind::Mounting);
+    case Choice::Hardware:
+        return followCase(project, one, PresetKind::Hardware);
+    }
+    return changeOpening(project, id, [](Opening opening) {
+        opening.choices.thickness.reset();
         return opening;
     });
 }

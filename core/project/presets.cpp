@@ -4,11 +4,12 @@ namespace frontwright {
 namespace {
 
 template<class Spec>
-PresetOrigin originAmong(const PresetList<Spec>& list, const Spec& value, const std::string& name) {
+PresetOrigin originAmong(const PresetList<Spec>& list, const Spec& value, std::string_view name) {
     if (name.empty())
         return {Origin::Own, {}};
     const Preset<Spec>* preset = findPreset(list, name);
-    return {preset != nullptr && preset->value == value ? Origin::Preset : Origin::Departs, name};
+    return {preset != nullptr && preset->value == value ? Origin::Preset : Origin::Departs,
+            std::string(name)};
 }
 
 } // namespace
@@ -38,9 +39,21 @@ PresetOrigin originOf(const Presets& presets, const FrontChoices& choices, Prese
         const auto& own = choices.*places.ofOpening;
         if (!own)
             return {Origin::TheCase, {}};
-        const std::string name = choices.presets ? (*choices.presets)[kind] : std::string();
-        return originAmong(presets.*places.list, *own, name);
+        return originAmong(presets.*places.list, *own, presetName(choices, kind));
     });
+}
+
+void setPresetName(FrontChoices& choices, PresetKind kind, std::string name) {
+    if (!choices.presets && name.empty())
+        return;
+    PresetNames& names = choices.presets ? *choices.presets : choices.presets.emplace();
+    names[kind] = std::move(name);
+    if (names.isEmpty())
+        choices.presets.reset();
+}
+
+std::string_view presetName(const FrontChoices& choices, PresetKind kind) {
+    return choices.presets ? std::string_view((*choices.presets)[kind]) : std::string_view();
 }
 
 } // namespace frontwright

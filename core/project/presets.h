@@ -106,4 +106,9 @@ struct PresetOrigin {
 PresetOrigin originOf(const Presets&, const FrontDefaults&, PresetKind);
 PresetOrigin originOf(const Presets&, const FrontChoices&, PresetKind);
 
+/// Names the preset that an opening's own value comes from; empty: from none.
+void setPresetName(FrontChoices&, PresetKind, std::string name);
+/// Empty: from none.
+std::string_view presetName(const FrontChoices&, PresetKind);
+
 } // namespace frontwright

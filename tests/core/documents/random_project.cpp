@@ -106,6 +106,19 @@ HardwareSpec RandomProject::hardware() {
     return h;
 }
 
+Presets RandomProject::presets() {
+    Presets p;
+    for (std::int64_t n = upTo(2); n > 0; --n) {
+        p.hardware.push_back({"handle " + std::to_string(n) + text(), hardware(), {}});
+        p.profile.push_back({"\"edge\" " + std::to_string(n), profile(), {}});
+        p.box.push_back({"Kiste/" + std::to_string(n), box(), {}});
+        p.mounting.push_back({"screws " + std::to_string(n), mounting(), {}});
+        addUnknowns(p.hardware.back().unknowns);
+    }
+    addUnknowns(p.unknowns);
+    return p;
+}
+
 FrontChoices RandomProject::choices(Unknowns& unknowns) {
     FrontChoices c;
     for (const Side side : allSides)
@@ -115,6 +128,11 @@ FrontChoices RandomProject::choices(Unknowns& unknowns) {
     maybe(c.box, [this] { return box(); });
     maybe(c.mounting, [this] { return mounting(); });
     maybe(c.hardware, [this] { return hardware(); });
+    for (const PresetKind kind : allPresetKinds)
+        withPlaces(kind, [&](auto places) {
+            if (auto& own = c.*places.ofOpening)
+                setPresetName(c, kind, nameFor(m_presets.*places.list, *own));
+        });
     if (!(c.fit == FrontChoices{}.fit))
         addUnknowns(unknowns, "fit/");
     if (c.profile)
@@ -169,6 +187,10 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
 
 FrontDefaults RandomProject::fronts() {
     FrontDefaults f{frontFit(), length(), text(), profile(), box(), mounting(), hardware(), {}, {}};
+    for (const PresetKind kind : allPresetKinds)
+        withPlaces(kind, [&](auto places) {
+            f.presets[kind] = nameFor(m_presets.*places.list, f.*places.ofCase);
+        });
     addUnknowns(f.unknowns, "fit/");
     addUnknowns(f.unknowns, "box/");
     addUnknowns(f.unknowns, "mounting/");
@@ -242,6 +264,7 @@ Project RandomProject::project() {
     p.title = text();
     p.note = text();
     p.style = {anyOf(Unit::Millimetre), denominators[static_cast<std::size_t>(upTo(3))]};
+    p.presets = m_presets = presets();
     p.casework = casework();
     p.fronts = fronts();
     p.limits = limits();

@@ -51,6 +51,17 @@ private:
     BoxSpec box();
     MountingSpec mounting();
     HardwareSpec hardware();
+    Presets presets();
+    /// The preset that `value` comes from; it follows it, or departs from it. Or none.
+    template<class Spec>
+    std::string nameFor(const PresetList<Spec>& list, Spec& value) {
+        if (list.empty() || chance(40))
+            return {};
+        const Preset<Spec>& preset = list[static_cast<std::size_t>(upTo(1)) % list.size()];
+        if (chance(50))
+            value = preset.value;
+        return preset.name;
+    }
     FrontChoices choices(Unknowns& unknowns);
     Source source() { return {anyOf(SourceKind::Maker), text()}; }
     std::vector<Length> stock();
@@ -62,6 +73,7 @@ private:
     RegionPtr region(int depth);
 
     std::mt19937 m_dice;
+    Presets m_presets;
     std::int32_t m_nextId = firstFreeId;
 };
 

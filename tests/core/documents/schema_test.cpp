@@ -7,6 +7,9 @@
 #include <rapidjson/schema.h>
 #include <rapidjson/stringbuffer.h>
 
+#include <set>
+#include <string>
+
 using namespace frontwright;
 using namespace frontwright::testing;
 
@@ -63,6 +66,9 @@ bool isBeyondASchema(const std::string& name) {
                                          "name_too_long",
                                          "overlong_utf_8",
                                          "own_species_twice",
+                                         "preset_of_another_kind",
+                                         "preset_twice",
+                                         "preset_unknown",
                                          "profile_step_too_high",
                                          "ratio_of_seven_decimals",
                                          "remainder_out_of_range",
@@ -116,7 +122,7 @@ TEST_F(CaseSchema, NamesTheRuleAndThePlace) {
 TEST_F(CaseSchema, DescribesEveryMember) {
     const rapidjson::Document schema = parsed(contentOf(schemaFile()));
     const auto& properties = schema["properties"];
-    for (const char* name : {"case", "fronts", "limits", "own"}) {
+    for (const char* name : {"presets", "case", "fronts", "limits", "own"}) {
         ASSERT_TRUE(properties.HasMember(name));
         EXPECT_TRUE(properties[name].HasMember("description")) << name;
         for (const auto& member : properties[name]["properties"].GetObject()) {
@@ -124,5 +130,20 @@ TEST_F(CaseSchema, DescribesEveryMember) {
                 member.value.HasMember("description") || member.value.HasMember("$ref");
             EXPECT_TRUE(isDescribed) << name << '.' << member.name.GetString();
         }
+    }
+}
+
+TEST_F(CaseSchema, ForbidsEveryMemberBesideAPreset) {
+    const rapidjson::Document schema = parsed(contentOf(schemaFile()));
+    const auto& definitions = schema["definitions"];
+    for (const std::string kind : {"profile", "box", "mounting", "hardware"}) {
+        std::set<std::string> forbidden;
+        for (const auto& rule :
+             definitions[(kind + "Decision").c_str()]["anyOf"][0]["not"]["anyOf"].GetArray())
+            forbidden.insert(rule["required"][0].GetString());
+        std::set<std::string> members{"departsFrom"};
+        for (const auto& member : definitions[kind.c_str()]["properties"].GetObject())
+            members.insert(member.name.GetString());
+        EXPECT_EQ(forbidden, members) << kind;
     }
 }

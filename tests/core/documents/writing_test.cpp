@@ -12,7 +12,9 @@ namespace {
 template<class T>
 std::string json(const T& value, Unit unit = Unit::Inch) {
     std::string text;
-    writeValue(Target{text, unit, nullptr, nullptr}, value);
+    const Presets none;
+    const WriteState state{unit, none};
+    writeValue(Target{text, state, nullptr, nullptr}, value);
     return text;
 }
 
@@ -88,7 +90,9 @@ TEST(Writing, HardwareLeavesOutWhatIsNotDecided) {
 TEST(Writing, KeptMembersGoBackIntoTheirObjects) {
     const Unknowns kept{{"inner/later", "1"}, {"a~1b", "[2]"}, {"other/later", "3"}};
     std::string text;
-    Writing outer({text, Unit::Inch, &kept, nullptr});
+    const Presets none;
+    const WriteState state{Unit::Inch, none};
+    Writing outer({text, state, &kept, nullptr});
     const Level level{nullptr, "inner"};
     Writing inner(outer.begin("inner", &level));
     inner.required("known", std::int64_t{0});
@@ -100,7 +104,9 @@ TEST(Writing, KeptMembersGoBackIntoTheirObjects) {
 TEST(Writing, ADefaultIsWrittenWhereSomethingIsKeptBelowIt) {
     const Unknowns kept{{"placed/x", "1"}};
     std::string text;
-    Writing object({text, Unit::Inch, &kept, nullptr});
+    const Presets none;
+    const WriteState state{Unit::Inch, none};
+    Writing object({text, state, &kept, nullptr});
     object.defaulted("name", std::string(), std::string());
     object.defaulted("placed", std::vector<WallPoint>{}, {});
     object.finish();
