@@ -21,6 +21,7 @@ const MountingSpec& mountingOf(const Project& p, EditTarget t) {
 
 PropertyForm* boxForm(Session& session) {
     auto* form = new PropertyForm(session, tr("Drawer box"));
+    form->addPresets(PresetKind::Box);
     const QString name = tr("Change the box");
     form->add(catalogueRow(
         tr("Runners"), tr("Choose the runners"), &Catalogue::runners,
@@ -44,12 +45,12 @@ PropertyForm* boxForm(Session& session) {
     form->add(specRow(tr("Sides"), name, &BoxSpec::sideThickness, boxOf, setBox));
     form->add(specRow(tr("Groove above lower edge"), name, &BoxSpec::grooveHeight, boxOf, setBox));
     form->add(specRow(tr("Bottom panel"), name, &BoxSpec::bottomThickness, boxOf, setBox));
-    followsCase(*form, &FrontChoices::box, Choice::Box);
     return form;
 }
 
 PropertyForm* mountingForm(Session& session) {
     auto* form = new PropertyForm(session, tr("Mounting screws"));
+    form->addPresets(PresetKind::Mounting);
     const QString name = tr("Change the mounting screws");
     form->add(catalogueRow(
         tr("Screw"), tr("Choose the mounting screw"), &Catalogue::woodScrews,
@@ -73,17 +74,17 @@ PropertyForm* mountingForm(Session& session) {
         [](const Work& w, EditTarget t) {
             return static_cast<int>(mountingOf(w.project, t).pattern);
         },
-        [](const Work& w, EditTarget t, int index) {
+        [](const Work& w, const Project& p, EditTarget t, int index) {
             constexpr ScrewPattern patterns[] = {ScrewPattern::FourCorners, ScrewPattern::Six,
                                                  ScrewPattern::ByHand};
-            MountingSpec spec = mountingOf(w.project, t);
+            MountingSpec spec = mountingOf(p, t);
             spec.pattern = patterns[index];
             const FrontPlan* front = t.opening ? w.plan.frontOf(*t.opening) : nullptr;
             // By hand starts from where the holes are.
             if (spec.pattern == ScrewPattern::ByHand && spec.placed.empty() && front)
                 for (const MountingHole& hole : front->mounting.holes)
                     spec.placed.push_back(hole.at);
-            return setMounting(w.project, t, spec);
+            return setMounting(p, t, spec);
         }});
     const QString placed = tr("placed where allowed");
     form->add(specRow(tr("From the box's sides"), name, &MountingSpec::fromSides, placed,
@@ -92,7 +93,6 @@ PropertyForm* mountingForm(Session& session) {
                       mountingOf, setMounting));
     form->add(specRow(tr("Upper row, from the top"), name, &MountingSpec::fromTop, placed,
                       mountingOf, setMounting));
-    followsCase(*form, &FrontChoices::mounting, Choice::Mounting);
     return form;
 }
 

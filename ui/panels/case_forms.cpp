@@ -87,10 +87,10 @@ PropertyForm* drawingForm(Session& session) {
             return QStringList{tr("Inches"), tr("Millimetres")};
         },
         [](const Work& w, EditTarget) { return static_cast<int>(w.project.style.unit); },
-        [](const Work& w, EditTarget, int index) {
-            LengthStyle style = w.project.style;
+        [](const Work&, const Project& p, EditTarget, int index) {
+            LengthStyle style = p.style;
             style.unit = index == 0 ? Unit::Inch : Unit::Millimetre;
-            return setStyle(w.project, style);
+            return setStyle(p, style);
         }});
     return form;
 }

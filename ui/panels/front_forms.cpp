@@ -55,9 +55,9 @@ void addFitRows(PropertyForm& form, const QString& label, Side side) {
         [side](const Work& w, EditTarget t) {
             return static_cast<int>(fitOf(w.project, t, side).fit);
         },
-        [side](const Work& w, EditTarget t, int index) {
+        [side](const Work&, const Project& p, EditTarget t, int index) {
             constexpr Fit fits[] = {Fit::Overlay, Fit::Gap, Fit::Inset};
-            return setFrontFit(w.project, t, side, {fits[index], fitOf(w.project, t, side).amount});
+            return setFrontFit(p, t, side, {fits[index], fitOf(p, t, side).amount});
         }});
     form.add(PropertyForm::LengthRow{tr("… by"), tr("Change an overlay or gap"),
                                      [side](const Project& p, EditTarget t) {
@@ -130,6 +130,7 @@ PropertyForm* stockForm(Session& session) {
 
 PropertyForm* profileForm(Session& session) {
     auto* form = new PropertyForm(session, tr("Edge profile"));
+    form->addPresets(PresetKind::Profile);
     const auto get = [](const Project& p, EditTarget t) -> const Profile& {
         return specOf(p, t, &FrontChoices::profile, &FrontDefaults::profile);
     };
@@ -141,19 +142,18 @@ PropertyForm* profileForm(Session& session) {
                 tr("Cove")};
         },
         [get](const Work& w, EditTarget t) { return static_cast<int>(get(w.project, t).family); },
-        [get](const Work& w, EditTarget t, int index) {
+        [get](const Work&, const Project& p, EditTarget t, int index) {
             constexpr ProfileFamily families[] = {ProfileFamily::Square,  ProfileFamily::Eased,
                                                   ProfileFamily::Chamfer, ProfileFamily::Round,
                                                   ProfileFamily::Raised,  ProfileFamily::Cove};
-            Profile profile = get(w.project, t);
+            Profile profile = get(p, t);
             profile.family = families[index];
-            return setProfile(w.project, t, profile);
+            return setProfile(p, t, profile);
         }});
     const QString name = tr("Change the edge profile");
     form->add(specRow(tr("Width into the face"), name, &Profile::width, get, setProfile));
     form->add(specRow(tr("Depth at the edge"), name, &Profile::depth, get, setProfile));
     form->add(specRow(tr("Step (raised)"), name, &Profile::step, get, setProfile));
-    followsCase(*form, &FrontChoices::profile, Choice::Profile);
     return form;
 }
 

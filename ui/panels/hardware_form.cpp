@@ -40,8 +40,8 @@ PropertyForm::ChoiceRow formRow() {
                         return static_cast<int>(i) + 1;
                 return id.empty() ? 0 : -1;
             },
-            [](const Work& w, EditTarget t, int index) {
-                return change(w.project, t, [&](HardwareSpec& spec) {
+            [](const Work& w, const Project& p, EditTarget t, int index) {
+                return change(p, t, [&](HardwareSpec& spec) {
                     spec.form =
                         index == 0
                             ? std::string()
@@ -60,10 +60,10 @@ PropertyForm::ChoiceRow placingRow() {
             [](const Work& w, EditTarget t) {
                 return static_cast<int>(hardwareOf(w.project, t).placing);
             },
-            [](const Work& w, EditTarget t, int index) {
+            [](const Work&, const Project& p, EditTarget t, int index) {
                 constexpr Placing placings[] = {Placing::CentredOnFront, Placing::CentredInField,
                                                 Placing::FromTop, Placing::OpticalCentre};
-                return change(w.project, t, [&](HardwareSpec& spec) {
+                return change(p, t, [&](HardwareSpec& spec) {
                     spec.placing = placings[index];
                     spec.placedAt.reset();
                 });
@@ -79,8 +79,8 @@ PropertyForm::ChoiceRow wayRow() {
                                tr("front only, access hole in the wall")};
         },
         [](const Work& w, EditTarget t) { return static_cast<int>(hardwareOf(w.project, t).way); },
-        [](const Work& w, EditTarget t, int index) {
-            return change(w.project, t, [&](HardwareSpec& spec) {
+        [](const Work&, const Project& p, EditTarget t, int index) {
+            return change(p, t, [&](HardwareSpec& spec) {
                 spec.way = allMountingWays[static_cast<std::size_t>(index)];
             });
         }};
@@ -90,6 +90,7 @@ PropertyForm::ChoiceRow wayRow() {
 
 PropertyForm* hardwareForm(Session& session) {
     auto* form = new PropertyForm(session, tr("Handle and bolt"));
+    form->addPresets(PresetKind::Hardware);
     const QString name = tr("Change the handle");
     const auto get = hardwareOf;
     form->add(formRow());
@@ -107,7 +108,6 @@ PropertyForm* hardwareForm(Session& session) {
                       tr("head and room round it"), get, setHardware));
     form->add(specRow(tr("Access hole diameter"), name, &HardwareSpec::accessDiameter,
                       tr("head and room round it"), get, setHardware));
-    followsCase(*form, &FrontChoices::hardware, Choice::Hardware);
     return form;
 }
 

@@ -1,6 +1,7 @@
 #include "ui/panels/property_form.h"
 
 #include "ui/fields/length_field.h"
+#include "ui/panels/preset_row.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -18,6 +19,7 @@ namespace frontwright {
 PropertyForm::PropertyForm(Session& session, const QString& title, QWidget* parent)
     : QWidget(parent),
       m_session(session),
+      m_column(new QVBoxLayout(this)),
       m_form(new QFormLayout),
       m_title(new QLabel(title)),
       m_follow(new QPushButton(tr("Follow the case"))) {
@@ -30,10 +32,9 @@ PropertyForm::PropertyForm(Session& session, const QString& title, QWidget* pare
     head->addWidget(m_title);
     head->addStretch();
     head->addWidget(m_follow);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 6, 0, 6);
-    column->addLayout(head);
-    column->addLayout(m_form);
+    m_column->setContentsMargins(0, 6, 0, 6);
+    m_column->addLayout(head);
+    m_column->addLayout(m_form);
     m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
     connect(m_follow, &QPushButton::clicked, this,
@@ -55,11 +56,7 @@ std::optional<Error> PropertyForm::applyToAll(const QString& name, const Change&
             return edited.error();
         project = std::move(edited).value();
     }
-    auto planned = workOut(project, m_session.programsCatalogue(), &m_session.work());
-    if (!planned.ok())
-        return planned.error();
-    m_session.apply(name, project);
-    return std::nullopt;
+    return m_session.attempt(name, project);
 }
 
 void PropertyForm::add(LengthRow row) {
@@ -100,10 +97,7 @@ void PropertyForm::add(ChoiceRow row) {
     connect(box, &QComboBox::activated, this, [this, row](int index) {
         const auto failed =
             applyToAll(row.undoName, [&](const Project& project, EditTarget target) {
-                // Options are the catalogue's: take them from the work, the rest from the project.
-                auto planned = workOut(project, m_session.programsCatalogue(), &m_session.work());
-                return planned.ok() ? row.set(*planned.value(), target, index)
-                                    : Result<Project>(planned.error());
+                return row.set(m_session.work(), project, target, index);
             });
         if (failed)
             Q_EMIT m_session.refused(*failed);
@@ -164,6 +158,11 @@ bool PropertyForm::eventFilter(QObject* watched, QEvent* event) {
     return QWidget::eventFilter(watched, event);
 }
 
+void PropertyForm::addPresets(PresetKind kind) {
+    m_presets = new PresetRow(m_session, kind);
+    m_column->insertWidget(1, m_presets);
+}
+
 void PropertyForm::setOwn(std::function<bool(const Project&, EditTarget)> isOwn,
                           std::function<Result<Project>(const Project&, EditTarget)> follow) {
     m_isOwn = std::move(isOwn);
@@ -191,6 +190,8 @@ void PropertyForm::setTargets(std::vector<EditTarget> targets) {
 void PropertyForm::refresh() {
     for (const auto& refresher : m_refreshers)
         refresher();
+    if (m_presets)
+        m_presets->show(m_targets);
     refreshOwn();
 }
 

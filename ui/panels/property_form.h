@@ -14,10 +14,12 @@ class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
+class QVBoxLayout;
 
 namespace frontwright {
 
 class LengthField;
+class PresetRow;
 
 /// Properties of what is selected, one row each: reads from the session's project for every target
 /// and shows the common value or "mixed"; a decision is made for all targets as one undo step.
@@ -42,7 +44,8 @@ public:
         QString undoName;
         std::function<QStringList(const Work&)> options;
         std::function<int(const Work&, EditTarget)> get; ///< index into options; −1 = none of them
-        std::function<Result<Project>(const Work&, EditTarget, int)> set;
+        /// Options are those of the work that is shown; the rest is the project's.
+        std::function<Result<Project>(const Work&, const Project&, EditTarget, int)> set;
     };
     void add(ChoiceRow);
 
@@ -61,6 +64,9 @@ public:
         std::function<Result<Project>(const Project&, EditTarget, bool)> set;
     };
     void add(CheckRow);
+
+    /// First of all: where the values come from. Instead of setOwn.
+    void addPresets(PresetKind);
 
     /// A front's form says whether it decides for itself, and offers to follow the case again.
     void setOwn(std::function<bool(const Project&, EditTarget)> isOwn,
@@ -84,7 +90,9 @@ private:
     void refreshOwn();
 
     Session& m_session;
+    QVBoxLayout* m_column;
     QFormLayout* m_form;
+    PresetRow* m_presets = nullptr; ///< where the form has one
     QLabel* m_title;
     QPushButton* m_follow;
     std::vector<EditTarget> m_targets{EditTarget{}};

@@ -2,6 +2,7 @@
 
 #include "core/edits/divisions.h"
 #include "ui/panels/forms.h"
+#include "ui/panels/preset_row.h"
 
 #include <QLabel>
 #include <QTimer>
@@ -50,18 +51,20 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
     column->setSpacing(2);
     m_heading->setWordWrap(true);
     column->addWidget(m_heading);
-    const auto add = [&](Subject subject, const char* name, const QString& title, FormMaker make) {
-        addGroup(*column, subject, QString::fromLatin1(name), title, make);
+    const auto add = [&](Subject subject, const char* name, const QString& title, FormMaker make,
+                         std::optional<PresetKind> presets = {}) {
+        addGroup(*column, subject, QString::fromLatin1(name), title, make, presets);
     };
     add(Subject::Member, "member", tr("Member"), memberForm);
     add(Subject::Front, "opening", tr("Opening"), openingForm);
     add(Subject::Case, "case", tr("Case"), caseForm);
     add(Subject::FrontOrCase, "fit", tr("Fit of the front"), fitForm);
     add(Subject::FrontOrCase, "stock", tr("Stock"), stockForm);
-    add(Subject::FrontOrCase, "profile", tr("Edge profile"), profileForm);
-    add(Subject::FrontOrCase, "box", tr("Drawer box"), boxForm);
-    add(Subject::FrontOrCase, "mounting", tr("Mounting screws"), mountingForm);
-    add(Subject::FrontOrCase, "hardware", tr("Handle"), hardwareForm);
+    add(Subject::FrontOrCase, "profile", tr("Edge profile"), profileForm, PresetKind::Profile);
+    add(Subject::FrontOrCase, "box", tr("Drawer box"), boxForm, PresetKind::Box);
+    add(Subject::FrontOrCase, "mounting", tr("Mounting screws"), mountingForm,
+        PresetKind::Mounting);
+    add(Subject::FrontOrCase, "hardware", tr("Handle"), hardwareForm, PresetKind::Hardware);
     add(Subject::Case, "document", tr("Document"), drawingForm);
     add(Subject::Case, "limits", tr("Limits"), limitsForm);
     column->addStretch();
@@ -74,14 +77,15 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
 }
 
 void SelectionPanel::addGroup(QLayout& column, Subject subject, const QString& name,
-                              const QString& title, FormMaker make) {
+                              const QString& title, FormMaker make,
+                              std::optional<PresetKind> presets) {
     auto* fold = new Fold(name, title, [this, make]() -> QWidget* {
         PropertyForm* form = make(m_session);
         form->hideTitle();
         return form;
     });
     const std::size_t index = m_groups.size();
-    m_groups.push_back({subject, fold});
+    m_groups.push_back({subject, fold, presets});
     connect(fold, &Fold::made, this, [this, index] { refresh(m_groups[index]); });
     connect(fold, &Fold::toggled, this, &SelectionPanel::foldsChanged);
     column.addWidget(fold);
@@ -149,7 +153,17 @@ void SelectionPanel::showSelection() {
     refresh();
 }
 
+/// A closed fold says where its values come from.
+void SelectionPanel::summarise(const Group& group) {
+    if (!group.presets || !isWanted(group.subject))
+        return;
+    const std::vector<EditTarget> theCase{EditTarget{}};
+    group.fold->setSummary(presetSummary(m_session.project(),
+                                         m_targets.empty() ? theCase : m_targets, *group.presets));
+}
+
 void SelectionPanel::refresh(const Group& group) {
+    summarise(group);
     PropertyForm* form = group.form();
     if (!form || !group.fold->isOpen() || !isWanted(group.subject))
         return;

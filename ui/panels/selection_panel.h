@@ -29,17 +29,20 @@ private:
     struct Group {
         Subject subject;
         Fold* fold;
+        std::optional<PresetKind> presets; ///< of what its presets are, where it has any
         [[nodiscard]] PropertyForm* form() const {
             return qobject_cast<PropertyForm*>(fold->content());
         }
     };
     using FormMaker = PropertyForm* (*)(Session&);
 
-    void addGroup(QLayout& column, Subject, const QString& name, const QString& title, FormMaker);
+    void addGroup(QLayout& column, Subject, const QString& name, const QString& title, FormMaker,
+                  std::optional<PresetKind> = {});
     [[nodiscard]] bool isWanted(Subject) const;
     void showSelection();
     void refresh();
     void refresh(const Group&);
+    void summarise(const Group&);
 
     Session& m_session;
     QLabel* m_heading;

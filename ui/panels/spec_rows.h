@@ -64,8 +64,8 @@ PropertyForm::ChoiceRow catalogueRow(const QString& label, const QString& name,
                         return static_cast<int>(i);
                 return -1;
             },
-            [entries, setId](const Work& w, EditTarget t, int index) {
-                return setId(w.project, t,
+            [entries, setId](const Work& w, const Project& p, EditTarget t, int index) {
+                return setId(p, t,
                              ((*w.catalogue).*entries).at(static_cast<std::size_t>(index)).id);
             }};
 }

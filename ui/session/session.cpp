@@ -55,20 +55,31 @@ bool Session::apply(const QString& name, const Result<Project>& edited, Merge me
     return true;
 }
 
+std::optional<Error> Session::attempt(const QString& name, const Result<Project>& edited) {
+    cancelPreview();
+    if (auto failed = showEdited(edited))
+        return failed;
+    commitPreview(name);
+    return std::nullopt;
+}
+
 bool Session::preview(const Result<Project>& edited) {
-    if (!edited.ok()) {
-        Q_EMIT refused(edited.error());
-        return false;
-    }
+    const auto failed = showEdited(edited);
+    if (failed)
+        Q_EMIT refused(*failed);
+    return !failed;
+}
+
+std::optional<Error> Session::showEdited(const Result<Project>& edited) {
+    if (!edited.ok())
+        return edited.error();
     auto work = workOut(edited.value(), m_programs, m_work.get());
-    if (!work.ok()) {
-        Q_EMIT refused(work.error());
-        return false;
-    }
+    if (!work.ok())
+        return work.error();
     if (!m_beforePreview)
         m_beforePreview = m_work;
     show(std::move(work).value());
-    return true;
+    return std::nullopt;
 }
 
 void Session::commitPreview(const QString& name, Merge merge) {

@@ -50,6 +50,9 @@ public:
     /// nothing is dropped; one that failed is reported by refused(). True where it was made.
     bool apply(const QString& name, const Result<Project>& edited, Merge merge = Merge::Never);
 
+    /// The same, but an edit that failed is told to the caller alone, who shows it in its place.
+    std::optional<Error> attempt(const QString& name, const Result<Project>& edited);
+
     // A gesture in progress: every view shows the previewed project, nothing is recorded.
     /// Shows `edited` until the next preview, commit or cancel. Emits refused() on an error.
     bool preview(const Result<Project>& edited);
@@ -81,6 +84,7 @@ Q_SIGNALS:
 
 private:
     friend class EditCommand;
+    std::optional<Error> showEdited(const Result<Project>& edited);
     void show(std::shared_ptr<const Work> work);
     /// Undo and redo: ends a gesture in progress, which began from other work.
     void jumpTo(std::shared_ptr<const Work> work);

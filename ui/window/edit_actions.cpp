@@ -2,7 +2,9 @@
 
 #include "core/edits/choices.h"
 #include "core/edits/divisions.h"
+#include "ui/window/bank_actions.h"
 #include "ui/window/graduate_dialog.h"
+#include "ui/window/preset_actions.h"
 
 #include <QInputDialog>
 #include <QMenu>
@@ -14,6 +16,8 @@ EditActions::EditActions(Session& session, QWidget& window)
     : QObject(&window),
       m_session(session),
       m_window(window),
+      m_list(session),
+      m_splits(session, window),
       m_undo(session.undoStack().createUndoAction(this, tr("&Undo"))),
       m_redo(session.undoStack().createRedoAction(this, tr("&Redo"))) {
     m_undo->setShortcuts(QKeySequence::keyBindings(QKeySequence::Undo));
@@ -25,43 +29,41 @@ EditActions::EditActions(Session& session, QWidget& window)
     m_undo->setStatusTip(tr("Take back the last step"));
     m_redo->setStatusTip(tr("Do again what was taken back"));
     addDivisions();
+    new BankActions(
+        session, m_list, [this] { return memberWidth(Direction::Columns); }, window);
+    m_list.addSeparator();
     addSizes();
+    new PresetActions(session, m_list, window);
+    m_list.addSeparator();
     addSelection();
-    connect(&session, &Session::selectionChanged, this, &EditActions::update);
-    connect(&session, &Session::workChanged, this, &EditActions::update);
-    update();
+    m_list.update();
 }
 
 QAction* EditActions::add(const QString& text, const QString& tip, const QKeySequence& key,
                           std::function<bool()> possible, std::function<void()> run) {
-    auto* action = new QAction(text, this);
-    action->setStatusTip(tip);
-    action->setToolTip(tip + (key.isEmpty() ? QString()
-                                            : QStringLiteral(" (%1)").arg(
-                                                  key.toString(QKeySequence::NativeText))));
-    action->setShortcut(key);
-    connect(action, &QAction::triggered, this, [run = std::move(run)] { run(); });
-    m_edits.push_back({action, std::move(possible)});
-    return action;
+    return m_list.add(text, tip, key, std::move(possible), std::move(run));
 }
 
 void EditActions::addDivisions() {
     const auto one = [this] { return oneOpening(); };
-    add(tr("Split into &rows"), tr("Split the opening into two, one above the other"),
-        QKeySequence(Qt::Key_R), one, [this] { split(Direction::Rows); });
-    add(tr("Split into &columns"), tr("Split the opening into two, side by side"),
-        QKeySequence(Qt::Key_C), one, [this] { split(Direction::Columns); });
+    m_onBar.push_back(
+        add(tr("Split into &rows"),
+            tr("Split the opening into two, one above the other; type a number for as many"),
+            QKeySequence(Qt::Key_R), one, [this] { split(Direction::Rows); }));
+    m_onBar.push_back(add(tr("Split into &columns"),
+                          tr("Split the opening into two, side by side; type a number for as many"),
+                          QKeySequence(Qt::Key_C), one, [this] { split(Direction::Columns); }));
     add(tr("Split into several r&ows…"), tr("Split the opening into as many rows as you say"),
         QKeySequence(Qt::SHIFT | Qt::Key_R), one, [this] { splitInto(Direction::Rows); });
     add(tr("Split into several co&lumns…"), tr("Split the opening into as many columns as you say"),
         QKeySequence(Qt::SHIFT | Qt::Key_C), one, [this] { splitInto(Direction::Columns); });
-    add(
+    m_onBar.push_back(add(
         tr("&Join openings"), tr("Make one opening of those selected"), QKeySequence(Qt::Key_J),
         [this] { return m_session.selection().openings.size() > 1; },
         [this] {
             m_session.apply(tr("Join openings"),
                             joinOpenings(m_session.project(), m_session.selection().openings));
-        });
+        }));
     add(
         tr("Remove &member"),
         tr("Take the member away; what was on both sides becomes one opening"),
@@ -86,13 +88,14 @@ void EditActions::addSizes() {
         m_session.apply(tr("Make equal"),
                         makeEqual(m_session.project(), m_session.selection().openings, direction));
     };
-    add(tr("Make &heights equal"), tr("Give the selected openings of a bank the same height"),
-        QKeySequence(Qt::Key_E), some, [equal] { equal(Direction::Rows); });
+    m_onBar.push_back(add(tr("Make &heights equal"),
+                          tr("Give the selected openings of a bank the same height"),
+                          QKeySequence(Qt::Key_E), some, [equal] { equal(Direction::Rows); }));
     add(tr("Make &widths equal"), tr("Give the selected openings of a row the same width"),
         QKeySequence(Qt::SHIFT | Qt::Key_E), some, [equal] { equal(Direction::Columns); });
-    add(
+    m_onBar.push_back(add(
         tr("&Graduate the bank…"), tr("Make each drawer deeper than the one above it"),
-        QKeySequence(Qt::Key_G), [this] { return oneOpening(); }, [this] { graduateBank(); });
+        QKeySequence(Qt::Key_G), [this] { return oneOpening(); }, [this] { graduateBank(); }));
     add(
         tr("&End graduation"), tr("Keep the present sizes, but let each be changed by itself"), {},
         [this] { return oneOpening(); },
@@ -123,28 +126,19 @@ void EditActions::fill(QMenu& menu) {
     menu.addAction(m_undo);
     menu.addAction(m_redo);
     menu.addSeparator();
-    for (const Edit& edit : m_edits)
-        menu.addAction(edit.action);
+    m_list.fill(menu);
 }
 
 void EditActions::fillContext(QMenu& menu) {
-    for (const Edit& edit : m_edits)
-        if (edit.possible())
-            menu.addAction(edit.action);
+    m_list.fillContext(menu);
 }
 
 void EditActions::fill(QToolBar& bar) {
     bar.addAction(m_undo);
     bar.addAction(m_redo);
     bar.addSeparator();
-    constexpr std::size_t shownEdits[] = {0, 1, 4, 7, 9};
-    for (const std::size_t i : shownEdits)
-        bar.addAction(m_edits[i].action);
-}
-
-void EditActions::update() {
-    for (const Edit& edit : m_edits)
-        edit.action->setEnabled(edit.possible());
+    for (QAction* action : m_onBar)
+        bar.addAction(action);
 }
 
 bool EditActions::oneOpening() const {
@@ -165,9 +159,8 @@ WrittenLength EditActions::memberWidth(Direction direction) const {
 }
 
 void EditActions::split(Direction direction) {
-    m_session.apply(direction == Direction::Rows ? tr("Split into rows") : tr("Split into columns"),
-                    splitOpening(m_session.project(), *m_session.selection().lastOpening(),
-                                 direction, 2, memberWidth(direction)));
+    m_splits.split(direction == Direction::Rows ? tr("Split into rows") : tr("Split into columns"),
+                   *m_session.selection().lastOpening(), direction, memberWidth(direction));
 }
 
 void EditActions::splitInto(Direction direction) {

@@ -1,6 +1,8 @@
 #pragma once
 
 #include "ui/session/session.h"
+#include "ui/window/action_list.h"
+#include "ui/window/split_count.h"
 
 #include <QAction>
 #include <QObject>
@@ -26,16 +28,11 @@ public:
     void fill(QToolBar& bar);
 
 private:
-    struct Edit {
-        QAction* action;
-        std::function<bool()> possible;
-    };
     QAction* add(const QString& text, const QString& tip, const QKeySequence& key,
                  std::function<bool()> possible, std::function<void()> run);
     void addDivisions();
     void addSizes();
     void addSelection();
-    void update();
 
     void split(Direction);
     void splitInto(Direction);
@@ -48,7 +45,9 @@ private:
 
     Session& m_session;
     QWidget& m_window;
-    std::vector<Edit> m_edits;
+    ActionList m_list;
+    SplitCount m_splits;
+    std::vector<QAction*> m_onBar; ///< those that the tool bar shows
     QAction* m_undo;
     QAction* m_redo;
 };

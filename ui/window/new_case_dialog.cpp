@@ -67,7 +67,7 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
     form->addRow(tr("&Members between"), m_member);
     form->addRow(tr("&Banks side by side"), m_banks);
     form->addRow(tr("D&rawers in each"), m_drawers);
-    form->addRow(tr("F&ronts"), m_fit);
+    form->addRow(tr("Fr&onts"), m_fit);
     form->addRow(QString(), m_fitAmount);
     form->addRow(m_summary);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "ui/session/session.h"
+
+#include <QAction>
+#include <QObject>
+
+#include <functional>
+#include <vector>
+
+class QMenu;
+
+namespace frontwright {
+
+/// Actions that know when they can be done; enabled and disabled as work and selection change.
+class ActionList : public QObject {
+    Q_OBJECT
+public:
+    explicit ActionList(Session&, QObject* parent = nullptr);
+
+    QAction* add(const QString& text, const QString& tip, const QKeySequence& key,
+                 std::function<bool()> possible, std::function<void()> run);
+    void addSeparator();
+
+    void fill(QMenu& menu) const;        ///< all
+    void fillContext(QMenu& menu) const; ///< what can be done now
+    void update();
+
+private:
+    struct Item {
+        QAction* action;
+        std::function<bool()> possible; ///< none for a separator
+    };
+    std::vector<Item> m_items;
+};
+
+} // namespace frontwright
