@@ -5,6 +5,7 @@
 #include "core/geometry/frames.h"
 #include "core/results/result.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -99,12 +100,23 @@ struct RunnerKind {
 };
 
 enum class WoodKind : std::uint8_t { Hardwood, Softwood };
+/// How a wood looks, planed and oiled, in the rendering. By eye: no wood is of one colour, and no
+/// source measures it.
+struct WoodTone {
+    std::int32_t red = 0;    ///< 0 … 255, as on screens (sRGB)
+    std::int32_t green = 0;  ///< 0 … 255
+    std::int32_t blue = 0;   ///< 0 … 255
+    std::int32_t figure = 0; ///< how much darker the growth rings are drawn, 0 … 100
+    friend bool operator==(const WoodTone&, const WoodTone&) = default;
+};
 
 struct Species {
     std::string id;   ///< "cherry"
     std::string name; ///< "Black cherry"
     WoodKind kind = WoodKind::Hardwood;
     std::optional<SpecificGravity> gravity = std::nullopt; ///< none: not known
+    /// None: a middling brown is drawn.
+    std::optional<WoodTone> tone = {};
     friend bool operator==(const Species&, const Species&) = default;
 };
 

@@ -77,11 +77,19 @@ void members(auto& a, Is<RunnerKind> auto& s) {
     a.optional("rating", s.rating);
 }
 
+void members(auto& a, Is<WoodTone> auto& s) {
+    a.whole("red", s.red, Whole{0, 255});
+    a.whole("green", s.green, Whole{0, 255});
+    a.whole("blue", s.blue, Whole{0, 255});
+    a.whole("figure", s.figure, Whole{0, 100});
+}
+
 void members(auto& a, Is<Species> auto& s) {
     a.required("id", s.id);
     a.required("name", s.name);
     a.defaulted("kind", s.kind, WoodKind::Hardwood);
     a.optional("gravity", s.gravity);
+    a.optional("tone", s.tone);
 }
 
 /// A list of entries; empty is not written. Each id names one entry only.

@@ -180,7 +180,13 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
         c.species.push_back({"wood" + std::to_string(n), text(), anyOf(WoodKind::Softwood),
                              chance(50) ? std::optional(SpecificGravity{50 + upTo(1450),
                                                                         anyOf(GravityBasis::Green)})
-                                        : std::nullopt});
+                                        : std::nullopt,
+                             chance(50)
+                                 ? std::optional(WoodTone{static_cast<std::int32_t>(upTo(255)),
+                                                          static_cast<std::int32_t>(upTo(255)),
+                                                          static_cast<std::int32_t>(upTo(255)),
+                                                          static_cast<std::int32_t>(upTo(100))})
+                                 : std::nullopt});
     addUnknowns(unknowns, "own/");
     return c;
 }
