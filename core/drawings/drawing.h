@@ -12,6 +12,7 @@ namespace frontwright {
 
 /// What a line means; how it looks follows from that (line_style.h). Back to front.
 enum class Layer : std::uint8_t {
+    Wash, ///< tones of a rendering, without lines
     CaseOutline,
     MemberEdge,
     OpeningEdge, ///< hidden behind an overlay front
@@ -90,10 +91,28 @@ struct DimensionMark {
     std::optional<Quantity> quantity; ///< what is shown: can be asked, and typed where it is input
     friend bool operator==(const DimensionMark&, const DimensionMark&) = default;
 };
+/// A colour (sRGB) laid on with some strength. It is the thing's own colour (wood stays wood), so
+/// it does not follow a theme.
+struct Tone {
+    std::uint8_t red = 0;
+    std::uint8_t green = 0;
+    std::uint8_t blue = 0;
+    std::uint8_t opacity = 255; ///< 255 covers what lies below
+    friend bool operator==(const Tone&, const Tone&) = default;
+};
+/// A wash: an outline filled with a tone, or, where `width` is more than 0 drawn mm, a line of that
+/// width. Later ones lie on earlier ones.
+struct ToneMark {
+    std::vector<PointMm> points;
+    Tone tone;
+    double width = 0;
+    friend bool operator==(const ToneMark&, const ToneMark&) = default;
+};
 
 struct Mark {
     Layer layer = Layer::Note;
-    std::variant<LineMark, PathMark, CircleMark, HatchMark, TextMark, DimensionMark> shape;
+    std::variant<LineMark, PathMark, CircleMark, HatchMark, TextMark, DimensionMark, ToneMark>
+        shape;
     Part part;
     friend bool operator==(const Mark&, const Mark&) = default;
 };

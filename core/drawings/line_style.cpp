@@ -30,6 +30,7 @@ LineStyle lineStyle(Layer layer) {
         return {narrow, hidden()};
     case Layer::Centre:
         return {narrow, longDashDot()};
+    case Layer::Wash:
     case Layer::MemberEdge:
     case Layer::ProfileLine:
     case Layer::AllowedRegion:
@@ -58,6 +59,8 @@ LineStyle lineStyle(Layer layer, double paperScale) {
 
 std::string_view key(Layer layer) {
     switch (layer) {
+    case Layer::Wash:
+        return "wash";
     case Layer::CaseOutline:
         return "case-outline";
     case Layer::MemberEdge:

@@ -39,6 +39,9 @@ public:
             m_plain.fills.push_back({m_mark->layer, {tick.begin(), tick.end()}});
         m_plain.labels.push_back({m_mark->layer, figure.text, m_mark->part, dimension.quantity});
     }
+    void operator()(const ToneMark& wash) {
+        m_plain.washes.push_back({wash.points, wash.tone, wash.width, m_mark->part});
+    }
 
     void resolve(const Mark& mark) {
         m_mark = &mark;

@@ -30,7 +30,15 @@ struct FillMark {
     Layer layer;
     std::vector<PointMm> points;
 };
+/// Filled, or a line of that width in drawn mm; in the order in which they lie on each other.
+struct WashMark {
+    std::vector<PointMm> points;
+    Tone tone;
+    double width = 0;
+    Part part;
+};
 struct PlainMarks {
+    std::vector<WashMark> washes; ///< below everything else
     std::vector<StrokeMark> strokes;
     std::vector<RoundMark> rounds;
     std::vector<LabelMark> labels;

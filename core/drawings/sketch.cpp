@@ -33,6 +33,7 @@ public:
                 m_box.extend(p);
         (*this)(figure.text);
     }
+    void operator()(const ToneMark& wash) { (*this)(wash.points); }
     [[nodiscard]] const BoxMm& box() const { return m_box; }
 
 private:
@@ -64,6 +65,14 @@ void Sketch::circle(Layer layer, const PointMm& centre, double radius, const Par
 
 void Sketch::text(Layer layer, TextMark text, const Part& part) {
     add({layer, std::move(text), part});
+}
+
+void Sketch::wash(std::vector<PointMm> outline, Tone tone, const Part& part) {
+    add({Layer::Wash, ToneMark{std::move(outline), tone, 0}, part});
+}
+
+void Sketch::stroke(std::vector<PointMm> points, Tone tone, double width, const Part& part) {
+    add({Layer::Wash, ToneMark{std::move(points), tone, width}, part});
 }
 
 void Sketch::add(const Drawing& other) {

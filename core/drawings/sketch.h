@@ -22,6 +22,9 @@ public:
     void rectangle(Layer layer, const BoxMm& box, const Part& part);
     void circle(Layer layer, const PointMm& centre, double radius, const Part& part);
     void text(Layer layer, TextMark text, const Part& part);
+    void wash(std::vector<PointMm> outline, Tone tone, const Part& part);
+    /// A line in a tone, `width` drawn mm wide.
+    void stroke(std::vector<PointMm> points, Tone tone, double width, const Part& part);
     void add(const Drawing& other);
 
     [[nodiscard]] const std::vector<Mark>& marks() const { return m_drawing.marks; }

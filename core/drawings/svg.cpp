@@ -49,6 +49,16 @@ std::string escaped(std::string_view text) {
     return result;
 }
 
+std::string colour(const Tone& tone) {
+    static constexpr std::string_view hex = "0123456789abcdef";
+    std::string text = "#";
+    for (const std::uint8_t part : {tone.red, tone.green, tone.blue}) {
+        text += hex[part >> 4U];
+        text += hex[part & 0xfU];
+    }
+    return text;
+}
+
 /// Writes marks in mm of paper, y down, from the upper left corner of the drawing's extent. Each
 /// layer's elements are gathered by themselves, to become one group.
 class SvgWriter {
@@ -62,6 +72,8 @@ public:
                                           : PointMm(drawing.extent.sizes() * drawing.paperScale)) {}
 
     void write(const PlainMarks& marks) {
+        for (const WashMark& wash : marks.washes)
+            write(wash);
         for (const StrokeMark& stroke : marks.strokes)
             write(stroke);
         for (const RoundMark& round : marks.rounds)
@@ -103,6 +115,20 @@ private:
         return part.name.empty() ? "" : " data-part=\"" + escaped(part.name) + "\"";
     }
 
+    void write(const WashMark& wash) {
+        const bool isLine = wash.width > 0;
+        const std::string paint = colour(wash.tone);
+        std::string strength;
+        if (wash.tone.opacity < 255)
+            strength = std::string(isLine ? " stroke" : " fill") + "-opacity=\"" +
+                       number(wash.tone.opacity / 255.0) + '"';
+        m_groups[Layer::Wash] +=
+            "    <path" + partOf(wash.part) + " d=\"" +
+            pathData(wash.points, isLine ? PathMark::End::Open : PathMark::End::Closed) +
+            (isLine ? "\" stroke=\"" + paint + "\" stroke-width=\"" + number(wash.width * m_scale)
+                    : "\" stroke=\"none\" fill=\"" + paint) +
+            "\"" + strength + "/>\n";
+    }
     void write(const StrokeMark& stroke) {
         m_groups[stroke.layer] += "    <path" + partOf(stroke.part) + " d=\"" +
                                   pathData(stroke.points, stroke.end) + "\"/>\n";

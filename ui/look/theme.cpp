@@ -42,6 +42,7 @@ QColor layerColour(Layer layer, Theme theme) {
     case Layer::Centre:
     case Layer::Dimension:
         return pick(theme, 0xff66645c, 0xffa9c3de);
+    case Layer::Wash:
     case Layer::Trim:
     case Layer::Register:
     case Layer::CheckBar:

@@ -64,6 +64,49 @@ double startOf(const TextMark& text, double width) {
     return -width;
 }
 
+/// A line as an area.
+QPolygonF widened(const std::vector<PointMm>& points, double width) {
+    QPolygonF polygon(static_cast<qsizetype>(2 * points.size()));
+    const std::size_t last = points.size() - 1;
+    for (std::size_t i = 0; i <= last; ++i) {
+        const PointMm way =
+            (points[std::min(i + 1, last)] - points[i == 0 ? 0 : i - 1]).normalized() * width / 2;
+        const PointMm left(-way.y(), way.x());
+        polygon[static_cast<qsizetype>(i)] = point(points[i] + left);
+        polygon[static_cast<qsizetype>(2 * last + 1 - i)] = point(points[i] - left);
+    }
+    return polygon;
+}
+
+void lay(QPainter& painter, const WashMark& wash) {
+    if (wash.points.size() < 2)
+        return;
+    const QColor colour(wash.tone.red, wash.tone.green, wash.tone.blue, wash.tone.opacity);
+    const QTransform& t = painter.deviceTransform();
+    // Lines of one pixel are drawn many times quicker than wider ones.
+    constexpr double hairlinePixels = 2.2;
+    const double pixelsPerUnit = std::hypot(t.m11(), t.m12());
+    const bool isHairline = wash.width > 0 && wash.width * pixelsPerUnit <= hairlinePixels;
+    if (wash.width > 0 && !isHairline) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(colour);
+        painter.drawPolygon(widened(wash.points, wash.width), Qt::WindingFill);
+        return;
+    }
+    QPolygonF polygon;
+    polygon.reserve(static_cast<qsizetype>(wash.points.size()));
+    for (const PointMm& p : wash.points)
+        polygon << point(p);
+    if (isHairline) {
+        painter.setPen(QPen(colour, std::min(wash.width, 1 / pixelsPerUnit)));
+        painter.drawPolyline(polygon);
+        return;
+    }
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    painter.drawPolygon(polygon);
+}
+
 /// Print: glyphs at ten times their size in a tenth of the scale, since font sizes are whole.
 void printText(QPainter& painter, const TextMark& text, double paperScale) {
     constexpr double fine = 100;
@@ -139,6 +182,8 @@ void paperFrame(QPainter& painter, double unitsPerMmX, double unitsPerMmY, doubl
 }
 
 void paint(QPainter& painter, const PlainMarks& marks, double paperScale, Ink ink) {
+    for (const WashMark& wash : marks.washes)
+        lay(painter, wash);
     Pens pens(paperScale, ink);
     painter.setBrush(Qt::NoBrush);
     for (const StrokeMark& stroke : marks.strokes) {
