@@ -110,13 +110,15 @@ Result<Command> readTemplates(const std::vector<std::string>& arguments) {
 }
 
 Result<Command> readPicture(const std::vector<std::string>& arguments) {
-    const auto options = sorted(arguments, 1, {"-o"}, {"--window"});
+    const auto options = sorted(arguments, 1, {"-o"}, {"--window", "--look", "--reveals"});
     if (!options.ok())
         return options.error();
     const auto file = onlyFile(options.value());
     if (!file.ok())
         return file.error();
     const bool window = options.value().has("--window");
+    const bool look = options.value().has("--look");
+    const bool reveals = options.value().has("--reveals");
     const std::string out = options.value().value("-o");
     if (!out.ends_with(".svg") && !out.ends_with(".png"))
         return usage("picture wants -o OUT.svg or -o OUT.png");
@@ -124,8 +126,13 @@ Result<Command> readPicture(const std::vector<std::string>& arguments) {
         return overTheCase(out);
     if (window && !out.ends_with(".png"))
         return usage("a picture of the window can only be a PNG");
-    return Command(
-        PictureCommand{file.value(), out, window ? PictureOf::Window : PictureOf::Elevation});
+    if (window && (look || reveals))
+        return usage("a picture is of the window or of the look, not of both");
+    return Command(PictureCommand{file.value(), out,
+                                  window    ? PictureOf::Window
+                                  : reveals ? PictureOf::LookReveals
+                                  : look    ? PictureOf::Look
+                                            : PictureOf::Elevation});
 }
 
 } // namespace
@@ -171,6 +178,8 @@ std::string helpText() {
            "                                        full-size drilling templates\n"
            "  frontwright picture FILE -o OUT.svg|OUT.png\n"
            "                                        the elevation with its dimensions\n"
+           "  frontwright picture FILE --look [--reveals] -o OUT.svg|OUT.png\n"
+           "                                        how it will look; reveals ten times as wide\n"
            "  frontwright picture FILE --window -o OUT.png\n"
            "                                        the whole window\n"
            "  frontwright --help | --version\n"

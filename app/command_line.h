@@ -33,8 +33,10 @@ struct TemplatesCommand {
     Length overlap = Length::millimetres(10);
 };
 enum class PictureOf : std::uint8_t {
-    Elevation, ///< the drawing with its dimensions
-    Window     ///< the whole window, as the README shows it
+    Elevation,   ///< the drawing with its dimensions
+    Look,        ///< the rendering
+    LookReveals, ///< the rendering with its reveals exaggerated
+    Window       ///< the whole window, as the README shows it
 };
 struct PictureCommand {
     std::string file;

@@ -3,6 +3,7 @@
 #include "core/documents/document.h"
 #include "core/drawings/elevation.h"
 #include "core/drawings/plain_marks.h"
+#include "core/drawings/rendering.h"
 #include "core/reports/report.h"
 #include "core/sheets/sheets.h"
 #include "ui/files/built_in_catalogue.h"
@@ -157,6 +158,27 @@ int windowPicture(const PictureCommand& command) {
     return written({{QString::fromStdString(command.out), png}});
 }
 
+/// At a scale of the standard series at which the case fits an A3 sheet.
+double pictureScale(const BoxMm& outline) {
+    const double size = outline.sizes().maxCoeff();
+    return size <= 600 ? 0.5 : size <= 1'500 ? 0.2 : size <= 3'000 ? 0.1 : 0.05;
+}
+
+Drawing drawn(const Work& work, PictureOf what) {
+    if (what == PictureOf::Look || what == PictureOf::LookReveals) {
+        const FrontPlaces places =
+            what == PictureOf::Look
+                ? placesAsPlanned(work.plan)
+                : placesExaggerated(work.project, work.plan, exaggeratedReveals);
+        return rendering(
+            {work.project, *work.catalogue, work.plan, places, pictureScale(places.outline)});
+    }
+    ElevationOptions options;
+    options.style = work.project.style;
+    options.paperScale = pictureScale(toMm(work.plan.outline));
+    return elevation(work.project, work.plan, options);
+}
+
 } // namespace
 
 int failedWith(const Error& error) {
@@ -212,13 +234,7 @@ int run(const PictureCommand& command) {
     if (!work.ok())
         return failedWith(work.error());
     const Work& w = *work.value();
-    ElevationOptions options;
-    options.style = w.project.style;
-    // A scale of the standard series at which the case fits an A3 sheet.
-    const double size =
-        std::max(w.plan.outline.width().inMillimetres(), w.plan.outline.height().inMillimetres());
-    options.paperScale = size <= 600 ? 0.5 : size <= 1'500 ? 0.2 : size <= 3'000 ? 0.1 : 0.05;
-    const Drawing drawing = elevation(w.project, w.plan, options);
+    const Drawing drawing = drawn(w, command.of);
     const QString out = QString::fromStdString(command.out);
     if (command.out.ends_with(".svg"))
         return written({{out, QByteArray::fromStdString(svg(drawing, w.project.title))}});

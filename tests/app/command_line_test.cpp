@@ -71,6 +71,9 @@ TEST(CommandLine, ReadsAPictureOfBothKinds) {
     EXPECT_EQ(png.out, "b.png");
     EXPECT_EQ(png.file, "a");
     EXPECT_EQ(png.of, PictureOf::Elevation);
+    EXPECT_EQ(read<PictureCommand>({"picture", "a", "--look", "-o", "b.svg"}).of, PictureOf::Look);
+    EXPECT_EQ(read<PictureCommand>({"picture", "a", "--look", "--reveals", "-o", "b.png"}).of,
+              PictureOf::LookReveals);
     EXPECT_EQ(read<PictureCommand>({"picture", "a", "--window", "-o", "b.png"}).of,
               PictureOf::Window);
 }
@@ -106,6 +109,8 @@ TEST(CommandLine, SaysWhatItDoesNotUnderstand) {
               "command line: templates wants -o OUT.pdf, --svg DIR or --marks OUT.json" + see);
     EXPECT_EQ(refusal({"picture", "a", "-o", "b.gif"}),
               "command line: picture wants -o OUT.svg or -o OUT.png" + see);
+    EXPECT_EQ(refusal({"picture", "a", "--window", "--look", "-o", "b.png"}),
+              "command line: a picture is of the window or of the look, not of both" + see);
     EXPECT_EQ(refusal({"picture", "a", "--window", "-o", "b.svg"}),
               "command line: a picture of the window can only be a PNG" + see);
 }

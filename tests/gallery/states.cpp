@@ -1,12 +1,18 @@
 #include "tests/gallery/states.h"
 
+#include "core/drawings/seen_size.h"
+#include "core/edits/choices.h"
 #include "ui/panels/findings_panel.h"
+#include "ui/rendering/card_dialog.h"
+#include "ui/rendering/look_panel.h"
+#include "ui/window/central_area.h"
 #include "ui/window/graduate_dialog.h"
 #include "ui/window/new_case_dialog.h"
 #include "ui/window/panel_dock.h"
 #include "ui/window/template_dialog.h"
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTreeWidget>
@@ -115,6 +121,20 @@ QPixmap several(MainWindow& window, Unit unit) {
     return grabbed(window);
 }
 
+/// With one front that covers more than the others, so that the reveals differ.
+QPixmap look(MainWindow& window, Unit unit, CentralArea::Shows shows, bool exaggerated) {
+    open(window, "glaze-chest", unit);
+    const OpeningId front = window.session().plan().fronts[2].opening;
+    window.session().apply(QStringLiteral("Cover more"),
+                           setFrontFit(window.session().project(), EditTarget{front}, Side::Top,
+                                       {Fit::Overlay, Length::inches(0, 24)}));
+    window.session().select(Selection::of(front));
+    window.views().choose(shows);
+    settle();
+    window.views().look().revealsBox().setChecked(exaggerated);
+    return grabbed(window);
+}
+
 std::vector<State> allStates() {
     return {
         {"start", [](MainWindow& w, Unit) { return grabbed(w); }},
@@ -137,6 +157,16 @@ std::vector<State> allStates() {
         {"size-typed", typing},
         {"finding", finding},
         {"layers", everyLayer},
+        {"look", [](MainWindow& w, Unit u) { return look(w, u, CentralArea::Shows::Look, false); }},
+        {"look-beside",
+         [](MainWindow& w, Unit u) { return look(w, u, CentralArea::Shows::Both, false); }},
+        {"look-reveals",
+         [](MainWindow& w, Unit u) { return look(w, u, CentralArea::Shows::Look, true); }},
+        {"screen-size",
+         [](MainWindow& w, Unit) {
+             CardDialog dialog(96 / 25.4, usualEyeDistance, w.session().style(), &w);
+             return dialogOver(dialog);
+         }},
         {"graduate",
          [](MainWindow& w, Unit u) {
              open(w, "glaze-chest", u);

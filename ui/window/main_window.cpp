@@ -8,6 +8,7 @@
 #include "ui/panels/section_panel.h"
 #include "ui/panels/selection_panel.h"
 #include "ui/panels/ways_panel.h"
+#include "ui/window/central_area.h"
 #include "ui/window/edit_actions.h"
 #include "ui/window/file_actions.h"
 #include "ui/window/help.h"
@@ -51,6 +52,7 @@ MainWindow::MainWindow(Catalogue programs, QSettings& settings)
       m_file(m_session),
       m_recovery(m_session, m_file, stateFolder() + QStringLiteral("/recovery")),
       m_view(new ElevationView(m_session)),
+      m_views(new CentralArea(m_session, *m_view, settings)),
       m_middle(new QStackedWidget),
       m_findings(new FindingsPanel(m_session)),
       m_fileActions(new FileActions(m_file, settings, *this)),
@@ -59,7 +61,7 @@ MainWindow::MainWindow(Catalogue programs, QSettings& settings)
       m_viewActions(new ViewActions(m_session, *m_view, *m_viewSettings, this)),
       m_start(new StartPlace(*this, *m_middle, *m_fileActions, m_session.programsCatalogue())),
       m_selectionLabel(new QLabel) {
-    m_middle->addWidget(m_view);
+    m_middle->addWidget(m_views);
     setCentralWidget(m_middle);
     new ValueEntry(m_session, *m_view);
     setAcceptDrops(true);
@@ -76,6 +78,8 @@ void MainWindow::listen() {
     const auto tell = [this](const Error& error) {
         statusBar()->showMessage(QString::fromStdString(error.sentence()));
     };
+    connect(m_viewActions, &ViewActions::zoomWanted, m_views, &CentralArea::zoom);
+    connect(m_viewActions, &ViewActions::fitWanted, m_views, &CentralArea::fit);
     connect(m_view, &ElevationView::hint, this,
             [this](const QString& text) { statusBar()->showMessage(text); });
     connect(&m_session, &Session::refused, this, tell);
@@ -149,6 +153,8 @@ void MainWindow::addMenus() {
     connect(quit, &QAction::triggered, this, &QWidget::close);
     m_editActions->fill(*menuBar()->addMenu(tr("&Edit")));
     QMenu* view = menuBar()->addMenu(tr("&View"));
+    m_views->fill(*view);
+    view->addSeparator();
     m_viewActions->fill(*view);
     view->addSeparator();
     for (QDockWidget* dock : findChildren<QDockWidget*>())

@@ -13,6 +13,7 @@ class QStackedWidget;
 
 namespace frontwright {
 
+class CentralArea;
 class EditActions;
 class FileActions;
 class FindingsPanel;
@@ -34,6 +35,7 @@ public:
 
     [[nodiscard]] Session& session() { return m_session; }
     [[nodiscard]] ElevationView& elevation() { return *m_view; }
+    [[nodiscard]] CentralArea& views() { return *m_views; }
     [[nodiscard]] CaseFile& file() { return m_file; }
     [[nodiscard]] Recovery& recovery() { return m_recovery; }
     [[nodiscard]] StartPlace& start() { return *m_start; }
@@ -61,6 +63,7 @@ private:
     CaseFile m_file;
     Recovery m_recovery;
     ElevationView* m_view;
+    CentralArea* m_views;
     QStackedWidget* m_middle;
     FindingsPanel* m_findings;
     FileActions* m_fileActions;

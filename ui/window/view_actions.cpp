@@ -46,11 +46,11 @@ void ViewActions::addZoom() {
     };
     add(tr("Zoom &in"), tr("See it larger"),
         {QKeySequence(Qt::CTRL | Qt::Key_Plus), QKeySequence(Qt::CTRL | Qt::Key_Equal)},
-        [this] { m_view.zoom(ElevationView::Zoom::In); });
+        [this] { Q_EMIT zoomWanted(ElevationView::Zoom::In); });
     add(tr("Zoom &out"), tr("See more of it"), {QKeySequence(Qt::CTRL | Qt::Key_Minus)},
-        [this] { m_view.zoom(ElevationView::Zoom::Out); });
+        [this] { Q_EMIT zoomWanted(ElevationView::Zoom::Out); });
     add(tr("&Fit the case"), tr("Show the whole case"), {QKeySequence(Qt::CTRL | Qt::Key_0)},
-        [this] { m_view.fit(); });
+        [this] { Q_EMIT fitWanted(); });
 }
 
 void ViewActions::addLayers() {

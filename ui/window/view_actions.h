@@ -23,6 +23,10 @@ public:
     void fill(QMenu& menu);
     void fill(QToolBar& bar);
 
+Q_SIGNALS:
+    void zoomWanted(frontwright::ElevationView::Zoom direction);
+    void fitWanted();
+
 private:
     void addZoom();
     void addLayers();

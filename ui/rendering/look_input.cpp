@@ -1,0 +1,157 @@
+#include "ui/elevation/scene_rect.h"
+#include "ui/rendering/look_view.h"
+
+#include <QGestureEvent>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QScrollBar>
+#include <QWheelEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace frontwright {
+
+namespace {
+
+constexpr double notch = 120;
+constexpr int clickSlop = 4;
+
+PointMm directionOf(int key) {
+    switch (key) {
+    case Qt::Key_Left:
+        return {-1, 0};
+    case Qt::Key_Right:
+        return {1, 0};
+    case Qt::Key_Down:
+        return {0, -1};
+    default:
+        return {0, 1};
+    }
+}
+
+} // namespace
+
+std::optional<std::uint32_t> LookView::frontAt(QPointF viewportPos) const {
+    if (!m_rendered)
+        return std::nullopt;
+    const QPointF at = mapToScene(viewportPos.toPoint());
+    for (std::size_t i = m_rendered->places.fronts.size(); i-- > 0;)
+        if (inScene(m_rendered->places.fronts[i]).contains(at))
+            return static_cast<std::uint32_t>(i);
+    return std::nullopt;
+}
+
+void LookView::clickAt(QPointF viewportPos, Qt::KeyboardModifiers modifiers) {
+    const auto front = frontAt(viewportPos);
+    if (!front) {
+        m_session.select({});
+        return;
+    }
+    const OpeningId id = m_rendered->work->plan.fronts[*front].opening;
+    if (!m_session.plan().frontOf(id))
+        return;
+    Selection selection = Selection::of(id);
+    if (modifiers.testFlag(Qt::ShiftModifier)) {
+        selection = m_session.selection();
+        selection.member.reset();
+        if (selection.contains(id))
+            std::erase(selection.openings, id);
+        else
+            selection.openings.push_back(id);
+    }
+    m_session.select(std::move(selection));
+}
+
+void LookView::mousePressEvent(QMouseEvent* event) {
+    m_pressedAt = m_lastPos = event->pos();
+    m_isPanning = event->button() == Qt::MiddleButton;
+    event->accept();
+}
+
+void LookView::mouseMoveEvent(QMouseEvent* event) {
+    if (!(event->buttons() & (Qt::LeftButton | Qt::MiddleButton)))
+        return;
+    if ((event->pos() - m_pressedAt).manhattanLength() > clickSlop)
+        m_isPanning = true;
+    if (!m_isPanning)
+        return;
+    viewport()->setCursor(Qt::ClosedHandCursor);
+    const QPoint moved = event->pos() - m_lastPos;
+    m_lastPos = event->pos();
+    horizontalScrollBar()->setValue(horizontalScrollBar()->value() - moved.x());
+    verticalScrollBar()->setValue(verticalScrollBar()->value() - moved.y());
+    if (m_fitted) {
+        m_fitted = false;
+        Q_EMIT zoomedByHand();
+    }
+}
+
+void LookView::mouseReleaseEvent(QMouseEvent* event) {
+    viewport()->unsetCursor();
+    if (!m_isPanning && event->button() == Qt::LeftButton)
+        clickAt(event->position(), event->modifiers());
+    m_isPanning = false;
+}
+
+void LookView::wheelEvent(QWheelEvent* event) {
+    const double turned = event->angleDelta().y() / notch;
+    if (turned != 0)
+        zoomBy(std::pow(LookView::zoomStep, std::clamp(turned, -1.5, 1.5)), event->position());
+    event->accept();
+}
+
+void LookView::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Left:
+    case Qt::Key_Right:
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+        return walk(event->key());
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        return zoom(Zoom::In);
+    case Qt::Key_Minus:
+        return zoom(Zoom::Out);
+    case Qt::Key_0:
+        return fit();
+    default:
+        QGraphicsView::keyPressEvent(event);
+    }
+}
+
+void LookView::walk(int key) {
+    const Plan& plan = m_session.plan();
+    const auto current = m_session.selection().lastOpening();
+    const FrontPlan* from = current ? plan.frontOf(*current) : nullptr;
+    const FrontPlan* best = from || plan.fronts.empty() ? nullptr : &plan.fronts.front();
+    const PointMm direction = directionOf(key);
+    double bestCost = 0;
+    for (const FrontPlan& front : plan.fronts) {
+        if (!from)
+            break;
+        const PointMm step = toMm(front.rect.centre()) - toMm(from->rect.centre());
+        const double ahead = step.dot(direction);
+        const double cost =
+            ahead + 2 * std::abs(step.x() * direction.y() - step.y() * direction.x());
+        if (ahead > 1e-6 && (!best || cost < bestCost)) {
+            best = &front;
+            bestCost = cost;
+        }
+    }
+    if (best)
+        m_session.select(Selection::of(best->opening));
+}
+
+bool LookView::viewportEvent(QEvent* event) {
+    if (event->type() == QEvent::Gesture) {
+        auto* gestures = static_cast<QGestureEvent*>(event);
+        if (auto* pinch = static_cast<QPinchGesture*>(gestures->gesture(Qt::PinchGesture))) {
+            zoomBy(pinch->scaleFactor(), viewport()->mapFromGlobal(pinch->centerPoint()));
+            return true;
+        }
+    }
+    return QGraphicsView::viewportEvent(event);
+}
+
+} // namespace frontwright
