@@ -119,11 +119,12 @@ PresetOrigin originOf(const Project& project, EditTarget target, PresetKind kind
 }
 
 bool holdTheSame(const Project& project, std::span<const EditTarget> targets, PresetKind kind) {
-    return withPlaces(kind, [&](auto places) {
-        return std::ranges::all_of(targets, [&](const EditTarget& target) {
-            return heldBy(project, target, places) == heldBy(project, targets.front(), places);
-        });
-    });
+    return targets.empty() || withPlaces(kind, [&](auto places) {
+               const auto& first = heldBy(project, targets.front(), places);
+               return std::ranges::all_of(targets, [&](const EditTarget& target) {
+                   return heldBy(project, target, places) == first;
+               });
+           });
 }
 
 Result<Project> keepAsPreset(const Project& project, EditTarget target, PresetKind kind,

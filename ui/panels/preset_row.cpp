@@ -117,6 +117,15 @@ std::vector<OpeningId> PresetRow::openings() const {
     return ids;
 }
 
+/// Those that follow a preset override nothing.
+std::vector<OpeningId> PresetRow::openingsOfTheirOwn() const {
+    std::vector<OpeningId> ids = openings();
+    std::erase_if(ids, [this](OpeningId id) {
+        return originOf(m_session.project(), {id}, m_kind).origin != Origin::Own;
+    });
+    return ids;
+}
+
 void PresetRow::show(std::vector<EditTarget> targets) {
     m_targets = targets.empty() ? std::vector<EditTarget>{EditTarget{}} : std::move(targets);
     std::vector<PresetOrigin> origins;
@@ -193,11 +202,11 @@ void PresetRow::showSign(const std::vector<PresetOrigin>& origins) {
             all == 1 ? tr("≠ Departs from “%1”").arg(name)
             : ofOne ? tr("≠ %1 of %2 fronts depart from “%3”").arg(departing).arg(all).arg(name)
                     : tr("≠ %1 of %2 fronts depart from their presets").arg(departing).arg(all));
-        m_back->setText(ofOne ? tr("&Back to “%1”").arg(name) : tr("&Back to their presets"));
+        m_back->setText(ofOne ? tr("Back to “%1”").arg(name) : tr("Back to their presets"));
     } else {
         m_sign->setText(all == 1 ? tr("≠ Its own, not the case’s")
                                  : tr("≠ %1 of %2 fronts have their own").arg(own).arg(all));
-        m_back->setText(tr("&Back to the case’s"));
+        m_back->setText(tr("Back to the case’s"));
     }
     m_back->setAccessibleDescription(m_sign->text());
 }
@@ -254,7 +263,8 @@ void PresetRow::rename(const QString& name) {
 
 void PresetRow::goBack() {
     if (m_backToCase)
-        m_session.apply(tr("Follow the case"), followCase(m_session.project(), openings(), m_kind));
+        m_session.apply(tr("Follow the case"),
+                        followCase(m_session.project(), openingsOfTheirOwn(), m_kind));
     else
         m_session.apply(tr("Back to the preset"),
                         backToPreset(m_session.project(), m_targets, m_kind));

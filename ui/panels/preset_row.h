@@ -47,6 +47,7 @@ private:
     void rename(const QString& name);
     [[nodiscard]] bool areFronts() const { return m_targets.front().opening.has_value(); }
     [[nodiscard]] std::vector<OpeningId> openings() const;
+    [[nodiscard]] std::vector<OpeningId> openingsOfTheirOwn() const;
 
     Session& m_session;
     PresetKind m_kind;
