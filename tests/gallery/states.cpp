@@ -137,7 +137,11 @@ QPixmap look(MainWindow& window, Unit unit, CentralArea::Shows shows, bool exagg
 
 std::vector<State> allStates() {
     return {
-        {"start", [](MainWindow& w, Unit) { return grabbed(w); }},
+        {"start",
+         [](MainWindow& w, Unit) {
+             w.showStart();
+             return grabbed(w);
+         }},
         {"new-case",
          [](MainWindow& w, Unit) {
              NewCaseDialog dialog(&w);

@@ -76,7 +76,7 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
     // Only now do the buttons belong to a dialog that can have a default.
     buttons->button(QDialogButtonBox::Cancel)->setAutoDefault(false);
     m_make->setDefault(true);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, &NewCaseDialog::make);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
     connect(m_unit, &QComboBox::currentIndexChanged, this, [this] { unitChanged(); });
@@ -104,6 +104,16 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
         setTabOrder(*at, *(at + 1));
     m_width->startTyping();
     unitChanged();
+}
+
+void NewCaseDialog::make() {
+    // What can't be read is not passed over in silence: its reason stands beside it.
+    for (LengthField* field : {m_width, m_height, m_depth, m_frame, m_member, m_fitAmount})
+        if (!field->isUnderstood()) {
+            field->lineEdit().setFocus(Qt::OtherFocusReason);
+            return;
+        }
+    accept();
 }
 
 void NewCaseDialog::unitChanged() {

@@ -25,6 +25,7 @@ public:
     [[nodiscard]] Result<Project> project() const;
 
 private:
+    void make();
     void unitChanged();
     void summarise();
     [[nodiscard]] Result<Project> divided(Project) const;
