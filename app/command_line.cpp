@@ -78,8 +78,8 @@ Result<Command> readReport(const std::vector<std::string>& arguments) {
 }
 
 Result<Command> readTemplates(const std::vector<std::string>& arguments) {
-    const auto options =
-        sorted(arguments, 1, {"-o", "--paper", "--overlap", "--svg", "--marks"}, {"--landscape"});
+    const auto options = sorted(arguments, 1, {"-o", "--paper", "--overlap", "--svg", "--marks"},
+                                {"--upright", "--landscape"});
     if (!options.ok())
         return options.error();
     const auto file = onlyFile(options.value());
@@ -91,7 +91,12 @@ Result<Command> readTemplates(const std::vector<std::string>& arguments) {
     command.svgFolder = options.value().value("--svg");
     command.marks = options.value().value("--marks");
     command.paper = options.value().value("--paper");
-    command.landscape = options.value().has("--landscape");
+    const bool upright = options.value().has("--upright"),
+               landscape = options.value().has("--landscape");
+    if (upright && landscape)
+        return usage("--upright and --landscape exclude one another");
+    if (upright || landscape)
+        command.orientation = upright ? Orientation::Portrait : Orientation::Landscape;
     if (command.pdf.empty() && command.svgFolder.empty() && command.marks.empty())
         return usage("templates wants -o OUT.pdf, --svg DIR or --marks OUT.json");
     if (!command.pdf.empty() && command.pdf == command.marks)
@@ -174,8 +179,11 @@ std::string helpText() {
            "used\n"
            "  frontwright plan FILE [--json]        every computed number and how it came about\n"
            "  frontwright templates FILE [-o OUT.pdf] [--svg DIR] [--marks OUT.json]\n"
-           "              [--paper NAME] [--landscape] [--overlap LENGTH]\n"
-           "                                        full-size drilling templates\n"
+           "              [--paper NAME] [--upright|--landscape] [--overlap LENGTH]\n"
+           "                                        full-size drilling templates; each lies as it "
+           "takes "
+           "the\n"
+           "                                        fewest pages, unless it is told\n"
            "  frontwright picture FILE -o OUT.svg|OUT.png\n"
            "                                        the elevation with its dimensions\n"
            "  frontwright picture FILE --look [--reveals] -o OUT.svg|OUT.png\n"

@@ -2,7 +2,9 @@
 
 #include "core/lengths/length.h"
 #include "core/results/result.h"
+#include "core/sheets/paper.h"
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -29,7 +31,7 @@ struct TemplatesCommand {
     std::string svgFolder;
     std::string marks;
     std::string paper; ///< empty: A4 for documents in millimetres, Letter for those in inches
-    bool landscape = false;
+    std::optional<Orientation> orientation; ///< none: each sheet as it takes the fewest pages
     Length overlap = Length::millimetres(10);
 };
 enum class PictureOf : std::uint8_t {

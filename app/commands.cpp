@@ -9,6 +9,7 @@
 #include "ui/files/built_in_catalogue.h"
 #include "ui/files/revision.h"
 #include "ui/files/save_file.h"
+#include "ui/files/save_files.h"
 #include "ui/paper/pdf.h"
 #include "ui/paper/picture.h"
 #include "ui/session/session.h"
@@ -71,10 +72,8 @@ std::optional<Error> refused(const std::string& path, const std::string& caseFil
 }
 
 int written(const Outputs& outputs) {
-    for (const auto& [path, bytes] : outputs)
-        if (const auto failed = writeFileWhole(path, bytes))
-            return failedWith(*failed);
-    return exitWell;
+    const auto failed = writeFilesWhole(outputs);
+    return failed ? failedWith(*failed) : exitWell;
 }
 
 /// "Front A2 · tile B1 · page 3 of 12" → "03-front-a2-tile-b1"
@@ -102,7 +101,7 @@ Result<SheetOptions> sheetOptions(const TemplatesCommand& command, const Project
     if (!paper.ok())
         return paper.error();
     options.paper = std::move(paper).value();
-    options.orientation = command.landscape ? Orientation::Landscape : Orientation::Portrait;
+    options.orientation = command.orientation;
     options.overlap = command.overlap;
     options.documentName = QFileInfo(QString::fromStdString(command.file)).fileName().toStdString();
     options.revision = revisionOf(project);
@@ -220,9 +219,14 @@ int run(const TemplatesCommand& command) {
     const auto outputs = templateOutputs(command, *work.value());
     if (!outputs.ok())
         return failedWith(outputs.error());
-    if (!command.svgFolder.empty() && !QDir().mkpath(QString::fromStdString(command.svgFolder)))
+    const QString folder = QString::fromStdString(command.svgFolder);
+    const bool isNewFolder = !folder.isEmpty() && !QDir(folder).exists();
+    if (!folder.isEmpty() && !QDir().mkpath(folder))
         return failedWith({command.svgFolder, "the folder can't be made", "choose another one"});
-    return written(outputs.value());
+    const int outcome = written(outputs.value());
+    if (outcome != exitWell && isNewFolder)
+        QDir().rmdir(folder); // only where it is empty
+    return outcome;
 }
 
 int run(const PictureCommand& command) {

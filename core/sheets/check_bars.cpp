@@ -101,6 +101,11 @@ double barStripBreadth(std::size_t lines) {
     return linePitchOfBars * static_cast<double>(lines);
 }
 
+void drawBar(Page& page, const CheckBar& bar, const PointMm& from, BarDirection direction,
+             const std::string& where) {
+    BarPen(page, direction, where).draw(bar, from);
+}
+
 void drawBars(Page& page, const BoxMm& strip, BarDirection direction, Unit unit,
               const std::string& where) {
     const bool isLevel = direction == BarDirection::Level;

@@ -24,6 +24,10 @@ std::vector<std::vector<CheckBar>> barLines(double room, Unit unit);
 double barStripBreadth(std::size_t lines);
 inline constexpr std::size_t mostBarLines = 3;
 
+/// Draws one bar from its left or lower end, and marks its ends.
+void drawBar(Page& page, const CheckBar&, const PointMm& from, BarDirection,
+             const std::string& where);
+
 /// Draws the bars that fit in a strip, from its upper left corner, and marks their ends. `where`
 /// tells strips of one direction apart: "across", "across, far end".
 void drawBars(Page& page, const BoxMm& strip, BarDirection direction, Unit unit,

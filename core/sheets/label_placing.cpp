@@ -4,6 +4,7 @@
 #include "core/sheets/label_candidates.h"
 
 #include <limits>
+#include <string_view>
 
 namespace frontwright {
 
@@ -30,6 +31,20 @@ bool overlap(const BoxMm& box, const CircleMark& circle) {
 std::optional<LineMark> visible(const TemplateLabel& label, const BoxMm& bounds) {
     const auto* line = std::get_if<LineMark>(&label.beside);
     return line != nullptr ? clipped(*line, bounds) : std::nullopt;
+}
+
+/// "overall check: 96 mm" over two lines, for a narrow place; nothing where it has none to break.
+std::optional<TemplateLabel> brokenInTwo(const TemplateLabel& label) {
+    constexpr std::string_view between = ": ";
+    if (label.lines.size() != 1)
+        return std::nullopt;
+    const std::string& line = label.lines.front();
+    const auto at = line.find(between);
+    if (at == std::string::npos)
+        return std::nullopt;
+    TemplateLabel broken = label;
+    broken.lines = {line.substr(0, at + 1), line.substr(at + between.size())};
+    return broken;
 }
 
 } // namespace
@@ -102,33 +117,44 @@ int LabelPlacer::disturbance(const Candidate& candidate) const {
     return sum;
 }
 
-std::vector<Mark> LabelPlacer::place(const TemplateLabel& label) {
-    const Candidate* best = nullptr;
-    int least = std::numeric_limits<int>::max();
+std::optional<LabelPlacer::Placed> LabelPlacer::best(const TemplateLabel& label) const {
+    std::optional<Placed> found;
     const auto lookAt = [&](const std::vector<Candidate>& places) {
         for (const Candidate& candidate : places) {
-            const int sum = least == 0 ? least : disturbance(candidate);
-            if (sum < least) {
-                least = sum;
-                best = &candidate;
-            }
+            if (found && found->disturbance == 0)
+                return;
+            const int sum = disturbance(candidate);
+            if (sum < (found ? found->disturbance : std::numeric_limits<int>::max()))
+                found = {candidate, sum};
         }
     };
     const std::vector<Candidate> near = candidates(label);
     if (near.empty())
-        return {};
+        return std::nullopt;
     lookAt(near);
-    const std::vector<Candidate> far = least > 0 ? farCandidates(label) : std::vector<Candidate>{};
-    lookAt(far);
+    if (!found || found->disturbance > 0)
+        lookAt(farCandidates(label));
+    return found;
+}
+
+std::vector<Mark> LabelPlacer::place(const TemplateLabel& label) {
+    std::optional<Placed> placed = best(label);
+    const TemplateLabel* used = &label;
+    const std::optional<TemplateLabel> narrow = brokenInTwo(label);
+    if (placed && placed->disturbance > 0 && narrow)
+        if (auto other = best(*narrow); other && other->disturbance < placed->disturbance) {
+            placed = other;
+            used = &*narrow;
+        }
     // A line goes on to other sheets, with its label; a hole is labelled come what may.
     const bool isLine = std::holds_alternative<LineMark>(label.beside);
-    if (best == nullptr || (isLine && least >= onText))
+    if (!placed || (isLine && placed->disturbance >= onText))
         return {};
-    m_boxes.push_back(best->box);
-    std::vector<Mark> marks = textsOf(label, best->box.min());
-    if (best->leader) {
-        marks.push_back({Layer::Note, *best->leader, {}});
-        m_lines.push_back(*best->leader);
+    m_boxes.push_back(placed->at.box);
+    std::vector<Mark> marks = textsOf(*used, placed->at.box.min());
+    if (placed->at.leader) {
+        marks.push_back({Layer::Note, *placed->at.leader, {}});
+        m_lines.push_back(*placed->at.leader);
     }
     return marks;
 }

@@ -5,8 +5,9 @@
 namespace frontwright {
 
 /// Finds room for labels on one page: inside `bounds`, clear of lines, holes and one another. Far
-/// from what it names, a label gets a leader. Where there is no free room at all, a hole's label
-/// takes the place that disturbs least; a line's is left out rather than laid on another text.
+/// from what it names, a label gets a leader; one with a colon may be broken there. Where there is
+/// no free room at all, a hole's label takes the place that disturbs least; a line's is left out
+/// rather than laid on another text.
 class LabelPlacer {
 public:
     explicit LabelPlacer(const BoxMm& bounds) : m_bounds(bounds) {}
@@ -23,6 +24,12 @@ private:
         BoxMm box;
         std::optional<LineMark> leader;
     };
+    struct Placed {
+        Candidate at;
+        int disturbance = 0;
+    };
+    /// The place that disturbs least, near what is named or else anywhere within the bounds.
+    [[nodiscard]] std::optional<Placed> best(const TemplateLabel& label) const;
     [[nodiscard]] std::vector<Candidate> candidates(const TemplateLabel& label) const;
     [[nodiscard]] std::vector<Candidate> farCandidates(const TemplateLabel& label) const;
     [[nodiscard]] int disturbance(const Candidate& candidate) const;

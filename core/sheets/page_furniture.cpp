@@ -3,6 +3,7 @@
 #include "core/drawings/lettering.h"
 #include "core/sheets/check_bars.h"
 #include "core/sheets/clipping.h"
+#include "core/sheets/legend.h"
 #include "core/sheets/text_lines.h"
 
 #include <cmath>
@@ -11,10 +12,10 @@ namespace frontwright {
 
 namespace {
 
-constexpr double crossReach = 4;  ///< mm of a register cross to each side
-constexpr double holeClear = 2;   ///< mm between a cross and a hole's circle
-constexpr double lineClear = 1.5; ///< mm between a cross's middle and another line
-constexpr double dash = 2;        ///< mm, and the gap between two
+constexpr double crossReach = 4; ///< mm of a register cross to each side
+constexpr double holeClear = 2;  ///< mm between a cross and a hole's circle
+constexpr double lineClear = 2;  ///< mm between a cross's middle and another line: its diamond
+constexpr double dash = 2;       ///< mm, and the gap between two
 // From a tile's edge to the base line of a neighbour's name: text away from the edge, or between.
 constexpr double baseNear = 1.6;
 constexpr double baseFar = 1 + smallText;
@@ -88,9 +89,8 @@ void addCrosses(Page& page, const TileOnPage& place, const Joint& joint) {
     for (double at : crossPlaces(place.part, joint.axis, joint.at, place.tile.trimmed.min()[along],
                                  place.tile.trimmed.max()[along])) {
         const PointMm centre = place.shift + point(joint.axis, joint.at, at);
-        const PointMm across(crossReach, 0), upright(0, crossReach);
-        line(page, Layer::Register, centre - across, centre + across);
-        line(page, Layer::Register, centre - upright, centre + upright);
+        for (Mark& stroke : registerMark(centre, crossReach))
+            page.drawing.marks.push_back(std::move(stroke));
         mark(page, "register", name + std::to_string(++number), centre);
     }
 }
@@ -161,6 +161,8 @@ void addStrips(Page& page, const PageLayout& layout, const PageText& text) {
         drawBars(page, *layout.farUprightBars, BarDirection::Upright, layout.unit, "up, far end");
     for (TextMark& textLine : textLines(text, layout.text))
         page.drawing.marks.push_back({Layer::Note, std::move(textLine), {}});
+    if (!layout.legend.isEmpty())
+        addLegend(page, layout.legend);
 }
 
 void addJoints(Page& page, const TileOnPage& place) {

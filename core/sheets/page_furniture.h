@@ -21,7 +21,7 @@ struct TileOnPage {
     PointMm shift;
 };
 
-/// Check bars and words, which every page has.
+/// Check bars and words, which every page has; a legend where there is room for one.
 void addStrips(Page&, const PageLayout&, const PageText&);
 
 /// Trim lines on the right and the lower edge, dashes where a neighbour's cut edge comes to lie,

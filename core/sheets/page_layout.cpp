@@ -1,6 +1,7 @@
 #include "core/sheets/page_layout.h"
 
 #include "core/sheets/check_bars.h"
+#include "core/sheets/legend.h"
 #include "core/sheets/text_lines.h"
 
 #include <cmath>
@@ -45,9 +46,14 @@ double mapWidth(const PageRequest& request, double room) {
 double textWidthBeside(const PageRequest& request, double room) {
     return request.spread == Spread::OnePage ? room : room - gap - mapWidth(request, room);
 }
+double legendBlock(const PageRequest& request, double room) {
+    return request.legend == Legend::Drawn ? legendHeight(room) : 0;
+}
+/// Text, map and legend.
 double textBlock(const PageRequest& request, double room) {
     const double height = textHeight(request.text, textWidthBeside(request, room));
-    return request.spread == Spread::OnePage ? height : std::max(height, leastMapHeight);
+    return legendBlock(request, room) +
+           (request.spread == Spread::OnePage ? height : std::max(height, leastMapHeight));
 }
 
 /// Length of a roll's page: strips at both ends and the part between them.
@@ -133,9 +139,12 @@ PageLayout placed(const PageRequest& request, const PointMm& size, Corner corner
     layout.size = size;
     layout.unit = request.unit;
     const double room = high.x() - left;
-    layout.text = box(left, low.y(), left + textWidthBeside(request, room), textTop);
+    const double textLow = low.y() + legendBlock(request, room);
+    layout.text = box(left, textLow, left + textWidthBeside(request, room), textTop);
     if (request.spread == Spread::SeveralPages)
-        layout.map = box(high.x() - mapWidth(request, room), low.y(), high.x(), textTop);
+        layout.map = box(high.x() - mapWidth(request, room), textLow, high.x(), textTop);
+    if (request.legend == Legend::Drawn)
+        layout.legend = box(left, low.y(), high.x(), textLow);
     layout.levelBars = box(left, textTop + gap, high.x(), levelTop);
     const double uprightLow = s.bottom > 0 ? low.y() : levelTop + gap;
     layout.uprightBars = box(low.x(), uprightLow, low.x() + s.left, high.y());

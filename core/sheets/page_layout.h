@@ -12,6 +12,7 @@ struct PageText {
 };
 
 enum class Spread : std::uint8_t { OnePage, SeveralPages };
+enum class Legend : std::uint8_t { LeftOut, Drawn };
 
 /// What is fixed before a part is laid on its pages.
 struct PageRequest {
@@ -23,6 +24,7 @@ struct PageRequest {
     double mapWidth = 0; ///< mm; SeveralPages only
     PageText text;       ///< the longest that any of its pages carries
     PointMm part;        ///< mm; a roll's length follows it
+    Legend legend = Legend::LeftOut;
 };
 
 /// Where everything lies on a page, in mm from its lower left corner. Nothing overlaps:
@@ -30,6 +32,7 @@ struct PageRequest {
 ///     bars up | drawing
 ///             | bars across          (the shorter side's bars own the corner, if they can)
 ///             | text          | map
+///             | legend
 struct PageLayout {
     PointMm size;
     BoxMm levelBars;
@@ -39,6 +42,7 @@ struct PageLayout {
     std::optional<BoxMm> farUprightBars;
     BoxMm text;
     BoxMm map;     ///< empty where one page is enough
+    BoxMm legend;  ///< empty where there is none
     BoxMm drawing; ///< what a tile may cover; neighbours' names have room round it
     Unit unit = Unit::Millimetre;
 };

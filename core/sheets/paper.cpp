@@ -1,5 +1,6 @@
 #include "core/sheets/paper.h"
 
+#include "core/lengths/format.h"
 #include "core/lengths/parse.h"
 
 #include <algorithm>
@@ -9,6 +10,8 @@
 namespace frontwright {
 
 namespace {
+
+constexpr Length samePaper = Length::fromMicrometres(500); ///< drivers tell whole points
 
 Paper metric(const char* name, std::int64_t width, std::int64_t height) {
     return {name, Length::millimetres(width), Length::millimetres(height)};
@@ -47,9 +50,31 @@ Result<Paper> roll(std::string_view widthText) {
     if (!width.ok())
         return Error{"paper", "the roll's width \"" + std::string(widthText) + "\" can't be read",
                      "write it with its unit: roll 610 mm"};
-    if (width.value().length <= Length{})
-        return Error{"paper", "a roll needs a width above zero", "write roll 610 mm"};
-    return Paper{"Roll " + std::string(widthText), width.value(), {}};
+    Result<Paper> made = rollOf(width.value());
+    if (!made.ok())
+        return made;
+    Paper paper = std::move(made).value();
+    paper.name = "Roll " + std::string(widthText);
+    return paper;
+}
+
+/// "300 x 400 mm": both sides are of the unit that stands last. Nothing where it reads otherwise.
+std::optional<Paper> sheet(std::string_view text) {
+    const auto times = text.find_first_of("xX");
+    if (times == std::string_view::npos)
+        return std::nullopt;
+    const std::string_view first = trimmed(text.substr(0, times));
+    const std::string_view second = trimmed(text.substr(times + 1));
+    const auto unitAt = second.find_last_of(" 0123456789");
+    if (unitAt == std::string_view::npos || unitAt + 1 == second.size())
+        return std::nullopt;
+    const auto one =
+        parseWrittenLength(std::string(first) + " " + std::string(second.substr(unitAt + 1)));
+    const auto other = parseWrittenLength(second);
+    if (!one.ok() || !other.ok())
+        return std::nullopt;
+    const Result<Paper> made = sheetOf(one.value(), other.value());
+    return made.ok() ? std::optional<Paper>(made.value()) : std::nullopt;
 }
 
 std::string allNames() {
@@ -62,12 +87,14 @@ std::string allNames() {
 } // namespace
 
 std::span<const Paper> knownPapers() {
-    static const std::array<Paper, 14> papers{
+    static const std::array<Paper, 19> papers{
         metric("A0", 841, 1189), metric("A1", 594, 841), metric("A2", 420, 594),
         metric("A3", 297, 420),  metric("A4", 210, 297), metric("A5", 148, 210),
         inch("Letter", 17, 22),  inch("Legal", 17, 28),  inch("Tabloid", 22, 34),
         inch("ANSI A", 17, 22),  inch("ANSI B", 22, 34), inch("ANSI C", 34, 44),
-        inch("ANSI D", 44, 68),  inch("ANSI E", 68, 88)};
+        inch("ANSI D", 44, 68),  inch("ANSI E", 68, 88), inch("ARCH A", 18, 24),
+        inch("ARCH B", 24, 36),  inch("ARCH C", 36, 48), inch("ARCH D", 48, 72),
+        inch("ARCH E", 72, 96)};
     return papers;
 }
 
@@ -78,8 +105,34 @@ Result<Paper> paperNamed(std::string_view name) {
             return paper;
     if (const auto width = rollWidth(asked))
         return roll(*width);
+    if (auto custom = sheet(asked))
+        return *custom;
     return Error{"paper", "no paper is called \"" + std::string(asked) + "\"",
-                 "use one of " + allNames() + ", or a roll by its width: roll 610 mm"};
+                 "use one of " + allNames() +
+                     ", a sheet by its size: 300 x 400 mm, or a roll by its width: roll 610 mm"};
+}
+
+Result<Paper> rollOf(Length width) {
+    if (width <= Length{})
+        return Error{"paper", "a roll needs a width above zero", "write roll 610 mm"};
+    return Paper{"Roll " + exact(width, Unit::Millimetre), width, {}};
+}
+
+Result<Paper> sheetOf(Length one, Length other) {
+    const Length width = least(one, other), height = greatest(one, other);
+    if (width <= Length{})
+        return Error{"paper", "a sheet needs a width and a height above zero",
+                     "write them like 300 mm and 400 mm"};
+    const auto known =
+        std::find_if(knownPapers().begin(), knownPapers().end(), [&](const Paper& paper) {
+            return (paper.width - width).magnitude() <= samePaper &&
+                   (paper.height - height).magnitude() <= samePaper;
+        });
+    if (known != knownPapers().end())
+        return *known;
+    const std::string name = exact(width, Unit::Millimetre);
+    return Paper{name.substr(0, name.find(" mm")) + " \u00d7 " + exact(height, Unit::Millimetre),
+                 width, height};
 }
 
 } // namespace frontwright

@@ -18,11 +18,19 @@ struct Paper {
     friend bool operator==(const Paper&, const Paper&) = default;
 };
 
-/// ISO 216 A0 … A5; Letter, Legal, Tabloid; ASME Y14.1 A … E under the names "ANSI A" … "ANSI E".
+/// ISO 216 A0 … A5; Letter, Legal, Tabloid; ASME Y14.1 A … E under the names "ANSI A" … "ANSI E";
+/// architects' "ARCH A" … "ARCH E" (sizes from memory).
 std::span<const Paper> knownPapers();
 
-/// By name, upper or lower case; "roll 610 mm" makes a roll of that width. Error lists the names.
+/// By name, upper or lower case; "roll 610 mm" makes a roll of that width, "300 x 400 mm" a sheet
+/// of that size. Error lists the names.
 Result<Paper> paperNamed(std::string_view name);
+
+/// A roll of that width. Error: no width.
+Result<Paper> rollOf(Length width);
+/// A sheet of that size, upright; one of the known papers where it is within 0.5 mm of it.
+/// Error: no size.
+Result<Paper> sheetOf(Length one, Length other);
 
 enum class Orientation : std::uint8_t { Portrait, Landscape };
 

@@ -1,9 +1,11 @@
 #pragma once
 
 #include "core/drawings/drawing.h"
+#include "core/sheets/calibration.h"
 #include "core/sheets/paper.h"
 
 #include <array>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -44,10 +46,13 @@ std::vector<Template> templates(const Project&, const Plan&, LengthStyle);
 
 struct SheetOptions {
     Paper paper;
-    Orientation orientation = Orientation::Portrait;
-    Length margin = Length::millimetres(10);     ///< at least 6.5 mm: marks stay inside
-    Length overlap = Length::millimetres(10);    ///< 0 = butt joint
-    std::array<double, 2> calibration{1.0, 1.0}; ///< x, y factor of a printer; 1 for files
+    /// nullopt: each template lies the way that takes the fewest pages; upright where both do.
+    std::optional<Orientation> orientation = Orientation::Portrait;
+    Length margin = Length::millimetres(10);  ///< at least 6.5 mm: marks stay inside
+    Length overlap = Length::millimetres(10); ///< 0 = butt joint
+    /// A printer's factors for upright and for landscape pages; none for files.
+    std::array<ScaleFactors, 2> calibration;
+    std::string printer; ///< whose factors they are; told on each page
     std::string documentName;
     std::string revision; ///< text printed on each page, e.g. a date; empty = none
 };
@@ -65,8 +70,19 @@ struct PageMark {
     double y = 0;
 };
 
+/// Which piece of which template a page shows.
+struct PagePlace {
+    std::size_t part = 0; ///< of the templates that were laid
+    int column = 0;       ///< as in Tile
+    int row = 0;
+    int columns = 1; ///< of the whole tiling
+    int rows = 1;
+    friend bool operator==(const PagePlace&, const PagePlace&) = default;
+};
+
 /// One page, ready for any surface: screen, printer, PDF, SVG.
 struct Page {
+    PagePlace place;
     double width = 0;  ///< mm
     double height = 0; ///< mm
     std::string label; ///< "Front A2 · tile B1 · page 3 of 12"
@@ -99,5 +115,8 @@ std::string marksJson(std::span<const Page>);
 /// Lays templates on pages. Error: paper too small, margin under 6.5 mm, page over 5 080 mm.
 Result<std::vector<Page>> pages(const Project&, const Plan&, std::span<const Template>,
                                 const SheetOptions&);
+
+/// How many pages that makes, without drawing them. Errors as of pages().
+Result<std::size_t> pageCount(const Project&, std::span<const Template>, const SheetOptions&);
 
 } // namespace frontwright

@@ -52,7 +52,7 @@ TEST(CommandLine, ReadsEveryOptionOfTemplates) {
     EXPECT_EQ(command.svgFolder, "c");
     EXPECT_EQ(command.marks, "d.json");
     EXPECT_EQ(command.paper, "Letter");
-    EXPECT_TRUE(command.landscape);
+    EXPECT_EQ(command.orientation, Orientation::Landscape);
     EXPECT_EQ(command.overlap, Length::fromSixtyFourths(24));
 }
 
@@ -61,7 +61,9 @@ TEST(CommandLine, TakesABareOverlapInMillimetresAndTenWhereNoneIsGiven) {
               Length::millimetres(12));
     const auto plain = read<TemplatesCommand>({"templates", "a", "-o", "b"});
     EXPECT_EQ(plain.overlap, Length::millimetres(10));
-    EXPECT_FALSE(plain.landscape);
+    EXPECT_EQ(plain.orientation, std::nullopt);
+    EXPECT_EQ(read<TemplatesCommand>({"templates", "a", "-o", "b", "--upright"}).orientation,
+              Orientation::Portrait);
     EXPECT_EQ(plain.paper, "");
 }
 
@@ -88,14 +90,16 @@ TEST(CommandLine, HelpsWhereverHelpIsAskedFor) {
 TEST(CommandLine, HelpNamesEveryCommandAndOption) {
     const std::string help = helpText();
     for (const char* word : {"check FILE", "plan FILE", "templates FILE", "picture FILE", "--json",
-                             "-o OUT.pdf", "--svg", "--marks", "--paper", "--landscape",
-                             "--overlap", "--window", "--help", "--version"})
+                             "-o OUT.pdf", "--svg", "--marks", "--paper", "--upright",
+                             "--landscape", "--overlap", "--window", "--help", "--version"})
         EXPECT_NE(help.find(word), std::string::npos) << word;
     EXPECT_EQ(help.back(), '\n');
 }
 
 TEST(CommandLine, SaysWhatItDoesNotUnderstand) {
     const std::string see = "; see frontwright --help";
+    EXPECT_EQ(refusal({"templates", "a", "-o", "b", "--upright", "--landscape"}),
+              "command line: --upright and --landscape exclude one another" + see);
     EXPECT_EQ(refusal({"check"}), "command line: a case file is wanted" + see);
     EXPECT_EQ(refusal({"plan", "a", "b"}), "command line: only one case file can be given" + see);
     EXPECT_EQ(refusal({"check", "a.frontwright", "b.frontwright"}),

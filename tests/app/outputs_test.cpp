@@ -93,7 +93,9 @@ TEST(Templates, FollowPaperOrientationAndOverlap) {
     const std::string letter = marks({});
     EXPECT_EQ(letter, marks({"--paper", "letter"})); // the sample is in inches
     EXPECT_NE(letter, marks({"--paper", "A4"}));
+    EXPECT_NE(letter, marks({"--upright"}));
     EXPECT_NE(letter, marks({"--landscape"}));
+    EXPECT_NE(letter, marks({"--paper", "17 x 22 in"}));
     EXPECT_NE(letter, marks({"--overlap", "1 in"}));
     EXPECT_EQ(letter, marks({"--overlap", "10 mm"}));
 }

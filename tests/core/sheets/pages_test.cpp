@@ -228,20 +228,6 @@ TEST(Sheets, AreTheSameToTheByteFromTheSameInput) {
         EXPECT_EQ(svg(first[i].drawing, first[i].label), svg(second[i].drawing, second[i].label));
 }
 
-TEST(Calibration, ScalesEveryPlaceAboutThePagesCorner) {
-    const auto shop = shopWith(testing::bank(1));
-    SheetOptions options = onPaper("A4");
-    const Page plainPage = laid(*shop, options).front();
-    options.calibration = {1.01, 0.99};
-    const Page corrected = laid(*shop, options).front();
-    ASSERT_EQ(plainPage.marks.size(), corrected.marks.size());
-    for (std::size_t i = 0; i < plainPage.marks.size(); ++i) {
-        EXPECT_DOUBLE_EQ(corrected.marks[i].x, plainPage.marks[i].x * 1.01);
-        EXPECT_DOUBLE_EQ(corrected.marks[i].y, plainPage.marks[i].y * 0.99);
-    }
-    EXPECT_EQ(corrected.width, plainPage.width);
-}
-
 TEST(Sheets, RefuseWhatWouldLoseMarks) {
     const auto shop = shopWith(testing::bank(1));
     SheetOptions options = onPaper("A4");

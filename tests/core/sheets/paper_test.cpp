@@ -84,5 +84,38 @@ TEST(PaperNames, AnUnknownOneIsRefusedWithTheKnownOnes) {
     EXPECT_FALSE(paperNamed("roll").ok());
 }
 
+// Sizes from memory, as the architects' series is usually told.
+TEST(Papers, KnowTheArchitectsSeries) {
+    EXPECT_EQ(paperNamed("arch d").value().width, Length::inches(24));
+    EXPECT_EQ(paperNamed("ARCH E").value().height, Length::inches(48));
+    EXPECT_EQ(paperNamed("ARCH A").value().width, Length::inches(9));
+}
+
+TEST(Papers, OfAGivenSizeAreMadeUpright) {
+    const Paper paper = sheetOf(Length::millimetres(400), Length::millimetres(300)).value();
+    EXPECT_EQ(paper.width, Length::millimetres(300));
+    EXPECT_EQ(paper.height, Length::millimetres(400));
+    EXPECT_EQ(paper.name, "300 \u00d7 400 mm");
+    EXPECT_EQ(paperNamed("400 x 300 mm").value(), paper);
+    EXPECT_EQ(paperNamed("17X22 in").value().name, "ANSI C");
+    EXPECT_FALSE(sheetOf({}, Length::millimetres(300)).ok());
+    EXPECT_FALSE(paperNamed("300 x").ok());
+    EXPECT_FALSE(paperNamed("300 x 400").ok()); // no unit: not guessed
+}
+
+// Drivers tell papers in whole points: 595 × 842 pt is A4.
+TEST(Papers, NearAKnownOneAreThatOne) {
+    const auto points = [](double pt) { return Length::nearestToMillimetres(pt * 25.4 / 72); };
+    EXPECT_EQ(sheetOf(points(595), points(842)).value().name, "A4");
+    EXPECT_EQ(sheetOf(points(792), points(612)).value().name, "Letter");
+    EXPECT_NE(sheetOf(Length::millimetres(215), Length::millimetres(279)).value().name, "Letter");
+}
+
+TEST(Rolls, AreMadeFromTheirWidth) {
+    EXPECT_EQ(rollOf(Length::millimetres(610)).value().name, "Roll 610 mm");
+    EXPECT_TRUE(rollOf(Length::inches(36)).value().isRoll());
+    EXPECT_FALSE(rollOf({}).ok());
+}
+
 } // namespace
 } // namespace frontwright
