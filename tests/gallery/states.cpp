@@ -5,11 +5,11 @@
 #include "ui/panels/findings_panel.h"
 #include "ui/rendering/card_dialog.h"
 #include "ui/rendering/look_panel.h"
+#include "ui/sheets/template_dialog.h"
 #include "ui/window/central_area.h"
 #include "ui/window/graduate_dialog.h"
 #include "ui/window/new_case_dialog.h"
 #include "ui/window/panel_dock.h"
-#include "ui/window/template_dialog.h"
 
 #include <QApplication>
 #include <QCheckBox>

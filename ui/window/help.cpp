@@ -1,5 +1,7 @@
 #include "ui/window/help.h"
 
+#include "ui/sheets/tell_tale_words.h"
+
 #include <QAction>
 #include <QCoreApplication>
 #include <QMenu>
@@ -31,18 +33,14 @@ public:
                   "</table>");
     }
     static QString scale() {
-        return tr(
-            "<p>A 100 mm check bar that measures something else tells what happened:</p>"
-            "<table cellpadding='3'>"
-            "<tr><td>89.8 mm</td><td>A4 pages on a queue set to Letter</td></tr>"
-            "<tr><td>94.1 mm</td><td>A4 page fitted to Letter</td></tr>"
-            "<tr><td>96.0 mm</td><td>page shrunk to the printable area</td></tr>"
-            "<tr><td>97.3 mm</td><td>Letter page fitted to the width of A4</td></tr>"
-            "<tr><td>102.8 or 106.3 mm</td><td>enlarged to the other paper</td></tr>"
-            "<tr><td>75 or 133 mm</td><td>dots taken for the wrong size</td></tr>"
-            "</table>"
-            "<p>Print at 100 % or “Actual size”, never “Fit”. If the two directions differ by "
-            "0.2 to 2 %, it is the printer's mechanics.</p>");
+        return tr("<p>A 100 mm check bar that measures something else tells what happened:</p>"
+                  "%1"
+                  "<p>Where the two directions differ by 0.2 to 2 %, it is the printer's "
+                  "mechanics: "
+                  "File → Templates → Test page and correction measures it. Where one page alone "
+                  "is "
+                  "off, the paper slipped: print that page again.</p>")
+            .arg(tellTaleTable());
     }
     static QString cautions() {
         return tr("<p>Test every setting on scrap of the same stock. Measure the check bars on "
