@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
+#include <QScrollArea>
 
 namespace frontwright {
 
@@ -43,7 +44,8 @@ CalibrationDialog::CalibrationDialog(QSettings& settings, const QString& printer
       m_compare(new QPushButton(tr("&Compare"))),
       m_startAgain(new QPushButton(tr("Start a&gain without correction"))),
       m_outcome(wrappedLabel()),
-      m_table(wrappedLabel()) {
+      m_table(wrappedLabel()),
+      m_tableArea(new QScrollArea) {
     setWindowTitle(tr("Test page for %1").arg(printer));
     m_orientation->addItems({tr("Upright"), tr("Landscape")});
     m_orientation->setCurrentIndex(first == Orientation::Portrait ? 0 : 1);
@@ -66,6 +68,7 @@ CalibrationDialog::CalibrationDialog(QSettings& settings, const QString& printer
             [this](const WrittenLength& length) { m_lengthB = length; });
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     buttons->button(QDialogButtonBox::Close)->setAutoDefault(false);
+    m_tableArea->hide();
     begin();
 }
 
@@ -76,6 +79,7 @@ void CalibrationDialog::addRows(QWidget& buttons) {
     for (QPushButton* button : {m_print, m_compare, m_startAgain})
         button->setAutoDefault(false);
     constexpr int letters = 72; // of a line of text
+    constexpr int linesOfTable = 10;
     setMinimumWidth(letters * fontMetrics().averageCharWidth());
     auto* form = new QFormLayout(this);
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
@@ -88,7 +92,12 @@ void CalibrationDialog::addRows(QWidget& buttons) {
     form->addRow(tr("Bar &B, up the page"), m_fieldB);
     form->addRow(m_compare);
     form->addRow(m_outcome);
-    form->addRow(m_table);
+    m_tableArea->setWidget(m_table);
+    m_tableArea->setWidgetResizable(true);
+    m_tableArea->setFrameShape(QFrame::NoFrame);
+    m_tableArea->setAccessibleName(m_table->accessibleName());
+    m_tableArea->setMinimumHeight(linesOfTable * fontMetrics().height());
+    form->addRow(m_tableArea);
     form->addRow(m_startAgain);
     form->addRow(&buttons);
 }
@@ -205,7 +214,7 @@ void CalibrationDialog::compareProof(const LengthsOnPage& measured) {
 void CalibrationDialog::say(const QString& text, const QString& table) {
     m_outcome->setText(text);
     m_table->setText(table);
-    m_table->setVisible(!table.isEmpty());
+    m_tableArea->setVisible(!table.isEmpty());
 }
 
 } // namespace frontwright

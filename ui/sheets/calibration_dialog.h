@@ -10,6 +10,7 @@
 class QComboBox;
 class QLabel;
 class QPushButton;
+class QScrollArea;
 class QSettings;
 
 namespace frontwright {
@@ -64,6 +65,7 @@ private:
     QPushButton* m_startAgain;
     QLabel* m_outcome;
     QLabel* m_table;
+    QScrollArea* m_tableArea; ///< the table may be taller than the screen
 };
 
 } // namespace frontwright
