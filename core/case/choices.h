@@ -6,6 +6,7 @@
 #include "core/fronts/fit.h"
 #include "core/fronts/profile.h"
 #include "core/hardware/hardware_spec.h"
+#include "core/wood/stock.h"
 
 #include <array>
 #include <cstdint>
@@ -61,7 +62,7 @@ private:
 struct FrontDefaults {
     FrontFit fit;
     WrittenLength thickness;
-    std::string species; ///< id of a Species
+    Stock stock;
     Profile profile;
     BoxSpec box;
     MountingSpec mounting;
@@ -75,6 +76,7 @@ struct FrontDefaults {
 struct FrontChoices {
     PerSide<Rare<SideFit>> fit;
     Rare<WrittenLength> thickness;
+    Rare<Stock> stock;
     Rare<Profile> profile;
     Rare<BoxSpec> box;
     Rare<MountingSpec> mounting;

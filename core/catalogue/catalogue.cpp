@@ -47,6 +47,10 @@ const Species* Catalogue::speciesOf(std::string_view id) const {
     return find(species, id);
 }
 
+const AirRange* Catalogue::airRange(std::string_view id) const {
+    return find(airs, id);
+}
+
 Catalogue merged(const Catalogue& base, const Catalogue& own) {
     Catalogue all = base;
     mergeInto(all.woodScrews, own.woodScrews);
@@ -54,6 +58,7 @@ Catalogue merged(const Catalogue& base, const Catalogue& own) {
     mergeInto(all.hardware, own.hardware);
     mergeInto(all.runners, own.runners);
     mergeInto(all.species, own.species);
+    mergeInto(all.airs, own.airs);
     return all;
 }
 

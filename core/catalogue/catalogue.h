@@ -3,7 +3,9 @@
 #include "core/amounts/amounts.h"
 #include "core/catalogue/specific_gravity.h"
 #include "core/geometry/frames.h"
-#include "core/results/result.h"
+#include "core/results/source.h"
+#include "core/wood/air.h"
+#include "core/wood/movement.h"
 
 #include <cstdint>
 #include <optional>
@@ -12,21 +14,6 @@
 #include <vector>
 
 namespace frontwright {
-
-/// How far a value can be trusted.
-enum class SourceKind : std::uint8_t {
-    Published,      ///< a named standard or handbook
-    CommonPractice, ///< a fact of the trade without a published source
-    FromMemory,     ///< a standard's value recalled, not seen again
-    Maker           ///< the maker's own entry or decision
-};
-
-/// Where a value or a rule comes from: "ASME B18.6.1", "common practice, no source".
-struct Source {
-    SourceKind kind = SourceKind::Maker;
-    std::string title;
-    friend bool operator==(const Source&, const Source&) = default;
-};
 
 /// Wood screw with a flat (countersunk) head; its length counts overall.
 struct WoodScrew {
@@ -117,7 +104,21 @@ struct Species {
     std::optional<SpecificGravity> gravity = std::nullopt; ///< none: not known
     /// None: a middling brown is drawn.
     std::optional<WoodTone> tone = {};
+    std::string botanical = {};                            ///< "Prunus serotina"
+    WoodFigures figures = {};                              ///< how it shrinks and swells
+    std::string note = {};                                 ///< what to know of the figures
     friend bool operator==(const Species&, const Species&) = default;
+};
+
+/// What the air of a kind of room makes of wood over the year.
+struct AirRange {
+    std::string id;   ///< "us-interior"
+    std::string name; ///< "Heated home"
+    AirState average; ///< what wood is ordinarily worked at
+    AirState driest;
+    AirState wettest;
+    Source source;
+    friend bool operator==(const AirRange&, const AirRange&) = default;
 };
 
 /// What the maker can choose from: the program's own entries and the document's.
@@ -127,6 +128,7 @@ struct Catalogue {
     std::vector<HardwareForm> hardware;
     std::vector<RunnerKind> runners;
     std::vector<Species> species;
+    std::vector<AirRange> airs = {};
 
     /// nullptr where there is none of that id.
     [[nodiscard]] const WoodScrew* woodScrew(std::string_view id) const;
@@ -134,6 +136,7 @@ struct Catalogue {
     [[nodiscard]] const HardwareForm* hardwareForm(std::string_view id) const;
     [[nodiscard]] const RunnerKind* runner(std::string_view id) const;
     [[nodiscard]] const Species* speciesOf(std::string_view id) const;
+    [[nodiscard]] const AirRange* airRange(std::string_view id) const;
 
     friend bool operator==(const Catalogue&, const Catalogue&) = default;
 };

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/documents/air_forms.h"
 #include "core/documents/level.h"
 
 #include <algorithm>
@@ -84,12 +85,48 @@ void members(auto& a, Is<WoodTone> auto& s) {
     a.whole("figure", s.figure, Whole{0, 100});
 }
 
+void members(auto& a, Is<MovementCoefficients> auto& s) {
+    a.millionths("radial", s.radial);
+    a.millionths("tangential", s.tangential);
+    constexpr std::int64_t most = 20'000;
+    if (s.radial > most || s.tangential > most)
+        a.refuse("tangential", "coefficients per 1 % of moisture, of 0.02 at most");
+    a.required("source", s.source);
+}
+
+void members(auto& a, Is<Shrinkage> auto& s) {
+    const auto isPercent = [](Percent p) { return p > Percent{} && p <= Percent::whole(40); };
+    a.required("radial", s.radial);
+    a.required("tangential", s.tangential);
+    if (!isPercent(s.radial) || !isPercent(s.tangential))
+        a.refuse("tangential", "shrinkages of more than 0 and at most 40 (per cent)");
+    a.optional("volumetric", s.volumetric);
+    a.defaulted("start", s.start, Percent::whole(30));
+    if (s.start < Percent::whole(15) || s.start > Percent::whole(40))
+        a.refuse("start", "a moisture from 15 to 40 (per cent)");
+    a.required("source", s.source);
+}
+
 void members(auto& a, Is<Species> auto& s) {
     a.required("id", s.id);
     a.required("name", s.name);
     a.defaulted("kind", s.kind, WoodKind::Hardwood);
     a.optional("gravity", s.gravity);
     a.optional("tone", s.tone);
+    a.defaulted("botanical", s.botanical, {});
+    a.optional("coefficients", s.figures.coefficients);
+    a.optional("shrinkage", s.figures.shrinkage);
+    a.defaulted("note", s.note, {});
+}
+
+void members(auto& a, Is<AirRange> auto& s) {
+    a.required("id", s.id);
+    a.required("name", s.name);
+    a.required("average", s.average);
+    a.required("driest", s.driest);
+    a.required("wettest", s.wettest);
+    refuseUnlessOrdered(a, s.driest, s.wettest);
+    a.required("source", s.source);
 }
 
 /// A list of entries; empty is not written. Each id names one entry only.
@@ -109,6 +146,7 @@ void members(auto& a, Is<Catalogue> auto& s) {
     entries(a, "hardware", s.hardware);
     entries(a, "runners", s.runners);
     entries(a, "species", s.species);
+    entries(a, "airs", s.airs);
 }
 
 } // namespace frontwright::documents

@@ -106,10 +106,18 @@ void decision(Writing& a, std::string_view name, const FrontChoices& s) {
         a.required(name, Decision<const Spec>{*own, presetName(s, Places::kind)});
 }
 
+void members(auto& a, Is<Stock> auto& s) {
+    a.always("species", s.species);
+    a.defaulted("cut", s.cut, Cut::FlatSawn);
+    a.defaulted("grain", s.grain, Grain::AlongLength);
+    a.defaulted("build", s.build, Build::Solid);
+}
+
+/// The case's stock stands among the members of its fronts, where its species always stood.
 void members(auto& a, Is<FrontDefaults> auto& s) {
     a.required("fit", s.fit);
     a.required("thickness", s.thickness);
-    a.always("species", s.species);
+    members(a, s.stock);
     decision<Profile>(a, "profile", s);
     decision<BoxSpec>(a, "box", s);
     decision<MountingSpec>(a, "mounting", s);
@@ -120,6 +128,7 @@ void members(auto& a, Is<FrontDefaults> auto& s) {
 void members(auto& a, Is<FrontChoices> auto& s) {
     a.defaulted("fit", s.fit, {});
     a.optional("thickness", s.thickness);
+    a.optional("stock", s.stock);
     decision<Profile>(a, "profile", s);
     decision<BoxSpec>(a, "box", s);
     decision<MountingSpec>(a, "mounting", s);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/documents/air_forms.h"
 #include "core/documents/catalogue_forms.h"
 #include "core/documents/division_forms.h"
 #include "core/documents/document.h"
@@ -21,6 +22,7 @@ void members(auto& a, Is<Limits> auto& s) {
     a.always("leastGap", s.leastGap);
     a.always("leastOpening", s.leastOpening);
     a.always("holeToHole", s.holeToHole);
+    a.always("unevenGaps", s.unevenGaps);
 }
 
 void refuseUnlessPositive(auto& a, std::string_view name, Length length) {
@@ -55,6 +57,7 @@ void members(auto& a, Is<Project> auto& s) {
     remember(a, s.presets);
     a.required("case", s.casework);
     a.required("fronts", s.fronts);
+    a.optional("air", s.air);
     a.always("limits", s.limits);
     a.defaulted("own", s.own, {});
 }

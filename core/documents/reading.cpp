@@ -117,6 +117,40 @@ void readValue(const Place& at, SpecificGravity& gravity) {
     at.failExpecting(aGravity);
 }
 
+void readMillionths(const Place& at, std::int64_t& value) {
+    const auto number =
+        at.kind() == JsonKind::Number ? millionthsFrom(at.state.tree.text(at.node)) : std::nullopt;
+    if (!number)
+        return at.failExpecting("a number that is not negative, of at most six decimals");
+    value = *number;
+}
+
+void readValue(const Place& at, Percent& percent) {
+    const auto number =
+        at.kind() == JsonKind::Number ? millionthsFrom(at.state.tree.text(at.node)) : std::nullopt;
+    if (!number || *number % 1000 != 0)
+        return at.failExpecting("a number of per cent that is not negative, of at most three "
+                                "decimals");
+    percent = Percent::fromThousandths(*number / 1000);
+}
+
+void readValue(const Place& at, Temperature& temperature) {
+    constexpr std::string_view aTemperature = "a temperature such as \"20 °C\" or \"70.5 °F\"";
+    if (at.kind() != JsonKind::String)
+        return at.failExpecting(aTemperature);
+    std::string_view text = at.state.tree.text(at.node);
+    const bool isCelsius = text.ends_with(" °C");
+    if (!isCelsius && !text.ends_with(" °F"))
+        return at.failExpecting(aTemperature);
+    text.remove_suffix(std::string_view(" °C").size());
+    const bool isNegative = text.starts_with('-');
+    const auto number = millionthsFrom(isNegative ? text.substr(1) : text);
+    if (!number || *number % 1000 != 0)
+        return at.failExpecting(aTemperature);
+    temperature = {(isNegative ? -1 : 1) * (*number / 1000),
+                   isCelsius ? TemperatureUnit::Celsius : TemperatureUnit::Fahrenheit};
+}
+
 void readValue(const Place& at, SideFit& side) {
     if (at.kind() != JsonKind::String)
         return at.failExpecting(aSideFit);

@@ -48,6 +48,10 @@ void readValue(const Place&, WrittenLength&); // not negative
 void readValue(const Place&, Length&);        // not negative
 void readValue(const Place&, Mass&);
 void readValue(const Place&, SpecificGravity&); // 0.05 … 1.5
+void readValue(const Place&, Percent&);         // not negative
+void readValue(const Place&, Temperature&);
+/// A number that is not negative, of at most six decimals.
+void readMillionths(const Place&, std::int64_t&);
 void readValue(const Place&, SideFit&);
 void readValue(const Place&, PerSide<bool>&);
 void readValue(const Place&, PerSide<Rare<SideFit>>&);
@@ -114,6 +118,12 @@ public:
     void whole(std::string_view name, T& value, Whole range, std::int64_t absent) {
         value = static_cast<T>(absent);
         whole(name, value, range);
+    }
+    void millionths(std::string_view name, std::int64_t& value) {
+        if (const NodeIndex member = take(name); member != noNode && !failed())
+            readMillionths(placeOf(member, nullptr), value);
+        else if (!failed())
+            failMissing(name);
     }
     void fixed(std::string_view name, std::string_view) { take(name); }
     /// The member has a value that cannot be.

@@ -39,6 +39,14 @@ template<>
 inline constexpr std::array<std::string_view, 4> wordsOf<SourceKind>{"published", "common-practice",
                                                                      "from-memory", "maker"};
 template<>
+inline constexpr std::array<std::string_view, 3> wordsOf<Cut>{"flat-sawn", "rift", "quarter-sawn"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<Grain>{"along-length", "along-height"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<Build>{"solid", "stable"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<MoistureBy>{"air", "meter"};
+template<>
 inline constexpr std::array<std::string_view, 2> wordsOf<WoodKind>{"hardwood", "softwood"};
 /// After a specific gravity: "0.5 at-12-percent".
 template<>

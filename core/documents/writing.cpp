@@ -4,6 +4,8 @@
 #include "core/documents/json_text.h"
 #include "core/lengths/format.h"
 
+#include <cstdlib>
+
 #include <algorithm>
 
 namespace frontwright::documents {
@@ -31,6 +33,17 @@ void writeValue(const Target& to, Mass mass) {
 void writeValue(const Target& to, SpecificGravity gravity) {
     appendQuoted(to.out, textOfMillionths(gravity.thousandths * 1000) + ' ' +
                              std::string(wordOf(gravity.basis)));
+}
+
+void writeValue(const Target& to, Percent percent) {
+    to.out += textOfMillionths(percent.thousandths() * 1000);
+}
+
+void writeValue(const Target& to, Temperature temperature) {
+    const bool isCelsius = temperature.unit == TemperatureUnit::Celsius;
+    appendQuoted(to.out, (temperature.thousandths < 0 ? "-" : "") +
+                             textOfMillionths(std::abs(temperature.thousandths) * 1000) +
+                             (isCelsius ? " °C" : " °F"));
 }
 
 void writeValue(const Target& to, const SideFit& side) {
@@ -82,6 +95,10 @@ void Writing::fixed(std::string_view name, std::string_view value) {
                 return;
             }
     required(name, value);
+}
+
+void Writing::millionths(std::string_view name, std::int64_t value) {
+    begin(name, nullptr).out += textOfMillionths(value);
 }
 
 bool Writing::keptBelow(std::string_view name) const {

@@ -33,6 +33,8 @@ void writeValue(const Target&, WrittenLength);
 void writeValue(const Target&, Length);
 void writeValue(const Target&, Mass);
 void writeValue(const Target&, SpecificGravity);
+void writeValue(const Target&, Percent);
+void writeValue(const Target&, Temperature);
 void writeValue(const Target&, const SideFit&);
 void writeValue(const Target&, const PerSide<bool>&);
 void writeValue(const Target&, const PerSide<Rare<SideFit>>&);
@@ -66,6 +68,7 @@ public:
         if (value != absent)
             required(name, value);
     }
+    void millionths(std::string_view name, std::int64_t value);
     /// `value`, unless another one was kept: a newer version's number.
     void fixed(std::string_view name, std::string_view value);
     void refuse(std::string_view, std::string_view) {}

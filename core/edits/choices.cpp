@@ -82,6 +82,7 @@ Result<Project> clearChoice(const Project& project, OpeningId id, Choice choice)
     const std::span<const OpeningId> one(&id, 1);
     switch (choice) {
     case Choice::Thickness:
+    case Choice::Stock:
         break;
     case Choice::Profile:
         return followCase(project, one, PresetKind::Profile);
@@ -92,8 +93,11 @@ Result<Project> clearChoice(const Project& project, OpeningId id, Choice choice)
     case Choice::Hardware:
         return followCase(project, one, PresetKind::Hardware);
     }
-    return changeOpening(project, id, [](Opening opening) {
-        opening.choices.thickness.reset();
+    return changeOpening(project, id, [choice](Opening opening) {
+        if (choice == Choice::Stock)
+            opening.choices.stock.reset();
+        else
+            opening.choices.thickness.reset();
         return opening;
     });
 }
@@ -105,11 +109,24 @@ Result<Project> clearFrontFit(const Project& project, OpeningId id, Side side) {
     });
 }
 
-Result<Project> setSpecies(const Project& project, std::string_view species) {
-    if (std::optional<Error> error = impossibleText("the species", species))
+Result<Project> setStock(const Project& project, EditTarget target, const Stock& stock) {
+    if (std::optional<Error> error = impossibleText("the species", stock.species))
         return std::move(*error);
+    return setFor(project, target, stock, &FrontDefaults::stock, &FrontChoices::stock);
+}
+
+Result<Project> setSpecies(const Project& project, std::string_view species) {
+    Stock stock = project.fronts.stock;
+    stock.species = species;
+    return setStock(project, {}, stock);
+}
+
+Result<Project> setAir(const Project& project, const std::optional<Air>& air) {
+    if (air)
+        if (std::optional<Error> error = impossible(*air))
+            return std::move(*error);
     Project changed = project;
-    changed.fronts.species = species;
+    changed.air = air;
     return changed;
 }
 

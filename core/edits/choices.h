@@ -24,13 +24,19 @@ Result<Project> setMounting(const Project&, EditTarget, const MountingSpec&);
 Result<Project> setHardware(const Project&, EditTarget, const HardwareSpec&);
 
 /// What an opening can decide for itself as a whole; fits are cleared side by side.
-enum class Choice : std::uint8_t { Thickness, Profile, Box, Mounting, Hardware };
+enum class Choice : std::uint8_t { Thickness, Stock, Profile, Box, Mounting, Hardware };
 /// The opening follows the case again.
 Result<Project> clearChoice(const Project&, OpeningId, Choice);
 Result<Project> clearFrontFit(const Project&, OpeningId, Side);
 
-/// Precondition of use: id of a Species in the catalogue; not checked here. For the whole case.
+/// Precondition of use: id of a Species in the catalogue, or none; not checked here.
+Result<Project> setStock(const Project&, EditTarget, const Stock&);
+/// The species of the case's stock; see there.
 Result<Project> setSpecies(const Project&, std::string_view species);
+
+/// The air that the fronts live in; none: nothing is told of the seasons. Error: a humidity, a
+/// temperature or a moisture outside its range, or a driest that is wetter than the wettest.
+Result<Project> setAir(const Project&, const std::optional<Air>&);
 
 Result<Project> setLimits(const Project&, const Limits&);
 /// Denominators are 8, 16, 32 or 64.

@@ -127,7 +127,8 @@ std::optional<Error> impossible(const Limits& limits) {
                           {"the least wood under a bolt's head", limits.leastWoodUnderHead},
                           {"the allowance round a head", limits.headAllowance},
                           {"the least gap", limits.leastGap},
-                          {"the wood between holes", limits.holeToHole}});
+                          {"the wood between holes", limits.holeToHole},
+                          {"the difference at which gaps look uneven", limits.unevenGaps}});
 }
 
 std::optional<Error> impossibleText(std::string_view what, std::string_view text) {

@@ -89,7 +89,7 @@ void judgeScrewLength(const Judged& judged) {
 }
 
 void judgeMovement(const Project& project, const Plan& plan, std::vector<Finding>& found) {
-    if (project.fronts.species.empty())
+    if (project.fronts.stock.species.empty())
         return;
     const FrontPlan* widest = nullptr;
     Length apart;

@@ -23,6 +23,10 @@ const WrittenLength& chosenThickness(const Project& project, const FrontPlan& fr
     return chosen(project, front, &FrontChoices::thickness, &FrontDefaults::thickness);
 }
 
+const Stock& chosenStock(const Project& project, const FrontPlan& front) {
+    return chosen(project, front, &FrontChoices::stock, &FrontDefaults::stock);
+}
+
 const Profile& chosenProfile(const Project& project, const FrontPlan& front) {
     return chosen(project, front, &FrontChoices::profile, &FrontDefaults::profile);
 }

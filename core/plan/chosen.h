@@ -9,6 +9,7 @@ namespace frontwright {
 
 const SideFit& chosenFit(const Project& project, const FrontPlan& front, Side side);
 const WrittenLength& chosenThickness(const Project& project, const FrontPlan& front);
+const Stock& chosenStock(const Project& project, const FrontPlan& front);
 const Profile& chosenProfile(const Project& project, const FrontPlan& front);
 const BoxSpec& chosenBox(const Project& project, const FrontPlan& front);
 const MountingSpec& chosenMounting(const Project& project, const FrontPlan& front);

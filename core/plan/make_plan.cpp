@@ -62,7 +62,7 @@ std::vector<std::uint32_t> byId(const std::vector<Placed>& items) {
 } // namespace
 
 Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
-    const std::string& species = project.fronts.species;
+    const std::string& species = project.fronts.stock.species;
     if (!species.empty() && !catalogue.speciesOf(species))
         return Error{"", "no species \"" + species + "\" in the catalogue",
                      "choose one that is there"};

@@ -75,6 +75,7 @@ Limits millimetreLimits() {
     limits.headAllowance = tenths(15);
     limits.leastGap = tenths(15);
     limits.holeToHole = Length::millimetres(6);
+    limits.unevenGaps = tenths(8);
     return limits;
 }
 
@@ -95,7 +96,7 @@ Project newProject(Unit unit) {
         project.limits = millimetreLimits();
         break;
     }
-    project.fronts.species = "cherry";
+    project.fronts.stock.species = "cherry";
     project.fronts.profile.family = ProfileFamily::Eased;
     project.fronts.box.runner = "side-mounted";
     project.fronts.mounting.screw = "wood-screw-8";

@@ -4,7 +4,9 @@
 #include "core/catalogue/catalogue.h"
 #include "core/limits/limits.h"
 #include "core/project/presets.h"
+#include "core/wood/air.h"
 
+#include <optional>
 #include <string>
 
 namespace frontwright {
@@ -19,7 +21,8 @@ struct Project {
     Case casework;
     FrontDefaults fronts;
     Limits limits;
-    Catalogue own; ///< the maker's own entries
+    Catalogue own;                         ///< the maker's own entries
+    std::optional<Air> air = std::nullopt; ///< none: nothing is told of the seasons
     Unknowns unknowns;
     std::int32_t nextId = firstFreeId; ///< for the next opening or member; not in documents
     friend bool operator==(const Project&, const Project&) = default;

@@ -26,7 +26,7 @@ void append(std::vector<Entry>& to, std::vector<Entry>& from) {
 Catalogue builtInCatalogue() {
     loadResources();
     Catalogue all;
-    for (const char* name : {"wood_screws", "bolts", "hardware", "runners", "species"}) {
+    for (const char* name : {"wood_screws", "bolts", "hardware", "runners", "species", "air"}) {
         const QString path = QStringLiteral(":/catalogue/%1.json").arg(QLatin1String(name));
         QFile file(path);
         if (!file.open(QIODevice::ReadOnly))
@@ -42,6 +42,7 @@ Catalogue builtInCatalogue() {
         append(all.hardware, read.hardware);
         append(all.runners, read.runners);
         append(all.species, read.species);
+        append(all.airs, read.airs);
     }
     return all;
 }

@@ -124,6 +124,7 @@ FrontChoices RandomProject::choices(Unknowns& unknowns) {
     for (const Side side : allSides)
         maybe(c.fit[side], [this] { return sideFit(); });
     maybe(c.thickness, [this] { return length(); });
+    maybe(c.stock, [this] { return stockOfFronts(); });
     maybe(c.profile, [this] { return profile(); });
     maybe(c.box, [this] { return box(); });
     maybe(c.mounting, [this] { return mounting(); });
@@ -186,13 +187,20 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
                                                           static_cast<std::int32_t>(upTo(255)),
                                                           static_cast<std::int32_t>(upTo(255)),
                                                           static_cast<std::int32_t>(upTo(100))})
-                                 : std::nullopt});
+                                 : std::nullopt,
+
+                             text(), woodFigures(), text()});
+    for (std::int64_t n = upTo(2); n > 0; --n) {
+        const Air range = air();
+        c.airs.push_back({"air" + std::to_string(n), text(), range.whenCut, range.driest,
+                          range.wettest, source()});
+    }
     addUnknowns(unknowns, "own/");
     return c;
 }
 
 FrontDefaults RandomProject::fronts() {
-    FrontDefaults f{frontFit(), length(), text(), profile(), box(), mounting(), hardware(), {}, {}};
+    FrontDefaults f{frontFit(), length(), stockOfFronts(), profile(), box(), mounting(), hardware(), {}, {}};
     for (const PresetKind kind : allPresetKinds)
         withPlaces(kind, [&](auto places) {
             f.presets[kind] = nameFor(m_presets.*places.list, f.*places.ofCase);
@@ -257,9 +265,9 @@ Case RandomProject::casework() {
 
 Limits RandomProject::limits() {
     Limits l;
-    for (auto* limit :
-         {&l.leastPenetration, &l.leastTipCover, &l.screwMargin, &l.leastWallUnderHead,
-          &l.leastWoodUnderHead, &l.headAllowance, &l.leastGap, &l.leastOpening, &l.holeToHole})
+    for (auto* limit : {&l.leastPenetration, &l.leastTipCover, &l.screwMargin,
+                        &l.leastWallUnderHead, &l.leastWoodUnderHead, &l.headAllowance, &l.leastGap,
+                        &l.leastOpening, &l.holeToHole, &l.unevenGaps})
         *limit = length();
     return l;
 }
@@ -276,6 +284,10 @@ Project RandomProject::project() {
     p.limits = limits();
     addUnknowns(p.unknowns, "limits/");
     p.own = catalogue(p.unknowns);
+    if (chance(50)) {
+        p.air = air();
+        addUnknowns(p.unknowns, "air/driest/");
+    }
     addUnknowns(p.unknowns);
     p.nextId = m_nextId;
     return p;

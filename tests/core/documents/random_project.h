@@ -65,6 +65,11 @@ private:
     FrontChoices choices(Unknowns& unknowns);
     Source source() { return {anyOf(SourceKind::Maker), text()}; }
     std::vector<Length> stock();
+    Percent percent(std::int64_t most);
+    Stock stockOfFronts();
+    WoodFigures woodFigures();
+    AirState airState();
+    Air air();
     Catalogue catalogue(Unknowns& unknowns);
     FrontDefaults fronts();
     Case casework();

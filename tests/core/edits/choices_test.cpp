@@ -79,7 +79,7 @@ TEST(Choices, OfTheCaseAreItsDefaults) {
     EXPECT_EQ(edited(setProfile(project, theCase, profile)).fronts.profile, profile);
     HardwareSpec hardware;
     EXPECT_EQ(edited(setHardware(project, theCase, hardware)).fronts.hardware, hardware);
-    EXPECT_EQ(edited(setSpecies(project, "walnut")).fronts.species, "walnut");
+    EXPECT_EQ(edited(setSpecies(project, "walnut")).fronts.stock.species, "walnut");
     EXPECT_EQ(edited(setThickness(project, theCase, in(1))).casework.divisions,
               project.casework.divisions);
 }

@@ -187,7 +187,7 @@ TEST(MovementFinding, IsToldOnceForTheFrontWhoseRowsAreFurthestApart) {
 
 TEST(MovementFinding, IsNotToldOfFrontsThatAreNotSolidWood) {
     Project project = bank(2);
-    project.fronts.species.clear();
+    project.fronts.stock.species.clear();
     EXPECT_FALSE(Found(project).has(FindingCode::SlotForMovement));
 }
 

@@ -187,7 +187,8 @@ std::string contentOf(const std::string& path) {
 
 Catalogue programsCatalogue() {
     Catalogue catalogue;
-    for (const std::string name : {"bolts", "hardware", "runners", "species", "wood_screws"}) {
+    for (const std::string name :
+         {"air", "bolts", "hardware", "runners", "species", "wood_screws"}) {
         const auto read =
             readCatalogue(contentOf("resources/catalogue/" + name + ".json"), name + ".json");
         EXPECT_TRUE(read.ok()) << name;

@@ -155,7 +155,7 @@ TEST(Plan, TellsWhichIdIsNotInTheCatalogueAndWhere) {
     EXPECT_NE(errorOf(project).what.find("\"flying\""), std::string::npos);
 
     project = bank(1);
-    project.fronts.species = "ironwood";
+    project.fronts.stock.species = "ironwood";
     EXPECT_NE(errorOf(project).what.find("\"ironwood\""), std::string::npos);
 }
 

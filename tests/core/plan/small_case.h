@@ -99,7 +99,7 @@ inline FrontDefaults smallDefaults() {
     FrontDefaults defaults;
     defaults.fit = FrontFit::all({Fit::Overlay, Length::inches(0, 16)});
     defaults.thickness = Length::inches(0, 48);
-    defaults.species = "cherry";
+    defaults.stock.species = "cherry";
     defaults.box.runner = "wooden";
     defaults.box.depth = Length::inches(16);
     defaults.box.wallThickness = Length::inches(0, 32);

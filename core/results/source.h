@@ -1,0 +1,23 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+namespace frontwright {
+
+/// How far a value can be trusted.
+enum class SourceKind : std::uint8_t {
+    Published,      ///< a named standard or handbook
+    CommonPractice, ///< a fact of the trade without a published source
+    FromMemory,     ///< a standard's value recalled, not seen again
+    Maker           ///< the maker's own entry or decision
+};
+
+/// Where a value or a rule comes from: "ASME B18.6.1", "common practice, no source".
+struct Source {
+    SourceKind kind = SourceKind::Maker;
+    std::string title;
+    friend bool operator==(const Source&, const Source&) = default;
+};
+
+} // namespace frontwright
