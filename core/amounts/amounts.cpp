@@ -150,6 +150,8 @@ std::string shown(const Measure& measure, LengthStyle style) {
         return shown(measure.force(), style);
     case MeasureKind::Volume:
         return shown(measure.volume(), style);
+    case MeasureKind::Percent:
+        return decimal(measure.percent().value(), 1) + " %";
     case MeasureKind::Ratio:
         break;
     }

@@ -1,10 +1,11 @@
 #pragma once
 
 #include "core/amounts/amounts.h"
+#include "core/amounts/percent.h"
 
 namespace frontwright {
 
-enum class MeasureKind : std::uint8_t { Length, Mass, Force, Volume, Ratio };
+enum class MeasureKind : std::uint8_t { Length, Mass, Force, Volume, Ratio, Percent };
 
 /// Any one number that a Plan can show: a length, or what else is measured. Made from each of them
 /// without a word; read back by kind.
@@ -24,6 +25,9 @@ public:
     constexpr Measure(Ratio ratio) // NOLINT: meant
         : m_kind(MeasureKind::Ratio),
           m_count(ratio.thousandths()) {}
+    constexpr Measure(Percent percent) // NOLINT: meant
+        : m_kind(MeasureKind::Percent),
+          m_count(percent.thousandths()) {}
 
     [[nodiscard]] constexpr MeasureKind kind() const { return m_kind; }
     [[nodiscard]] constexpr bool isLength() const { return m_kind == MeasureKind::Length; }
@@ -32,6 +36,7 @@ public:
     [[nodiscard]] constexpr Mass mass() const { return Mass::fromMicrograms(m_count); }
     [[nodiscard]] constexpr Force force() const { return Force::fromMicronewtons(m_count); }
     [[nodiscard]] constexpr Volume volume() const { return Volume::fromCubicMillimetres(m_count); }
+    [[nodiscard]] constexpr Percent percent() const { return Percent::fromThousandths(m_count); }
     [[nodiscard]] constexpr Ratio ratio() const { return Ratio::fromThousandths(m_count); }
 
     friend constexpr bool operator==(const Measure&, const Measure&) = default;

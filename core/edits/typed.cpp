@@ -157,6 +157,27 @@ Result<Project> setQuantity(const Project& project, const Plan& plan, Quantity q
         return setCaseSize(project, typed, project.casework.height);
     case QuantityKind::CaseHeight:
         return setCaseSize(project, project.casework.width, typed);
+    case QuantityKind::MoistureWhenCut:
+    case QuantityKind::MoistureDriest:
+    case QuantityKind::MoistureWettest:
+        return t.follows("the air");
+    case QuantityKind::SeasonReveal:
+    case QuantityKind::SeasonWidth:
+    case QuantityKind::SeasonHeight:
+    case QuantityKind::SeasonOverlayLeft:
+    case QuantityKind::SeasonOverlayRight:
+    case QuantityKind::SeasonOverlayBottom:
+    case QuantityKind::SeasonOverlayTop:
+    case QuantityKind::SeasonGapLeft:
+    case QuantityKind::SeasonGapRight:
+    case QuantityKind::SeasonGapBottom:
+    case QuantityKind::SeasonGapTop:
+    case QuantityKind::RowMovement:
+    case QuantityKind::RowHole:
+    case QuantityKind::RowDrill:
+        return t.follows("the wood, the air and the sizes when cut");
+    case QuantityKind::FixedRow:
+        return t.follows("where the screws are");
     case QuantityKind::MemberWidth:
         return setMemberWidth(project, plan.members[quantity.item].id, typed);
     case QuantityKind::MemberLength:

@@ -51,6 +51,24 @@ std::string_view typedEditName(QuantityKind kind) {
     case QuantityKind::StopFromFarEdge:
     case QuantityKind::StopFromOpening:
         return "Set overlay";
+    case QuantityKind::MoistureWhenCut:
+    case QuantityKind::MoistureDriest:
+    case QuantityKind::MoistureWettest:
+    case QuantityKind::SeasonReveal:
+    case QuantityKind::SeasonWidth:
+    case QuantityKind::SeasonHeight:
+    case QuantityKind::SeasonOverlayLeft:
+    case QuantityKind::SeasonOverlayRight:
+    case QuantityKind::SeasonOverlayBottom:
+    case QuantityKind::SeasonOverlayTop:
+    case QuantityKind::SeasonGapLeft:
+    case QuantityKind::SeasonGapRight:
+    case QuantityKind::SeasonGapBottom:
+    case QuantityKind::SeasonGapTop:
+    case QuantityKind::FixedRow:
+    case QuantityKind::RowMovement:
+    case QuantityKind::RowHole:
+    case QuantityKind::RowDrill:
     case QuantityKind::MemberLength:
     case QuantityKind::MemberReveal:
     case QuantityKind::EdgeThickness:

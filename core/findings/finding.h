@@ -40,17 +40,25 @@ enum class FindingCode : std::uint8_t {
     AccessHoleOffWall, ///< an access or bolt hole misses the wall or meets the bottom
     HandlesCollide,    ///< two handles on one front overlap
     FrontsCollide,
-    GapTight,        ///< below the least gap
-    GapsUneven,      ///< gaps down one bank differ
-    FrontOffCase,    ///< the front reaches past the case's outline
-    OverlayMissing,  ///< an overlay front does not cover its opening's edge
-    FieldEmpty,      ///< the profiles meet: nothing flat is left
-    ProfileTooDeep,  ///< profile depth leaves no edge
-    BoxNoRoom,       ///< no positive box size
-    BoxTooTall,      ///< box height given exceeds what the opening leaves
-    BoxTooDeep,      ///< deeper than the case
-    BottomOutOfWall, ///< groove and panel do not fit in the wall's height
-    AnchorCase       ///< tall case: anchor it to the wall (to know)
+    GapTight,            ///< below the least gap
+    GapsUneven,          ///< gaps down one bank differ
+    FrontOffCase,        ///< the front reaches past the case's outline
+    OverlayMissing,      ///< an overlay front does not cover its opening's edge
+    GapCloses,           ///< over the season: fronts touch
+    GapTightens,         ///< over the season: below the least gap
+    InsetBinds,          ///< over the season: an inset front meets its opening's edge
+    OverlayLost,         ///< over the season: an overlay front shows its opening's edge
+    GapsGoUneven,        ///< over the season: gaps down one bank differ beyond what an eye sees
+    ClearanceSmall,      ///< clearance holes leave too little room for the movement
+    MoistureBeyondRange, ///< outside 6 to 14 %: by the wider formula (to know)
+    WoodUnknown,         ///< solid stock of whose movement nothing is known (to know)
+    FieldEmpty,          ///< the profiles meet: nothing flat is left
+    ProfileTooDeep,      ///< profile depth leaves no edge
+    BoxNoRoom,           ///< no positive box size
+    BoxTooTall,          ///< box height given exceeds what the opening leaves
+    BoxTooDeep,          ///< deeper than the case
+    BottomOutOfWall,     ///< groove and panel do not fit in the wall's height
+    AnchorCase           ///< tall case: anchor it to the wall (to know)
 };
 
 /// Where a finding is, for the eye to be led there.

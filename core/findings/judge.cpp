@@ -10,6 +10,7 @@ namespace {
 
 void judgeOne(const Judged& judged) {
     judgeFront(judged);
+    judgeSeason(judged);
     judgeBox(judged);
     if (hasWall(judged.front)) {
         judgeScrewLength(judged);
@@ -28,6 +29,7 @@ std::vector<BetweenFronts> betweenFronts(const Project& project, const Plan& pla
     std::vector<BetweenFronts> found;
     judgeCollisions(plan, found);
     judgeGaps(project, plan, found);
+    judgeSeasonGaps(project, plan, found);
     std::sort(found.begin(), found.end(), [](const BetweenFronts& a, const BetweenFronts& b) {
         if (a.front != b.front)
             return a.front < b.front;
@@ -64,6 +66,7 @@ std::vector<Finding> judge(const Project& project, const Plan& plan) {
             found.push_back(next->finding);
     }
     judgeMovement(project, plan, found);
+    judgeAir(project, plan, found);
     judgeHeight(plan, found);
     return byGravity(found);
 }

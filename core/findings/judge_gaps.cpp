@@ -36,23 +36,6 @@ std::vector<BankGaps> gapsOfBanks(const Plan& plan) {
     return gaps;
 }
 
-/// The front that the plan lists first.
-std::uint32_t firstOf(const Spacer& spacer) {
-    return std::min(spacer.lower, spacer.upper);
-}
-
-Finding atSpacer(const Plan& plan, const Spacer& spacer, FindingCode code, Severity severity,
-                 const Figures4& figures) {
-    const MemberPlan& member = plan.members[spacer.member];
-    const bool lowerFirst = spacer.lower < spacer.upper;
-    Finding finding{code, severity, {}, figures};
-    finding.where.opening = plan.fronts[firstOf(spacer)].opening;
-    finding.where.other = plan.fronts[lowerFirst ? spacer.upper : spacer.lower].opening;
-    finding.where.member = member.id;
-    finding.where.side = lowerFirst ? sideOfLower(member.kind) : sideOfUpper(member.kind);
-    return finding;
-}
-
 /// figures: gap, least gap. Fronts that overlap are told as a collision.
 void judgeGap(const Project& project, const Plan& plan, const Spacer& spacer,
               std::vector<BetweenFronts>& found) {
@@ -79,6 +62,22 @@ void judgeBank(const Plan& plan, const BankGaps& bank, std::vector<BetweenFronts
 }
 
 } // namespace
+
+std::uint32_t firstOf(const Spacer& spacer) {
+    return std::min(spacer.lower, spacer.upper);
+}
+
+Finding atSpacer(const Plan& plan, const Spacer& spacer, FindingCode code, Severity severity,
+                 const Figures4& figures) {
+    const MemberPlan& member = plan.members[spacer.member];
+    const bool lowerFirst = spacer.lower < spacer.upper;
+    Finding finding{code, severity, {}, figures};
+    finding.where.opening = plan.fronts[firstOf(spacer)].opening;
+    finding.where.other = plan.fronts[lowerFirst ? spacer.upper : spacer.lower].opening;
+    finding.where.member = member.id;
+    finding.where.side = lowerFirst ? sideOfLower(member.kind) : sideOfUpper(member.kind);
+    return finding;
+}
 
 void judgeCollisions(const Plan& plan, std::vector<BetweenFronts>& found) {
     // figures: width and height of the common part

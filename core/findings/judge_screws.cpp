@@ -76,6 +76,12 @@ Length rowsApart(const MountingPlan& mounting) {
     return rows.size();
 }
 
+/// Solid wood whose grain runs from left to right.
+bool movesUpright(const Stock& stock) {
+    return !stock.species.empty() && stock.build == Build::Solid &&
+           stock.grain == Grain::AlongLength;
+}
+
 } // namespace
 
 void judgeScrewLength(const Judged& judged) {
@@ -89,12 +95,13 @@ void judgeScrewLength(const Judged& judged) {
 }
 
 void judgeMovement(const Project& project, const Plan& plan, std::vector<Finding>& found) {
-    if (project.fronts.stock.species.empty())
+    if (plan.season)
         return;
     const FrontPlan* widest = nullptr;
     Length apart;
     for (const FrontPlan& front : plan.fronts)
-        if (const Length rows = rowsApart(front.mounting); rows > apart) {
+        if (const Length rows = rowsApart(front.mounting);
+            rows > apart && movesUpright(chosenStock(project, front))) {
             apart = rows;
             widest = &front;
         }

@@ -37,6 +37,7 @@ void judgeScrewLength(const Judged&);
 void judgeScrewHoles(const Judged&);
 void judgeBolt(const Judged&);
 void judgeHandles(const Judged&);
+void judgeSeason(const Judged&);
 void judgeHandleHolesInWall(const Judged&);
 
 /// A finding about two fronts or a whole bank, and the front in whose place it is listed.
@@ -46,7 +47,13 @@ struct BetweenFronts {
 };
 void judgeCollisions(const Plan&, std::vector<BetweenFronts>&);
 void judgeGaps(const Project&, const Plan&, std::vector<BetweenFronts>&);
+void judgeSeasonGaps(const Project&, const Plan&, std::vector<BetweenFronts>&);
+/// Told about two fronts at the first of them in the plan, at its side.
+Finding atSpacer(const Plan&, const Spacer&, FindingCode, Severity, const Figures4&);
+std::uint32_t firstOf(const Spacer&);
+
 /// About the case as a whole.
+void judgeAir(const Project&, const Plan&, std::vector<Finding>&);
 void judgeMovement(const Project&, const Plan&, std::vector<Finding>&);
 void judgeHeight(const Plan&, std::vector<Finding>&);
 
@@ -62,7 +69,7 @@ Length radiusInWall(const HardwarePlan&);
 inline constexpr Length anchorHeight = Length::inches(27);
 
 /// Seasonal movement across the grain by the rule of thumb: 1/8 in for each foot of width.
-/// Common practice, no source; the wood's own figures by species are not asked yet.
+/// Common practice, no source; told where there is no air to ask the wood's own figures for.
 inline constexpr std::int64_t widthsPerMovement = 96;
 
 } // namespace frontwright::judging

@@ -11,7 +11,8 @@ namespace {
 /// Whether the finding is told once for each side of a front.
 bool isPerSide(FindingCode code) {
     return code == FindingCode::OverlayMissing || code == FindingCode::FrontOffCase ||
-           code == FindingCode::GapTight;
+           code == FindingCode::GapTight || code == FindingCode::GapTightens ||
+           code == FindingCode::InsetBinds || code == FindingCode::OverlayLost;
 }
 
 std::optional<std::uint32_t> bankOf(const Plan& plan, const Finding& finding) {
@@ -23,7 +24,7 @@ std::optional<std::uint32_t> bankOf(const Plan& plan, const Finding& finding) {
 bool isSame(const Finding& a, const Plan& planOfA, const Finding& b, const Plan& planOfB) {
     if (a.code != b.code)
         return false;
-    if (a.code == FindingCode::GapsUneven)
+    if (a.code == FindingCode::GapsUneven || a.code == FindingCode::GapsGoUneven)
         return bankOf(planOfA, a) == bankOf(planOfB, b);
     return a.where.opening == b.where.opening && a.where.other == b.where.other &&
            a.where.member == b.where.member && (!isPerSide(a.code) || a.where.side == b.where.side);
@@ -125,7 +126,16 @@ void propose(const Search& search) {
     case BoxTooDeep:
     case BottomOutOfWall:
         return forBox(search);
+    case GapCloses:
+    case GapTightens:
+    case InsetBinds:
+    case OverlayLost:
+    case GapsGoUneven:
+    case ClearanceSmall:
+        return forSeason(search);
     case SlotForMovement:
+    case MoistureBeyondRange:
+    case WoodUnknown:
     case AnchorCase:
         return;
     }

@@ -1,4 +1,4 @@
-#include "core/findings/remedying.h"
+#include "core/findings/remedying_fits.h"
 
 #include "core/edits/choices.h"
 #include "core/lengths/length.h"
@@ -12,71 +12,6 @@ namespace frontwright::remedying {
 namespace {
 
 constexpr Length nothing{};
-
-/// One side of one front and how it shall meet what is beside it.
-struct NewFit {
-    EditTarget target;
-    Side side = Side::Left;
-    SideFit fit;
-};
-
-Edit setFits(std::vector<NewFit> fits) {
-    return [fits = std::move(fits)](const Project& project) {
-        Result<Project> changed(project);
-        for (const NewFit& fit : fits) {
-            changed = setFrontFit(changed.value(), fit.target, fit.side, fit.fit);
-            if (!changed.ok())
-                break;
-        }
-        return changed;
-    };
-}
-
-std::string_view nameOf(Side side) {
-    switch (side) {
-    case Side::Left:
-        return "left";
-    case Side::Right:
-        return "right";
-    case Side::Bottom:
-        return "bottom";
-    case Side::Top:
-        break;
-    }
-    return "top";
-}
-
-/// The two fronts of a spacer, their sides, and the member between.
-struct Between {
-    const Search& search;
-    const FrontPlan& lower;
-    const FrontPlan& upper;
-    const MemberPlan& member;
-
-    [[nodiscard]] std::string names() const {
-        const bool lowerFirst = &lower < &upper; // as the plan lists them
-        return label(search.project, lowerFirst ? lower : upper) + " and " +
-               label(search.project, lowerFirst ? upper : lower);
-    }
-    [[nodiscard]] std::vector<NewFit> both(SideFit fit) const {
-        return {{{lower.opening}, sideOfLower(member.kind), fit},
-                {{upper.opening}, sideOfUpper(member.kind), fit}};
-    }
-    [[nodiscard]] std::vector<NewFit> bothOfCase(SideFit fit) const {
-        return {{{}, sideOfLower(member.kind), fit}, {{}, sideOfUpper(member.kind), fit}};
-    }
-};
-
-std::optional<Between> between(const Search& search, OpeningId a, OpeningId b) {
-    for (const Spacer& spacer : search.plan.spacers) {
-        const FrontPlan& lower = search.plan.fronts[spacer.lower];
-        const FrontPlan& upper = search.plan.fronts[spacer.upper];
-        if ((lower.opening == a && upper.opening == b) ||
-            (lower.opening == b && upper.opening == a))
-            return Between{search, lower, upper, search.plan.members[spacer.member]};
-    }
-    return std::nullopt;
-}
 
 void proposeForPair(const Search& search, const Between& pair) {
     const Length leastGap = search.project.limits.leastGap;

@@ -61,6 +61,10 @@ void Search::propose(std::string_view label, const Profile& profile) const {
     proposeSpec(*this, label, profile, &setProfile, &FrontChoices::profile);
 }
 
+void Search::propose(std::string_view label, const Stock& stock) const {
+    proposeSpec(*this, label, stock, &setStock, &FrontChoices::stock);
+}
+
 std::string Search::say(Length length) const {
     return shown(length, {style.unit, 64});
 }

@@ -30,6 +30,7 @@ struct Search {
     void propose(std::string_view label, const HardwareSpec&) const;
     void propose(std::string_view label, const BoxSpec&) const;
     void propose(std::string_view label, const Profile&) const;
+    void propose(std::string_view label, const Stock&) const;
 
     [[nodiscard]] std::string say(Length) const;
     /// What a maker sets by hand: whole 1/16 in or whole millimetres.
@@ -49,6 +50,7 @@ void forUnevenGaps(const Search&);
 void forOverlay(const Search&);
 void forProfile(const Search&);
 void forBox(const Search&);
+void forSeason(const Search&);
 
 /// The allowed place nearest to `p`, on the search's grid where that is allowed too; nullopt where
 /// the region is empty.

@@ -64,6 +64,15 @@ Words frontOffCase(const Told&);
 Words overlayMissing(const Told&);
 Words fieldEmpty(const Told&);
 Words profileTooDeep(const Told&);
+// wording_season.cpp
+Words gapCloses(const Told&);
+Words gapTightens(const Told&);
+Words insetBinds(const Told&);
+Words overlayLost(const Told&);
+Words gapsGoUneven(const Told&);
+Words clearanceSmall(const Told&);
+Words moistureBeyondRange(const Told&);
+Words woodUnknown(const Told&);
 // wording_boxes.cpp
 Words boxNoRoom(const Told&);
 Words boxTooTall(const Told&);

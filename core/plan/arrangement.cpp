@@ -19,4 +19,16 @@ Arrangement arrange(const Layout& layout, const FrontFit& ofCase) {
     return all;
 }
 
+Arrangement rearranged(const Arrangement& from, std::vector<PerSide<Length>> overlays) {
+    Arrangement all{from.layout, from.members, from.fits, std::move(overlays), {}, {}, {}, {}};
+    for (MemberPlan& member : all.members) {
+        member.reveal = {};
+        member.hasFronts = false;
+    }
+    setRects(all);
+    setNeighbours(all, facingOpenings(all.layout));
+    setStops(all);
+    return all;
+}
+
 } // namespace frontwright

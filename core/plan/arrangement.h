@@ -23,4 +23,8 @@ struct Arrangement {
 /// Works out all of it, by the rules told at makePlan.
 Arrangement arrange(const Layout&, const FrontFit& ofCase);
 
+/// The same fronts with other overlays, of the layout's openings in its order: what follows from
+/// them is worked out anew.
+Arrangement rearranged(const Arrangement&, std::vector<PerSide<Length>> overlays);
+
 } // namespace frontwright

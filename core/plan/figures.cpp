@@ -59,6 +59,11 @@ Source commonPractice() {
     return {SourceKind::CommonPractice, "common practice, no source"};
 }
 
+Source woodHandbook(std::string_view where) {
+    return {SourceKind::Published,
+            "Forest Products Laboratory, Wood Handbook (GTR-282), " + std::string(where)};
+}
+
 Source makersDecision() {
     return {SourceKind::Maker, "as the maker decided"};
 }

@@ -4,6 +4,7 @@
 #include "core/lengths/length.h"
 
 #include <string>
+#include <string_view>
 
 namespace frontwright {
 
@@ -36,6 +37,8 @@ std::string withApproximateResults(std::string figures);
 
 /// "common practice, no source"
 Source commonPractice();
+/// "Forest Products Laboratory, Wood Handbook (GTR-282), WHERE"
+Source woodHandbook(std::string_view where);
 /// "as the maker decided"
 Source makersDecision();
 /// Common practice where the limit in force is the program's default, else the maker's.

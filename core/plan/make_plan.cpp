@@ -1,6 +1,7 @@
 #include "core/plan/arrangement.h"
 #include "core/plan/banks.h"
 #include "core/plan/collisions.h"
+#include "core/plan/moving.h"
 #include "core/plan/outfitter.h"
 
 #include <algorithm>
@@ -73,6 +74,8 @@ Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
     Plan plan;
     plan.outline = CaseRect::atOrigin(project.casework.width, project.casework.height);
     if (auto error = addFronts(plan, project, catalogue, all))
+        return *error;
+    if (auto error = addSeasons(plan, project, catalogue, all))
         return *error;
     plan.members = std::move(all.members);
     plan.spacers = std::move(all.spacers);

@@ -35,6 +35,9 @@ Outfitter::Outfitter(const Project& project, const Catalogue& catalogue)
       m_rowGrid(project.style.unit == Unit::Inch ? Length::inches(0, 8) : Length::millimetres(1)) {}
 
 std::optional<Error> Outfitter::outfit(FrontPlan& front) {
+    if (const auto& stock = front.choices->stock;
+        stock && !stock->species.empty() && !m_catalogue.speciesOf(stock->species))
+        return notInCatalogue("species", stock->species);
     front.thickness = chosenThickness(m_project, front);
     front.profile = &chosenProfile(m_project, front);
     if (auto error = buildBox(front))

@@ -5,6 +5,7 @@
 #include "core/fastening/mounting.h"
 #include "core/geometry/region.h"
 #include "core/hardware/bolts.h"
+#include "core/plan/season.h"
 #include "core/project/project.h"
 #include "core/results/result.h"
 
@@ -23,8 +24,9 @@ struct MemberPlan {
     MemberId id;
     MemberKind kind = MemberKind::Rail;
     CaseRect rect;
-    Reveal reveal;          ///< negative where fronts overlap
-    bool hasFronts = false; ///< a front lies on it or beside it
+    Reveal reveal;                                    ///< negative where fronts overlap
+    bool hasFronts = false;                           ///< a front lies on it or beside it
+    std::optional<SeasonRange> season = std::nullopt; ///< of the reveal; where there is air
 };
 
 /// What lies beyond one side of a front. Fronts face each other where their openings and they
@@ -55,6 +57,7 @@ struct FrontPlan {
     BoxPlan box;
     MountingPlan mounting;
     std::optional<HardwarePlan> hardware; ///< none where no handle is chosen
+    Rare<FrontSeason> season;             ///< where there is air
     /// What the opening decides for itself; into the Project. makePlan sets it always.
     const FrontChoices* choices = nullptr;
     /// The opening's name, empty where the maker gave none; into the Project, set always.
@@ -69,6 +72,7 @@ struct Spacer {
     std::uint32_t member; ///< index into Plan::members
     Length width;         ///< = member − overlay − overlay; negative where they overlap
     Span along;           ///< where the two face each other, along the member, case frame
+    std::optional<SeasonRange> season = std::nullopt; ///< of the gap; where there is air
 };
 
 /// Block that sets the first front's overlay at an outer member. None for an inset side: its gap
@@ -99,6 +103,7 @@ struct Plan {
     std::vector<Collision> collisions;      ///< by first, then second
     std::vector<std::uint32_t> frontsById;  ///< indices into fronts, ascending by opening
     std::vector<std::uint32_t> membersById; ///< indices into members, ascending by id
+    std::optional<SeasonMoisture> season;   ///< where there is air
 
     [[nodiscard]] const FrontPlan* frontOf(OpeningId) const;  ///< nullptr where there is none
     [[nodiscard]] const MemberPlan* memberOf(MemberId) const; ///< nullptr where there is none

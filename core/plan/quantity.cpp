@@ -15,6 +15,27 @@ Rule ruleOf(const Asked& asked) {
     case CaseWidth:
     case CaseHeight:
         return asGiven(asked, InputPlace::CaseSize);
+    case MoistureWhenCut:
+    case MoistureDriest:
+    case MoistureWettest:
+        return ruleOfMoisture(asked);
+    case SeasonReveal:
+    case SeasonWidth:
+    case SeasonHeight:
+    case SeasonOverlayLeft:
+    case SeasonOverlayRight:
+    case SeasonOverlayBottom:
+    case SeasonOverlayTop:
+    case SeasonGapLeft:
+    case SeasonGapRight:
+    case SeasonGapBottom:
+    case SeasonGapTop:
+        return ruleOfSeason(asked);
+    case FixedRow:
+    case RowMovement:
+    case RowHole:
+    case RowDrill:
+        return ruleOfRow(asked);
     case MemberWidth:
     case MemberLength:
     case MemberReveal:

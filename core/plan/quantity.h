@@ -15,10 +15,14 @@ enum class QuantityKind : std::uint8_t {
     // of the case
     CaseWidth,
     CaseHeight,
+    MoistureWhenCut, // the wood's, per cent
+    MoistureDriest,
+    MoistureWettest,
     // per member
     MemberWidth,
     MemberLength,
     MemberReveal, // what shows of it, least along its length
+    SeasonReveal, // index: 0 least, 1 greatest over the season
     // per front
     OpeningWidth,
     OpeningHeight,
@@ -33,6 +37,16 @@ enum class QuantityKind : std::uint8_t {
     GapRight,
     GapBottom,
     GapTop,
+    SeasonWidth,  // of the season: index 0 least, 1 greatest
+    SeasonHeight, // likewise, and so on
+    SeasonOverlayLeft,
+    SeasonOverlayRight,
+    SeasonOverlayBottom,
+    SeasonOverlayTop,
+    SeasonGapLeft,
+    SeasonGapRight,
+    SeasonGapBottom,
+    SeasonGapTop,
     EdgeThickness, // the thinnest edge's
     FieldWidth,
     FieldHeight,
@@ -49,6 +63,10 @@ enum class QuantityKind : std::uint8_t {
     HoleX,            // index: hole; wall frame
     HoleY,            // index: hole; wall frame
     LeastHoleHeight,
+    FixedRow,           // of mounting screws: the one that holds the front; wall frame
+    RowMovement,        // index: row; the greater over the season
+    RowHole,            // index: row; least clearance hole
+    RowDrill,           // index: row; the drill for it
     HandleX,            // index: handle hole; front frame
     HandleY,            // index: handle hole; front frame
     BoltGrip,           // index: way
@@ -84,7 +102,9 @@ enum class InputPlace : std::uint8_t {
     Mounting,
     Hardware,
     Limits,
-    Catalogue
+    Catalogue,
+    Stock,
+    Air
 };
 
 struct Derivation {
@@ -105,6 +125,7 @@ std::optional<Length> valueOf(const Plan&, Quantity);
 /// handle, no length that fits).
 std::optional<Derivation> derive(const Project&, const Plan&, Quantity, LengthStyle);
 
+std::vector<Quantity> quantitiesOfCase(const Plan&);
 std::vector<Quantity> quantitiesOfFront(const Plan&, std::uint32_t front);
 std::vector<Quantity> quantitiesOfMember(const Plan&, std::uint32_t member);
 /// All, in a fixed order.

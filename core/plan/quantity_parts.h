@@ -38,6 +38,9 @@ bool isSame(Length a, Length b);
 Rule asGiven(const Asked&, InputPlace);
 
 // One function for each theme; each knows the kinds that its file names.
+Rule ruleOfMoisture(const Asked&);
+Rule ruleOfSeason(const Asked&);
+Rule ruleOfRow(const Asked&);
 Rule ruleOfMember(const Asked&);
 Rule ruleOfFrontSize(const Asked&);
 Rule ruleOfOverlay(const Asked&, Side);

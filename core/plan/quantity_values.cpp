@@ -56,6 +56,45 @@ Value boltLength(const FrontPlan& front, Index index) {
     return front.hardware->ways[index].length;
 }
 
+Value ofRange(const SeasonRange& range, Index index) {
+    return index > 1 ? std::nullopt : Value(index == 0 ? range.least : range.greatest);
+}
+
+/// Only where it moves at all: most fronts do so in one direction only.
+Value ofSeason(const FrontPlan& front, Index index, SeasonRange FrontSeason::*range) {
+    if (!front.season)
+        return std::nullopt;
+    const SeasonRange& found = *front.season.*range;
+    return found.least == found.greatest ? std::nullopt : ofRange(found, index);
+}
+Value ofSeason(const FrontPlan& front, Index index, PerSide<SeasonRange> FrontSeason::*ranges,
+               Side side) {
+    if (!front.season)
+        return std::nullopt;
+    const SeasonRange& found = (*front.season.*ranges)[side];
+    return found.least == found.greatest ? std::nullopt : ofRange(found, index);
+}
+Value seasonOverlay(const FrontPlan& front, Index index, Side side) {
+    return front.fit[side] == Fit::Inset ? std::nullopt
+                                         : ofSeason(front, index, &FrontSeason::overlay, side);
+}
+
+/// Of a front that moves.
+const SeasonRow* rowOf(const FrontPlan& front, Index index) {
+    if (!front.season || index >= front.season->rows.size() || front.season->coefficient == 0)
+        return nullptr;
+    return &front.season->rows[index];
+}
+Value fixedRow(const FrontPlan& front) {
+    const SeasonRow* row = front.season ? rowOf(front, front.season->fixedRow) : nullptr;
+    return row == nullptr ? std::nullopt : Value(row->at);
+}
+/// The fixed row needs no more than its clearance hole.
+Value ofRow(const FrontPlan& front, Index index, Length (*number)(const SeasonRow&)) {
+    const SeasonRow* row = rowOf(front, index);
+    return row == nullptr || index == front.season->fixedRow ? std::nullopt : Value(number(*row));
+}
+
 struct Reader {
     QuantityKind kind;
     Value (*read)(const FrontPlan&, Index);
@@ -83,6 +122,26 @@ constexpr auto frontReaders = std::to_array<Reader>({
     {QuantityKind::GapBottom,
      [](const FrontPlan& f, Index) -> Value { return f.neighbours.bottom.gap; }},
     {QuantityKind::GapTop, [](const FrontPlan& f, Index) -> Value { return f.neighbours.top.gap; }},
+    {QuantityKind::SeasonWidth,
+     [](const FrontPlan& f, Index i) { return ofSeason(f, i, &FrontSeason::width); }},
+    {QuantityKind::SeasonHeight,
+     [](const FrontPlan& f, Index i) { return ofSeason(f, i, &FrontSeason::height); }},
+    {QuantityKind::SeasonOverlayLeft,
+     [](const FrontPlan& f, Index i) { return seasonOverlay(f, i, Side::Left); }},
+    {QuantityKind::SeasonOverlayRight,
+     [](const FrontPlan& f, Index i) { return seasonOverlay(f, i, Side::Right); }},
+    {QuantityKind::SeasonOverlayBottom,
+     [](const FrontPlan& f, Index i) { return seasonOverlay(f, i, Side::Bottom); }},
+    {QuantityKind::SeasonOverlayTop,
+     [](const FrontPlan& f, Index i) { return seasonOverlay(f, i, Side::Top); }},
+    {QuantityKind::SeasonGapLeft,
+     [](const FrontPlan& f, Index i) { return ofSeason(f, i, &FrontSeason::gap, Side::Left); }},
+    {QuantityKind::SeasonGapRight,
+     [](const FrontPlan& f, Index i) { return ofSeason(f, i, &FrontSeason::gap, Side::Right); }},
+    {QuantityKind::SeasonGapBottom,
+     [](const FrontPlan& f, Index i) { return ofSeason(f, i, &FrontSeason::gap, Side::Bottom); }},
+    {QuantityKind::SeasonGapTop,
+     [](const FrontPlan& f, Index i) { return ofSeason(f, i, &FrontSeason::gap, Side::Top); }},
     {QuantityKind::EdgeThickness,
      [](const FrontPlan& f, Index) -> Value { return thinnestEdge(f); }},
     {QuantityKind::FieldWidth,
@@ -108,6 +167,21 @@ constexpr auto frontReaders = std::to_array<Reader>({
     {QuantityKind::HoleY, [](const FrontPlan& f, Index i) { return ofHole(f, i, &WallPoint::y); }},
     {QuantityKind::LeastHoleHeight,
      [](const FrontPlan& f, Index) -> Value { return f.mounting.leastHeight; }},
+    {QuantityKind::FixedRow, [](const FrontPlan& f, Index) { return fixedRow(f); }},
+    {QuantityKind::RowMovement,
+     [](const FrontPlan& f, Index i) {
+         return ofRow(f, i, [](const SeasonRow& row) {
+             return greatest(row.driest.magnitude(), row.wettest.magnitude());
+         });
+     }},
+    {QuantityKind::RowHole,
+     [](const FrontPlan& f, Index i) {
+         return ofRow(f, i, [](const SeasonRow& row) { return row.hole; });
+     }},
+    {QuantityKind::RowDrill,
+     [](const FrontPlan& f, Index i) {
+         return ofRow(f, i, [](const SeasonRow& row) { return row.drill; });
+     }},
     {QuantityKind::HandleX,
      [](const FrontPlan& f, Index i) { return ofHandleHole(f, i, &FrontPoint::x); }},
     {QuantityKind::HandleY,
@@ -136,12 +210,26 @@ static_assert(isInOrder());
 static_assert(frontReaders.back().kind == QuantityKind::WoodUnderHead);
 
 Value valueOfCase(const Plan& plan, Quantity quantity) {
+    using enum QuantityKind;
     if (quantity.item != 0)
         return std::nullopt;
-    return quantity.kind == QuantityKind::CaseWidth ? plan.outline.width() : plan.outline.height();
+    if (quantity.kind == CaseWidth)
+        return plan.outline.width();
+    if (quantity.kind == CaseHeight)
+        return plan.outline.height();
+    if (!plan.season)
+        return std::nullopt;
+    const SeasonMoisture& moisture = *plan.season;
+    return Percent::nearestTo(quantity.kind == MoistureWhenCut  ? moisture.whenCut
+                              : quantity.kind == MoistureDriest ? moisture.driest
+                                                                : moisture.wettest);
 }
 
-Value valueOfMember(const MemberPlan& member, QuantityKind kind) {
+Value valueOfMember(const MemberPlan& member, QuantityKind kind, Index index) {
+    if (kind == QuantityKind::SeasonReveal)
+        return member.season && member.season->least != member.season->greatest
+                   ? ofRange(*member.season, index)
+                   : std::nullopt;
     const Length across = widthOf(member);
     if (kind == QuantityKind::MemberWidth)
         return across;
@@ -160,7 +248,9 @@ Index mostIndices(const FrontPlan& front) {
 
 bool hasIndex(QuantityKind kind) {
     using enum QuantityKind;
-    return (kind >= ScrewPenetration && kind <= HoleY) ||
+    return kind == SeasonReveal || (kind >= SeasonWidth && kind <= SeasonGapTop) ||
+           (kind >= RowMovement && kind <= RowDrill) ||
+           (kind >= ScrewPenetration && kind <= HoleY) ||
            (kind >= HandleX && kind <= WoodUnderHead);
 }
 
@@ -171,11 +261,12 @@ std::optional<Measure> measureOf(const Plan& plan, Quantity quantity) {
     const std::size_t item = quantity.item;
     if (!hasIndex(quantity.kind) && quantity.index != 0)
         return std::nullopt;
-    if (quantity.kind <= CaseHeight)
+    if (quantity.kind <= MoistureWettest)
         return valueOfCase(plan, quantity);
-    if (quantity.kind <= MemberReveal)
-        return item < plan.members.size() ? valueOfMember(plan.members[item], quantity.kind)
-                                          : std::nullopt;
+    if (quantity.kind <= SeasonReveal)
+        return item < plan.members.size()
+                   ? valueOfMember(plan.members[item], quantity.kind, quantity.index)
+                   : std::nullopt;
     if (quantity.kind == SpacerWidth)
         return item < plan.spacers.size() ? Value(plan.spacers[item].width) : std::nullopt;
     if (quantity.kind == StopFromFarEdge)
@@ -193,12 +284,23 @@ std::optional<Length> valueOf(const Plan& plan, Quantity quantity) {
     return measure && measure->isLength() ? std::optional(measure->length()) : std::nullopt;
 }
 
+std::vector<Quantity> quantitiesOfCase(const Plan& plan) {
+    using enum QuantityKind;
+    std::vector<Quantity> found;
+    for (const QuantityKind kind :
+         {CaseWidth, CaseHeight, MoistureWhenCut, MoistureDriest, MoistureWettest})
+        if (const Quantity quantity{kind}; measureOf(plan, quantity))
+            found.push_back(quantity);
+    return found;
+}
+
 std::vector<Quantity> quantitiesOfMember(const Plan& plan, std::uint32_t member) {
     using enum QuantityKind;
     std::vector<Quantity> found;
-    for (const QuantityKind kind : {MemberWidth, MemberLength, MemberReveal})
-        if (const Quantity quantity{kind, member}; measureOf(plan, quantity))
-            found.push_back(quantity);
+    for (const QuantityKind kind : {MemberWidth, MemberLength, MemberReveal, SeasonReveal})
+        for (Index index = 0; index < (hasIndex(kind) ? 2 : 1); ++index)
+            if (const Quantity quantity{kind, member, index}; measureOf(plan, quantity))
+                found.push_back(quantity);
     return found;
 }
 
@@ -215,7 +317,7 @@ std::vector<Quantity> quantitiesOfFront(const Plan& plan, std::uint32_t front) {
 }
 
 std::vector<Quantity> allQuantities(const Plan& plan) {
-    std::vector<Quantity> all{{QuantityKind::CaseWidth}, {QuantityKind::CaseHeight}};
+    std::vector<Quantity> all = quantitiesOfCase(plan);
     const auto append = [&all](const std::vector<Quantity>& more) {
         all.insert(all.end(), more.begin(), more.end());
     };

@@ -7,9 +7,9 @@ namespace {
 using Kind = QuantityGroup::Kind;
 
 Kind kindOf(QuantityKind kind) {
-    if (kind == QuantityKind::CaseWidth || kind == QuantityKind::CaseHeight)
+    if (kind <= QuantityKind::MoistureWettest)
         return Kind::Case;
-    if (kind <= QuantityKind::MemberReveal)
+    if (kind <= QuantityKind::SeasonReveal)
         return Kind::Member;
     if (kind == QuantityKind::SpacerWidth)
         return Kind::Spacer;
@@ -99,6 +99,22 @@ std::string indexName(Quantity quantity) {
     case QuantityKind::HoleX:
     case QuantityKind::HoleY:
         return "screw hole " + std::to_string(quantity.index + 1);
+    case QuantityKind::SeasonReveal:
+    case QuantityKind::SeasonWidth:
+    case QuantityKind::SeasonHeight:
+    case QuantityKind::SeasonOverlayLeft:
+    case QuantityKind::SeasonOverlayRight:
+    case QuantityKind::SeasonOverlayBottom:
+    case QuantityKind::SeasonOverlayTop:
+    case QuantityKind::SeasonGapLeft:
+    case QuantityKind::SeasonGapRight:
+    case QuantityKind::SeasonGapBottom:
+    case QuantityKind::SeasonGapTop:
+        return quantity.index == 0 ? "least" : "greatest";
+    case QuantityKind::RowMovement:
+    case QuantityKind::RowHole:
+    case QuantityKind::RowDrill:
+        return "screw row " + std::to_string(quantity.index + 1);
     case QuantityKind::HandleX:
     case QuantityKind::HandleY:
         return "handle hole " + std::to_string(quantity.index + 1);

@@ -36,6 +36,9 @@ void writeMeasure(JsonWriter& json, const Measure& measure) {
     case MeasureKind::Volume:
         json.key("dm3");
         return json.decimal(measure.volume().cubicMillimetres(), 6);
+    case MeasureKind::Percent:
+        json.key("percent");
+        return json.decimal(measure.percent().thousandths(), 3);
     case MeasureKind::Ratio:
         break;
     }
