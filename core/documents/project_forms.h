@@ -22,7 +22,7 @@ void members(auto& a, Is<Limits> auto& s) {
     a.always("leastGap", s.leastGap);
     a.always("leastOpening", s.leastOpening);
     a.always("holeToHole", s.holeToHole);
-    a.always("unevenGaps", s.unevenGaps);
+    a.defaulted("unevenGaps", s.unevenGaps, Limits{}.unevenGaps);
 }
 
 void refuseUnlessPositive(auto& a, std::string_view name, Length length) {

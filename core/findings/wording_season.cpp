@@ -39,7 +39,7 @@ std::string lessByMovement(const Told& told, const std::string& what, const std:
 Words gapCloses(const Told& told) {
     return {"In the room's wettest air the fronts touch: their gap of " + told.say(0) +
                 " when cut closes" +
-                (told.figure(1) < nothing ? ", and " + told.say(-told.figure(1)) + " are missing."
+                (told.figure(1) < nothing ? ", and " + told.say(-told.figure(1)) + " is missing."
                                           : std::string(".")),
             lessByMovement(told, "gap", "wettest") + "; at least " + told.say(2), ofMovement()};
 }
@@ -121,7 +121,8 @@ Words woodUnknown(const Told& told) {
                             : "Nothing is known of how \"" + species +
                                   "\" shrinks and swells, so its movement over the year cannot be "
                                   "told; the front is taken to stay as it was cut.",
-            "give the wood's coefficients or its shrinkage from green to ovendry, or choose stock "
+            "give the wood's coefficients per 1 % of moisture or its shrinkage from green to "
+            "ovendry, or choose stock "
             "that does not move",
             commonPractice()};
 }

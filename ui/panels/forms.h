@@ -11,7 +11,8 @@ PropertyForm* caseForm(Session&);
 PropertyForm* drawingForm(Session&); ///< title, note, unit and grid of the document
 PropertyForm* openingForm(Session&);
 PropertyForm* fitForm(Session&);
-PropertyForm* stockForm(Session&); ///< thickness and wood
+PropertyForm* stockForm(Session&); ///< thickness
+PropertyForm* woodForm(Session&);  ///< species, cut, grain
 PropertyForm* profileForm(Session&);
 PropertyForm* boxForm(Session&);
 PropertyForm* mountingForm(Session&);

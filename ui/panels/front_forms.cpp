@@ -120,10 +120,6 @@ PropertyForm* stockForm(Session& session) {
                 specOf(p, t, &FrontChoices::thickness, &FrontDefaults::thickness));
         },
         [](const Project& p, EditTarget t, WrittenLength v) { return setThickness(p, t, v); }});
-    form->add(catalogueRow(
-        tr("Wood (all fronts)"), tr("Choose the wood"), &Catalogue::species,
-        [](const Project& p, EditTarget) { return p.fronts.stock.species; },
-        [](const Project& p, EditTarget, const std::string& id) { return setSpecies(p, id); }));
     followsCase(*form, &FrontChoices::thickness, Choice::Thickness);
     return form;
 }

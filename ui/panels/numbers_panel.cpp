@@ -48,7 +48,7 @@ std::vector<Quantity> NumbersPanel::quantities() const {
         if (const MemberPlan* member = plan.memberOf(*selection.member))
             return quantitiesOfMember(plan,
                                       static_cast<std::uint32_t>(member - plan.members.data()));
-    return {{QuantityKind::CaseWidth, 0, 0}, {QuantityKind::CaseHeight, 0, 0}};
+    return quantitiesOfCase(plan);
 }
 
 void NumbersPanel::showEvent(QShowEvent* event) {

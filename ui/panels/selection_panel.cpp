@@ -60,6 +60,7 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
     add(Subject::Case, "case", tr("Case"), caseForm);
     add(Subject::FrontOrCase, "fit", tr("Fit of the front"), fitForm);
     add(Subject::FrontOrCase, "stock", tr("Stock"), stockForm);
+    add(Subject::FrontOrCase, "wood", tr("Wood"), woodForm);
     add(Subject::FrontOrCase, "profile", tr("Edge profile"), profileForm, PresetKind::Profile);
     add(Subject::FrontOrCase, "box", tr("Drawer box"), boxForm, PresetKind::Box);
     add(Subject::FrontOrCase, "mounting", tr("Mounting screws"), mountingForm,

@@ -8,6 +8,7 @@
 #include "ui/panels/section_panel.h"
 #include "ui/panels/selection_panel.h"
 #include "ui/panels/ways_panel.h"
+#include "ui/panels/wood_panel.h"
 #include "ui/sheets/template_dialog.h"
 #include "ui/window/central_area.h"
 #include "ui/window/edit_actions.h"
@@ -114,11 +115,14 @@ void MainWindow::addDocks() {
         tr("Numbers"), "numbers", [this] { return new NumbersPanel(m_session); }, right);
     auto* ways = dock(
         tr("Ways to hold it"), "ways", [this] { return new WaysPanel(m_session); }, right);
+    auto* wood = dock(
+        tr("Wood and air"), "wood", [this] { return new WoodPanel(m_session); }, right);
     auto* steps = dock(
         tr("Steps"), "steps", [this] { return stepsPanel(); }, right);
     tabifyDockWidget(selected, numbers);
     tabifyDockWidget(numbers, ways);
-    tabifyDockWidget(ways, steps);
+    tabifyDockWidget(ways, wood);
+    tabifyDockWidget(wood, steps);
     selected->panel();
     selected->raise();
     auto* section = dock(

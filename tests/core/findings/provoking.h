@@ -2,6 +2,7 @@
 
 #include "core/findings/finding.h"
 #include "tests/core/plan/planned.h"
+#include "tests/core/plan/seasons.h"
 
 #include <algorithm>
 #include <string>
@@ -190,11 +191,69 @@ inline std::vector<Provocation> boxProvocations() {
     };
 }
 
+inline std::vector<Provocation> seasonProvocations() {
+    using enum FindingCode;
+    // Between 6 and 14 % moisture oak changes by 8 × 0.0025 = 0.02 of its size.
+    const auto swelling = [](Project& p) { oakInAir(p, 6, 6, 14); };
+    const auto shrinking = [](Project& p) { oakInAir(p, 14, 6, 14); };
+    const auto gap = [=](Project& p, Length l) {
+        swelling(p);
+        p.fronts.fit.bottom = p.fronts.fit.top = {Fit::Gap, l};
+    };
+    const auto inset = [=](Project& p, Length l) {
+        swelling(p);
+        p.fronts.fit.top = {Fit::Inset, l};
+    };
+    const auto overlay = [=](Project& p, Length l) {
+        shrinking(p);
+        p.fronts.fit.top = {Fit::Overlay, l};
+    };
+    const auto rows = [=](Project& p, Length l) {
+        swelling(p);
+        p.fronts.mounting.fromBottom = n64(64);
+        p.fronts.mounting.fromTop = n64(5 * 64 + 40 - 64) - l;
+    };
+    // Fronts 6 and 9 in high, each with 1/2 in of overlays.
+    const auto unequal = [=](Length seen) {
+        Project p =
+            projectWith(testing::rows({fixed(Length::inches(3), opening()),
+                                       fixed(Length::inches(6), opening()), share(opening())},
+                                      Length::inches(1, 16)),
+                        Length::inches(16), Length::inches(3 + 18) + Length::inches(2, 32));
+        swelling(p);
+        p.limits.unevenGaps = seen;
+        return p;
+    };
+    const auto at = [](int whenCut, Percent wettest) {
+        Project p = bank(2);
+        oakInAir(p, whenCut, 6, 14);
+        p.air->wettest.reading = wettest;
+        return p;
+    };
+    Project unknown = at(8, Percent::whole(14));
+    unknown.fronts.stock.species = "cherry"; // of the small catalogue, without figures
+    return {
+        // From row to row the fronts have opening + rail − gap = 7 1/4 in − gap between them to
+        // move: 9.1/64 in at a gap of 9/64 in.
+        provoked(GapCloses, gap, n64(9), n64(10)),
+        // 9.02/64 in of 13/64 in leave 3.98/64 in; the least gap is 1/16 in.
+        provoked(GapTightens, gap, n64(13), n64(14)),
+        provoked(InsetBinds, inset, n64(6), n64(7)),
+        provoked(OverlayLost, overlay, n64(6), n64(7)),
+        // (9 1/2 in − 6 1/2 in) × 0.02 = 0.06 in, 3.84/64 in
+        {GapsGoUneven, unequal(n64(3)), unequal(n64(4))},
+        // A 3/16 in hole round a 5/32 in shank leaves 1/64 in on each side: 50/64 in × 0.02.
+        provoked(ClearanceSmall, rows, n64(51), n64(50)),
+        {MoistureBeyondRange, at(8, Percent::fromThousandths(14'001)), at(8, Percent::whole(14))},
+        {WoodUnknown, unknown, at(8, Percent::whole(14))},
+    };
+}
+
 /// All but HoleAtRunner: no kind of runner tells of a part in the wall yet.
 inline std::vector<Provocation> allProvocations() {
     std::vector<Provocation> all;
     for (const auto& some : {screwProvocations(), holeProvocations(), handleProvocations(),
-                             frontProvocations(), boxProvocations()})
+                             frontProvocations(), boxProvocations(), seasonProvocations()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

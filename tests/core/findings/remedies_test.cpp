@@ -94,6 +94,8 @@ TEST(Remedies, CureWhatIsFoundInCasesByChance) {
 TEST(Remedies, AreOfferedForAllButWhatTheMakerHasToDecide) {
     for (const Provocation& provocation : allProvocations()) {
         const bool isMakers = provocation.code == FindingCode::SlotForMovement ||
+                              provocation.code == FindingCode::MoistureBeyondRange ||
+                              provocation.code == FindingCode::WoodUnknown ||
                               provocation.code == FindingCode::AnchorCase;
         EXPECT_EQ(labelsOf(Found(provocation.beyond), provocation.code).empty(), isMakers)
             << key(provocation.code);

@@ -1,6 +1,7 @@
 #include "core/plan/quantity.h"
 
 #include "tests/core/plan/planned.h"
+#include "tests/core/plan/seasons.h"
 
 #include <gtest/gtest.h>
 
@@ -199,7 +200,12 @@ TEST(Quantities, OfAFrontComeInTheOrderInWhichTheyAreShown) {
 }
 
 TEST(Quantities, AreAllListedOnce) {
-    const Planned planned(banks(2, 3));
+    Project project = banks(2, 3);
+    testing::oakInAir(project, 8, 6, 12);
+    project = testing::withChoices(project, 0, [](FrontChoices& choices) {
+        choices.stock = Stock{"oak", Cut::FlatSawn, Grain::AlongHeight, Build::Solid};
+    });
+    const Planned planned(project);
     const auto all = allQuantities(planned.plan);
     EXPECT_EQ(std::set<Quantity>(all.begin(), all.end()).size(), all.size());
     std::set<QuantityKind> kinds;

@@ -74,8 +74,12 @@ inline Catalogue smallCatalogue() {
     catalogue.runners.push_back(sideMounted);
 
     catalogue.species.push_back({"cherry", "Black cherry"});
-    catalogue.species.push_back(
-        {"oak", "Oak", WoodKind::Hardwood, SpecificGravity{630, GravityBasis::At12Percent}});
+    catalogue.species.push_back({"oak",
+                                 "Oak",
+                                 WoodKind::Hardwood,
+                                 SpecificGravity{630, GravityBasis::At12Percent},
+                                 {},
+                                 {MovementCoefficients{1250, 2500, source}, std::nullopt}});
     catalogue.species.push_back(
         {"pine", "Pine", WoodKind::Softwood, SpecificGravity{350, GravityBasis::At12Percent}});
     return catalogue;

@@ -1,0 +1,169 @@
+#include "core/drawings/season_chart.h"
+
+#include "core/amounts/amounts.h"
+#include "core/drawings/sketch.h"
+#include "core/lengths/format.h"
+#include "core/plan/moving.h"
+
+#include <algorithm>
+#include <vector>
+
+namespace frontwright {
+
+namespace {
+
+constexpr double margin = 2, letters = 2.5, tick = 1.2, pointRadius = 1.3;
+constexpr int stepOfCurve = 2, stepOfScale = 20; // per cent of humidity
+const Part noPart;
+
+Temperature temperatureOf(const AirState& state) {
+    return state.by == MoistureBy::Air ? state.temperature : Temperature::celsius(20);
+}
+
+double humidityOf(const AirState& state, Temperature at) {
+    return state.by == MoistureBy::Air && state.temperature == at
+               ? state.humidity.value()
+               : humidityFor(at, moistureOf(state));
+}
+
+struct Point {
+    double humidity;
+    double gap; ///< mm
+};
+
+/// From humidity and gap to the plot.
+struct Scale {
+    double width, height;
+    double lowest, highest; ///< mm of gap
+    [[nodiscard]] double x(double humidity) const { return width * humidity / 100; }
+    [[nodiscard]] double y(double gap) const {
+        return height * (gap - lowest) / (highest - lowest);
+    }
+    [[nodiscard]] PointMm at(const Point& p) const { return {x(p.humidity), y(p.gap)}; }
+};
+
+class Chart {
+public:
+    Chart(const Project& project, const Plan& plan, const SeasonChartOptions& options)
+        : m_project(project),
+          m_plan(plan),
+          m_options(options),
+          m_temperature(temperatureOf(options.today)) {}
+
+    [[nodiscard]] bool hasCurve() {
+        for (int humidity = 0; humidity <= 100; humidity += stepOfCurve) {
+            const auto gap = gapAt(humidity);
+            if (!gap)
+                return false;
+            m_curve.push_back({static_cast<double>(humidity), *gap});
+        }
+        return true;
+    }
+
+    Drawing drawn() {
+        const double limit = m_project.limits.leastGap.length.inMillimetres();
+        // Humidity rises, gaps fall: the ends of the curve are its highest and lowest.
+        m_scale = {m_options.width, m_options.height, std::min(0.0, m_curve.back().gap),
+                   std::max(limit, m_curve.front().gap)};
+        m_scale.highest += (m_scale.highest - m_scale.lowest) / 10;
+        drawFrame();
+        drawLevel(0, m_options.style.unit == Unit::Inch ? "0 in" : "0 mm", Layer::CaseOutline);
+        drawLevel(limit, shown(m_project.limits.leastGap, m_options.style), Layer::Centre);
+        drawRoom();
+        drawCurve();
+        drawToday();
+        return m_sketch.finished(margin);
+    }
+
+private:
+    [[nodiscard]] std::optional<double> gapAt(double humidity) const {
+        const auto gap =
+            smallestGap(m_project, m_plan, equilibriumMoisture(m_temperature, humidity));
+        return gap ? std::optional(gap->inMillimetres()) : std::nullopt;
+    }
+
+    void text(PointMm at, std::string words, Anchor anchor) {
+        m_sketch.text(Layer::Note, {at, std::move(words), letters, anchor, 0}, noPart);
+    }
+
+    void drawFrame() {
+        const double w = m_options.width, h = m_options.height;
+        m_sketch.line(Layer::OpeningEdge, {0, 0}, {w, 0}, noPart);
+        m_sketch.line(Layer::OpeningEdge, {0, 0}, {0, h}, noPart);
+        for (int humidity = 0; humidity <= 100; humidity += stepOfScale) {
+            const double x = m_scale.x(humidity);
+            m_sketch.line(Layer::Dimension, {x, 0}, {x, -tick}, noPart);
+            text({x, -tick - 1.5 * letters}, humidity == 100 ? "100 %" : std::to_string(humidity),
+                 Anchor::Middle);
+        }
+        text({w / 2, -tick - 3.2 * letters}, "relative humidity at " + shown(m_temperature),
+             Anchor::Middle);
+        text({0, h + letters}, "smallest gap", Anchor::Start);
+    }
+
+    void drawLevel(double gap, const std::string& label, Layer layer) {
+        const double y = m_scale.y(gap);
+        m_sketch.line(layer, {0, y}, {m_options.width, y}, noPart);
+        text({-tick, y - letters / 2}, label, Anchor::End);
+    }
+
+    /// The room's driest and wettest, as what air at today's temperature would do the same.
+    void drawRoom() {
+        const auto& air = *m_project.air;
+        struct Named {
+            const AirState& state;
+            const char* name;
+            Anchor anchor;
+        };
+        for (const Named& end : {Named{air.driest, "driest ", Anchor::End},
+                                 Named{air.wettest, " wettest", Anchor::Start}}) {
+            const double x = m_scale.x(humidityOf(end.state, m_temperature));
+            m_sketch.line(Layer::BoxEdge, {x, 0}, {x, m_options.height}, noPart);
+            text({x, m_options.height - letters}, end.name,
+                 x < 15                     ? Anchor::Start
+                 : x > m_options.width - 18 ? Anchor::End
+                                            : end.anchor);
+        }
+    }
+
+    void drawCurve() {
+        std::vector<PointMm> points;
+        for (const Point& point : m_curve)
+            points.push_back(m_scale.at(point));
+        m_sketch.path(Layer::FrontEdge, std::move(points), PathMark::End::Open, noPart);
+    }
+
+    void drawToday() {
+        const double humidity = humidityOf(m_options.today, m_temperature);
+        const double gap = gapAt(humidity).value_or(0);
+        const PointMm at = m_scale.at({humidity, gap});
+        m_sketch.circle(Layer::Hole, at, pointRadius, noPart);
+        m_sketch.circle(Layer::Hole, at, pointRadius / 3, noPart);
+        const bool isLeft = at.x() < m_options.width * 0.6;
+        text({at.x() + (isLeft ? 2.2 : -2.2), at.y() + 1.6},
+             "today " + shown(Length::nearestToMillimetres(gap), m_options.style),
+             isLeft ? Anchor::Start : Anchor::End);
+    }
+
+    const Project& m_project;
+    const Plan& m_plan;
+    const SeasonChartOptions& m_options;
+    Temperature m_temperature;
+    std::vector<Point> m_curve;
+    Scale m_scale{};
+    Sketch m_sketch{1};
+};
+
+} // namespace
+
+std::optional<Drawing> seasonChart(const Project& project, const Plan& plan,
+                                   const SeasonChartOptions& options) {
+    if (!project.air || !plan.season || impossible(options.today))
+        return std::nullopt;
+    Chart chart(project, plan, options);
+    if (!chart.hasCurve())
+        return std::nullopt;
+    return chart.drawn();
+}
+
+} // namespace frontwright
