@@ -1,5 +1,7 @@
 #include "core/findings/cause.h"
 
+#include <algorithm>
+
 namespace frontwright {
 
 namespace {
@@ -30,6 +32,11 @@ QuantityKind gapAt(Side side) {
         break;
     }
     return QuantityKind::GapTop;
+}
+
+/// Kinds of the four sides stand in the order of the sides.
+QuantityKind atSide(QuantityKind left, Side side) {
+    return static_cast<QuantityKind>(static_cast<int>(left) + static_cast<int>(side));
 }
 
 std::optional<QuantityKind> kindOf(FindingCode code, Side side) {
@@ -75,6 +82,18 @@ std::optional<QuantityKind> kindOf(FindingCode code, Side side) {
     case FindingCode::FrontOffCase:
     case FindingCode::OverlayMissing:
         return overlayAt(side);
+    case FindingCode::GapCloses:
+    case FindingCode::GapTightens:
+    case FindingCode::InsetBinds:
+    case FindingCode::GapsGoUneven:
+        return atSide(QuantityKind::SeasonGapLeft, side);
+    case FindingCode::OverlayLost:
+        return atSide(QuantityKind::SeasonOverlayLeft, side);
+    case FindingCode::ClearanceSmall:
+        return QuantityKind::RowHole;
+    case FindingCode::MoistureBeyondRange:
+    case FindingCode::WoodUnknown:
+        return std::nullopt;
     case FindingCode::FieldEmpty:
         return QuantityKind::FieldHeight;
     case FindingCode::ProfileTooDeep:
@@ -100,6 +119,14 @@ std::uint32_t indexOf(QuantityKind kind, const Whereabouts& where, const FrontPl
         return where.mountingHole.value_or(0);
     if (kind == HandleX || kind == HandleY)
         return where.handleHole.value_or(0);
+    if (kind == RowHole && front.season) {
+        const auto& rows = front.season->rows;
+        const auto worst =
+            std::max_element(rows.begin(), rows.end(), [](const SeasonRow& a, const SeasonRow& b) {
+                return a.hole < b.hole;
+            });
+        return static_cast<std::uint32_t>(worst - rows.begin());
+    }
     const bool ofWay =
         kind == BoltLeastLength || kind == BoltGreatestLength || kind == WoodUnderHead;
     return ofWay && front.hardware ? static_cast<std::uint32_t>(front.hardware->chosen) : 0;
@@ -139,8 +166,13 @@ InputPlace causeOf(FindingCode code) {
     case FindingCode::HoleAtRunner:
     case FindingCode::WallThinUnderHead:
         return InputPlace::Mounting;
+    case FindingCode::ClearanceSmall:
+        return InputPlace::Mounting;
     case FindingCode::SlotForMovement:
-        return InputPlace::Thickness; // where the wood is chosen
+    case FindingCode::WoodUnknown:
+        return InputPlace::Stock;
+    case FindingCode::MoistureBeyondRange:
+        return InputPlace::Air;
     case FindingCode::BoltTooShort:
     case FindingCode::BoltBottomsOut:
     case FindingCode::NoBoltFits:
@@ -155,6 +187,11 @@ InputPlace causeOf(FindingCode code) {
     case FindingCode::GapsUneven:
     case FindingCode::FrontOffCase:
     case FindingCode::OverlayMissing:
+    case FindingCode::GapCloses:
+    case FindingCode::GapTightens:
+    case FindingCode::InsetBinds:
+    case FindingCode::OverlayLost:
+    case FindingCode::GapsGoUneven:
         return InputPlace::Fit;
     case FindingCode::FieldEmpty:
     case FindingCode::ProfileTooDeep:

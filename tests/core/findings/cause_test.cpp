@@ -13,7 +13,8 @@ namespace {
 
 TEST(Causes, LeadToANumberThatThePlanTells) {
     using enum FindingCode;
-    const std::set<FindingCode> judgeNone{WallThinUnderHead, SlotForMovement};
+    const std::set<FindingCode> judgeNone{WallThinUnderHead, SlotForMovement, MoistureBeyondRange,
+                                          WoodUnknown};
     for (const Provocation& provocation : allProvocations()) {
         const Found found(provocation.beyond);
         const Finding* finding = found.find(provocation.code);
@@ -70,6 +71,9 @@ TEST(Causes, LeadToTheDecisionThatMakesThem) {
     EXPECT_EQ(causeOf(FindingCode::TipCoverThin), InputPlace::Mounting);
     EXPECT_EQ(causeOf(FindingCode::BoltTooShort), InputPlace::Hardware);
     EXPECT_EQ(causeOf(FindingCode::GapTight), InputPlace::Fit);
+    EXPECT_EQ(causeOf(FindingCode::GapCloses), InputPlace::Fit);
+    EXPECT_EQ(causeOf(FindingCode::WoodUnknown), InputPlace::Stock);
+    EXPECT_EQ(causeOf(FindingCode::MoistureBeyondRange), InputPlace::Air);
     EXPECT_EQ(causeOf(FindingCode::ProfileTooDeep), InputPlace::Profile);
     EXPECT_EQ(causeOf(FindingCode::BottomOutOfWall), InputPlace::Box);
     EXPECT_EQ(causeOf(FindingCode::AnchorCase), InputPlace::CaseSize);
