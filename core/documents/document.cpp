@@ -22,6 +22,8 @@ struct Settling {
         if (const auto read = parseWrittenLength(written(length, unit)); read.ok())
             length = read.value();
     }
+    /// Not written where it is the default, so it keeps that one's notation.
+    void defaulted(std::string_view, const WrittenLength&, const WrittenLength&) const {}
 };
 
 Result<Project> readProject(const JsonTree& tree) {

@@ -19,7 +19,7 @@ constexpr Tone bright{255, 250, 238, 255};
 
 WoodPart woodOf(const RenderingSubject& subject, std::uint64_t seed) {
     WoodPart wood;
-    const Species* species = subject.catalogue.speciesOf(subject.project.fronts.species);
+    const Species* species = subject.catalogue.speciesOf(subject.project.fronts.stock.species);
     wood.tone = species != nullptr && species->tone ? *species->tone : middlingBrown;
     wood.seed = seed;
     return wood;

@@ -281,13 +281,13 @@ Project RandomProject::project() {
     p.presets = m_presets = presets();
     p.casework = casework();
     p.fronts = fronts();
-    p.limits = limits();
-    addUnknowns(p.unknowns, "limits/");
-    p.own = catalogue(p.unknowns);
     if (chance(50)) {
         p.air = air();
         addUnknowns(p.unknowns, "air/driest/");
     }
+    p.limits = limits();
+    addUnknowns(p.unknowns, "limits/");
+    p.own = catalogue(p.unknowns);
     addUnknowns(p.unknowns);
     p.nextId = m_nextId;
     return p;

@@ -79,6 +79,7 @@ inline Catalogue smallCatalogue() {
                                  WoodKind::Hardwood,
                                  SpecificGravity{630, GravityBasis::At12Percent},
                                  {},
+                                 {},
                                  {MovementCoefficients{1250, 2500, source}, std::nullopt}});
     catalogue.species.push_back(
         {"pine", "Pine", WoodKind::Softwood, SpecificGravity{350, GravityBasis::At12Percent}});

@@ -93,13 +93,13 @@ TEST_F(Look, FollowsAnEditOnlyWhileItIsSeen) {
     ASSERT_NE(first, nullptr);
     session().apply(QStringLiteral("Choose walnut"), setSpecies(session().project(), "walnut"));
     EXPECT_TRUE(QTest::qWaitFor(
-        [&] { return look().rendered()->work->project.fronts.species == "walnut"; }));
+        [&] { return look().rendered()->work->project.fronts.stock.species == "walnut"; }));
     choose(CentralArea::Shows::Drawing);
     session().apply(QStringLiteral("Choose teak"), setSpecies(session().project(), "teak"));
     QTest::qWait(120);
-    EXPECT_EQ(look().rendered()->work->project.fronts.species, "walnut");
+    EXPECT_EQ(look().rendered()->work->project.fronts.stock.species, "walnut");
     choose(CentralArea::Shows::Look);
-    EXPECT_EQ(look().rendered()->work->project.fronts.species, "teak");
+    EXPECT_EQ(look().rendered()->work->project.fronts.stock.species, "teak");
 }
 
 TEST_F(Look, ShowsRevealsTenTimesAsWideOnRequest) {
