@@ -19,10 +19,10 @@ PropertyForm::ChoiceRow stockRow(const QString& label, const QString& name, QStr
             [part](const Work& w, EditTarget t) {
                 return static_cast<int>(stockOf(w.project, t).*part);
             },
-            [part](const Work& w, EditTarget t, int index) {
-                Stock stock = stockOf(w.project, t);
+            [part](const Work&, const Project& p, EditTarget t, int index) {
+                Stock stock = stockOf(p, t);
                 stock.*part = static_cast<E>(index);
-                return setStock(w.project, t, stock);
+                return setStock(p, t, stock);
             }};
 }
 
