@@ -80,7 +80,7 @@ LookPanel::LookPanel(Session& session, QSettings& settings, QWidget* parent)
         m_size->setCurrentIndex(0);
         m_scaleWords->clear();
     });
-    connect(&session, &Session::workChanged, this, &LookPanel::showWords);
+    connect(m_view, &LookView::refreshed, this, &LookPanel::showWords);
     connect(&session, &Session::styleChanged, this, &LookPanel::showWords);
 }
 
@@ -94,8 +94,8 @@ void LookPanel::showEvent(QShowEvent* event) {
 }
 
 void LookPanel::showWords() {
-    if (isVisible())
-        m_words->setText(revealSentences(m_session.work(), m_session.style()).join(u'\n'));
+    if (isVisible() && m_view->rendered())
+        m_words->setText(revealSentences(*m_view->rendered()->work, m_session.style()).join(u'\n'));
 }
 
 void LookPanel::applySize() {

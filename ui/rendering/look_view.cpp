@@ -18,6 +18,8 @@ constexpr double greatestScale = 20;
 constexpr int fitMargin = 48;
 /// How long a change may wait: many steps of a drag become one rendering.
 constexpr int soonMilliseconds = 40;
+/// While something is dragged: until the hand rests.
+constexpr int restMilliseconds = 150;
 
 } // namespace
 
@@ -41,7 +43,6 @@ LookView::LookView(Session& session, QWidget* parent)
     viewport()->grabGesture(Qt::PinchGesture);
     setTransform(QTransform::fromScale(0.5, -0.5));
     m_soon.setSingleShot(true);
-    m_soon.setInterval(soonMilliseconds);
     connect(&m_soon, &QTimer::timeout, this, &LookView::refresh);
     connect(&session, &Session::workChanged, this, &LookView::wantRefresh);
     connect(&session, &Session::selectionChanged, viewport(), [this] { viewport()->update(); });
@@ -63,8 +64,12 @@ void LookView::setReveals(Reveals reveals) {
 
 void LookView::wantRefresh() {
     m_isStale = true;
-    if (isVisible() && !m_soon.isActive())
-        m_soon.start();
+    if (!isVisible())
+        return;
+    if (m_session.isPreviewing())
+        m_soon.start(restMilliseconds);
+    else if (!m_soon.isActive() || m_soon.interval() != soonMilliseconds)
+        m_soon.start(soonMilliseconds);
 }
 
 double LookView::paperScale() const {
@@ -103,6 +108,7 @@ void LookView::refresh() {
     const QRectF outline = inScene(m_rendered->places.outline);
     const double spare = std::max(outline.width(), outline.height());
     setSceneRect(outline.adjusted(-spare, -spare, spare, spare));
+    Q_EMIT refreshed();
 }
 
 void LookView::applyScale(double scale) {

@@ -38,6 +38,7 @@ Q_SIGNALS:
     /// The maker zoomed by hand: it is neither fitted nor at a given scale any more.
     void zoomedByHand();
     void fitted();
+    void refreshed(); ///< other work is shown
 
 protected:
     void mousePressEvent(QMouseEvent*) override;

@@ -102,6 +102,17 @@ TEST_F(Look, FollowsAnEditOnlyWhileItIsSeen) {
     EXPECT_EQ(look().rendered()->work->project.fronts.stock.species, "teak");
 }
 
+TEST_F(Look, ShowsWhatIsDraggedOnceTheHandRests) {
+    choose(CentralArea::Shows::Both);
+    session().preview(setSpecies(session().project(), "walnut"));
+    EXPECT_EQ(look().rendered()->work->project.fronts.species, "cherry");
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return look().rendered()->work->project.fronts.species == "walnut"; }));
+    session().cancelPreview();
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return look().rendered()->work->project.fronts.species == "cherry"; }));
+}
+
 TEST_F(Look, ShowsRevealsTenTimesAsWideOnRequest) {
     choose(CentralArea::Shows::Look);
     EXPECT_EQ(look().rendered()->places.reveals, 1);
