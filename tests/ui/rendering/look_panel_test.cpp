@@ -105,12 +105,12 @@ TEST_F(Look, FollowsAnEditOnlyWhileItIsSeen) {
 TEST_F(Look, ShowsWhatIsDraggedOnceTheHandRests) {
     choose(CentralArea::Shows::Both);
     session().preview(setSpecies(session().project(), "walnut"));
-    EXPECT_EQ(look().rendered()->work->project.fronts.species, "cherry");
+    EXPECT_EQ(look().rendered()->work->project.fronts.stock.species, "cherry");
     EXPECT_TRUE(QTest::qWaitFor(
-        [&] { return look().rendered()->work->project.fronts.species == "walnut"; }));
+        [&] { return look().rendered()->work->project.fronts.stock.species == "walnut"; }));
     session().cancelPreview();
     EXPECT_TRUE(QTest::qWaitFor(
-        [&] { return look().rendered()->work->project.fronts.species == "cherry"; }));
+        [&] { return look().rendered()->work->project.fronts.stock.species == "cherry"; }));
 }
 
 TEST_F(Look, ShowsRevealsTenTimesAsWideOnRequest) {
