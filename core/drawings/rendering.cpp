@@ -3,6 +3,7 @@
 #include "core/drawings/drawing_note.h"
 #include "core/drawings/rendering_parts.h"
 #include "core/drawings/wood_figure.h"
+#include "core/plan/chosen.h"
 
 #include <algorithm>
 
@@ -17,12 +18,19 @@ constexpr double margin = 5; // of paper, round the whole drawing
 constexpr Tone dark{30, 20, 12, 255};
 constexpr Tone bright{255, 250, 238, 255};
 
-WoodPart woodOf(const RenderingSubject& subject, std::uint64_t seed) {
+WoodPart woodOf(const RenderingSubject& subject, const Stock& stock, std::uint64_t seed) {
     WoodPart wood;
-    const Species* species = subject.catalogue.speciesOf(subject.project.fronts.stock.species);
+    const Species* species = subject.catalogue.speciesOf(stock.species);
     wood.tone = species != nullptr && species->tone ? *species->tone : middlingBrown;
+    wood.cut = stock.cut;
+    wood.grain = stock.grain;
     wood.seed = seed;
     return wood;
+}
+
+/// The case is of the wood that fronts have where they decide nothing else.
+WoodPart frameWood(const RenderingSubject& subject, std::uint64_t seed) {
+    return woodOf(subject, subject.project.fronts.stock, seed);
 }
 
 std::uint64_t seedOf(std::int32_t id) {
@@ -41,9 +49,9 @@ void drawEdge(Sketch& sketch, std::vector<PointMm> points, const Tone& tone, con
 void drawMember(Sketch& sketch, const RenderingSubject& subject, const MemberPlan& member) {
     const Part part{{}, member.id, "member"};
     const BoxMm box = toMm(member.rect);
-    WoodPart wood = woodOf(subject, seedOf(member.id.number) + 1);
-    wood.grain = isUpright(member.kind) ? GrainRuns::Upright : GrainRuns::Across;
-    wood.cut = FigureCut::Quarter; // narrow parts are straight-grained
+    WoodPart wood = frameWood(subject, seedOf(member.id.number) + 1);
+    wood.grain = isUpright(member.kind) ? Grain::AlongHeight : Grain::AlongLength;
+    wood.cut = Cut::QuarterSawn; // narrow parts are straight-grained
     sketch.wash(cornersOf(box), lit(boardTone(wood), frameLight), part);
     drawFigure(sketch, box, wood, part);
     auto outline = cornersOf(box);
@@ -75,7 +83,7 @@ void drawDepth(Sketch& sketch, const RenderingSubject& subject, std::uint32_t in
         // Some light reaches into the gap where it faces the light.
         const BoxMm inner(box.min() + (opening.min() - box.min()) * 0.55,
                           box.max() + (opening.max() - box.max()) * 0.55);
-        const Tone faint = mixed(dark, toneOf(woodOf(subject, 0).tone), 0.22);
+        const Tone faint = mixed(dark, toneOf(frameWood(subject, 0).tone), 0.22);
         sketch.wash({opening.min(),
                      {opening.max().x(), opening.min().y()},
                      opening.max(),
@@ -95,7 +103,8 @@ void drawFace(Sketch& sketch, const RenderingSubject& subject, std::uint32_t ind
     const FrontPlan& front = subject.plan.fronts[index];
     const BoxMm& box = subject.places.fronts[index];
     const Part part{front.opening, {}, "front"};
-    const WoodPart wood = woodOf(subject, seedOf(front.opening.number));
+    const WoodPart wood =
+        woodOf(subject, chosenStock(subject.project, front), seedOf(front.opening.number));
     const Tone tone = boardTone(wood);
     sketch.wash(cornersOf(box), tone, part);
     drawProfileBands(sketch, box, *front.profile, tone, {front.opening, {}, "profile"});
@@ -134,7 +143,7 @@ Drawing caseRendering(const RenderingSubject& subject) {
         for (const MemberPlan& member : subject.plan.members)
             drawMember(sketch, subject, member);
     } else {
-        sketch.wash(cornersOf(outline), lit(boardTone(woodOf(subject, 0)), frameLight), part);
+        sketch.wash(cornersOf(outline), lit(boardTone(frameWood(subject, 0)), frameLight), part);
         const PointMm below = outline.min() - PointMm(0, sketch.forPaper(6));
         sketch.text(Layer::Note,
                     {below,

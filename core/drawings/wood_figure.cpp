@@ -12,6 +12,7 @@ namespace {
 // All of these are our own choice, by eye. Millimetres of wood.
 constexpr double flatPitch = 3.4;    // from ring to ring along the radius
 constexpr double quarterPitch = 2.6; // the same, seen straight on
+constexpr double riftPitch = 2.0;
 constexpr double leastApartOnPaper = 0.62;
 constexpr double widthOnPaper = 0.2; // a pencil line at every scale
 
@@ -78,7 +79,7 @@ public:
     }
 
 private:
-    [[nodiscard]] bool isAcross() const { return m_grain == GrainRuns::Across; }
+    [[nodiscard]] bool isAcross() const { return m_grain == Grain::AlongLength; }
     [[nodiscard]] PointMm placed(const PointMm& p) const {
         return m_box.min() + (isAcross() ? p : PointMm(p.y(), p.x()));
     }
@@ -91,7 +92,7 @@ private:
 
     Sketch& m_sketch;
     BoxMm m_box;
-    GrainRuns m_grain;
+    Grain m_grain;
     const Part& m_part;
     Tone m_ring;
     double m_strength;
@@ -206,14 +207,13 @@ void drawFlat(Board& board, Chance& chance) {
             drawRing(board, pith, radius, weight);
 }
 
-void drawQuarter(Board& board, Chance& chance) {
+void drawStraight(Board& board, Chance& chance, double pitch) {
     const Wave sway(chance, 2.2, 600);
     const double lean = chance.between(-0.006, 0.006);
-    const int every = board.stride(quarterPitch);
+    const int every = board.stride(pitch);
     int ring = 0;
     const double beyond = 8;
-    for (double v = -beyond; v < board.width() + beyond;
-         v += quarterPitch * chance.between(0.6, 1.4)) {
+    for (double v = -beyond; v < board.width() + beyond; v += pitch * chance.between(0.6, 1.4)) {
         const double weight = chance.between(0.3, 0.9);
         const Wave own(chance, 0.35, 160);
         if (ring++ % every != 0)
@@ -240,10 +240,12 @@ void drawFigure(Sketch& sketch, const BoxMm& box, const WoodPart& wood, const Pa
         return;
     Chance chance(wood.seed);
     switch (wood.cut) {
-    case FigureCut::Flat:
+    case Cut::FlatSawn:
         return drawFlat(board, chance);
-    case FigureCut::Quarter:
-        return drawQuarter(board, chance);
+    case Cut::QuarterSawn:
+        return drawStraight(board, chance, quarterPitch);
+    case Cut::Rift:
+        return drawStraight(board, chance, riftPitch);
     }
 }
 

@@ -2,21 +2,15 @@
 
 #include "core/drawings/sketch.h"
 #include "core/drawings/tones.h"
+#include "core/wood/stock.h"
 
 namespace frontwright {
-
-/// How a board was cut from the log.
-enum class FigureCut : std::uint8_t {
-    Flat,   ///< growth rings show as cathedrals
-    Quarter ///< growth rings show as straight lines
-};
-enum class GrainRuns : std::uint8_t { Across, Upright };
 
 /// The wood of one visible part.
 struct WoodPart {
     WoodTone tone;
-    FigureCut cut = FigureCut::Flat;
-    GrainRuns grain = GrainRuns::Across;
+    Cut cut = Cut::FlatSawn;
+    Grain grain = Grain::AlongLength;
     std::uint64_t seed = 0; ///< the same seed draws the same figure
 };
 

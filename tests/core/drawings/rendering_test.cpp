@@ -82,6 +82,29 @@ TEST(Rendering, HasTheToneOfItsSpeciesAndAMiddlingBrownWhereThereIsNone) {
     EXPECT_NEAR(face().blue, middlingBrown.blue, 8);
 }
 
+TEST(Rendering, HasTheFigureOfEachFrontsOwnStock) {
+    const auto figure = [](Grain grain) {
+        Project project = withChoices(bank(2), 0, [grain](FrontChoices& choices) {
+            choices.stock.emplace() = {"cherry", Cut::QuarterSawn, grain, Build::Solid};
+        });
+        const RenderedCase rendered(project);
+        return washes(
+            frontRendering(
+                {rendered.project, rendered.catalogue, rendered.plan, rendered.places, 0.2}, 0),
+            "figure");
+    };
+    for (const auto& [mark, line] : figure(Grain::AlongLength)) {
+        const PointMm size = boxOf(line.points).sizes();
+        EXPECT_GT(size.x(), size.y());
+    }
+    const auto upright = figure(Grain::AlongHeight);
+    ASSERT_FALSE(upright.empty());
+    for (const auto& [mark, line] : upright) {
+        const PointMm size = boxOf(line.points).sizes();
+        EXPECT_GT(size.y(), 5 * size.x());
+    }
+}
+
 TEST(Rendering, OfOverlayFrontsThrowsTheirShadowToTheLowerRight) {
     const RenderedCase rendered(bank(1));
     const BoxMm front = toMm(rendered.plan.fronts[0].rect);
