@@ -104,9 +104,9 @@ struct Species {
     std::optional<SpecificGravity> gravity = std::nullopt; ///< none: not known
     /// None: a middling brown is drawn.
     std::optional<WoodTone> tone = {};
-    std::string botanical = {};                            ///< "Prunus serotina"
-    WoodFigures figures = {};                              ///< how it shrinks and swells
-    std::string note = {};                                 ///< what to know of the figures
+    std::string botanical = {}; ///< "Prunus serotina"
+    WoodFigures figures = {};   ///< how it shrinks and swells
+    std::string note = {};      ///< what to know of the figures
     friend bool operator==(const Species&, const Species&) = default;
 };
 

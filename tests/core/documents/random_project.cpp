@@ -178,18 +178,18 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
         c.runners.push_back({"runner" + std::to_string(n), text(), plain(), plain(), plain(),
                              source(), chance(50) ? std::optional(mass()) : std::nullopt});
     for (std::int64_t n = upTo(2); n > 0; --n)
-        c.species.push_back({"wood" + std::to_string(n), text(), anyOf(WoodKind::Softwood),
-                             chance(50) ? std::optional(SpecificGravity{50 + upTo(1450),
-                                                                        anyOf(GravityBasis::Green)})
-                                        : std::nullopt,
-                             chance(50)
-                                 ? std::optional(WoodTone{static_cast<std::int32_t>(upTo(255)),
-                                                          static_cast<std::int32_t>(upTo(255)),
-                                                          static_cast<std::int32_t>(upTo(255)),
-                                                          static_cast<std::int32_t>(upTo(100))})
-                                 : std::nullopt,
+        c.species.push_back(
+            {"wood" + std::to_string(n), text(), anyOf(WoodKind::Softwood),
+             chance(50)
+                 ? std::optional(SpecificGravity{50 + upTo(1450), anyOf(GravityBasis::Green)})
+                 : std::nullopt,
+             chance(50)
+                 ? std::optional(WoodTone{
+                       static_cast<std::int32_t>(upTo(255)), static_cast<std::int32_t>(upTo(255)),
+                       static_cast<std::int32_t>(upTo(255)), static_cast<std::int32_t>(upTo(100))})
+                 : std::nullopt,
 
-                             text(), woodFigures(), text()});
+             text(), woodFigures(), text()});
     for (std::int64_t n = upTo(2); n > 0; --n) {
         const Air range = air();
         c.airs.push_back({"air" + std::to_string(n), text(), range.whenCut, range.driest,
@@ -200,7 +200,8 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
 }
 
 FrontDefaults RandomProject::fronts() {
-    FrontDefaults f{frontFit(), length(), stockOfFronts(), profile(), box(), mounting(), hardware(), {}, {}};
+    FrontDefaults f{frontFit(), length(), stockOfFronts(), profile(), box(), mounting(), hardware(),
+                    {},         {}};
     for (const PresetKind kind : allPresetKinds)
         withPlaces(kind, [&](auto places) {
             f.presets[kind] = nameFor(m_presets.*places.list, f.*places.ofCase);

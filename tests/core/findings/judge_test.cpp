@@ -27,10 +27,11 @@ Severity severityAtItsLimit(FindingCode code) {
     const std::set<FindingCode> ruins{ScrewThroughShowFace, HoleInBottom, AccessHoleOffWall,
                                       ProfileTooDeep};
     const std::set<FindingCode> outsidePractice{
-        TipCoverThin, PenetrationShort,   HoleAtTopEdge, HoleAtHardware, WallThinUnderHead,
-        GapTight,     CounterboreTooDeep, GapsUneven,    FrontOffCase,
-        GapTightens,  GapsGoUneven,       ClearanceSmall};
-    const std::set<FindingCode> toKnow{SlotForMovement, AnchorCase, MoistureBeyondRange, WoodUnknown};
+        TipCoverThin,      PenetrationShort, HoleAtTopEdge,      HoleAtHardware,
+        WallThinUnderHead, GapTight,         CounterboreTooDeep, GapsUneven,
+        FrontOffCase,      GapTightens,      GapsGoUneven,       ClearanceSmall};
+    const std::set<FindingCode> toKnow{SlotForMovement, AnchorCase, MoistureBeyondRange,
+                                       WoodUnknown};
     if (ruins.contains(code))
         return Severity::Ruins;
     if (outsidePractice.contains(code))
