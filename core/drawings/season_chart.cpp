@@ -104,7 +104,10 @@ private:
     void drawLevel(double gap, const std::string& label, Layer layer) {
         const double y = m_scale.y(gap);
         m_sketch.line(layer, {0, y}, {m_options.width, y}, noPart);
-        text({-tick, y - letters / 2}, label, Anchor::End);
+        // The least gap is often near nothing: its figure keeps clear of that one.
+        const double base = m_scale.y(0) - letters / 2;
+        const double at = gap > 0 ? std::max(y - letters / 2, base + 1.5 * letters) : base;
+        text({-tick, at}, label, Anchor::End);
     }
 
     /// The room's driest and wettest, as what air at today's temperature would do the same.
@@ -140,7 +143,7 @@ private:
         m_sketch.circle(Layer::Hole, at, pointRadius, noPart);
         m_sketch.circle(Layer::Hole, at, pointRadius / 3, noPart);
         const bool isLeft = at.x() < m_options.width * 0.6;
-        text({at.x() + (isLeft ? 2.2 : -2.2), at.y() + 1.6},
+        text({at.x() + (isLeft ? 2.2 : -2.2), at.y() - 4 * letters},
              "today " + shown(Length::nearestToMillimetres(gap), m_options.style),
              isLeft ? Anchor::Start : Anchor::End);
     }

@@ -33,12 +33,14 @@ QLabel* wrapped(const QString& text = {}) {
 
 /// "Front height over the season, least: 13 1/16 in"
 QString line(const Session& session, Quantity quantity) {
-    const auto told = derive(session.project(), session.plan(), quantity, session.style());
+    // A season moves less than a maker's usual fraction.
+    const LengthStyle fine{session.style().unit, 64};
+    const auto told = derive(session.project(), session.plan(), quantity, fine);
     if (!told)
         return {};
     const QString name = QString::fromStdString(told->name);
     const QString which = QString::fromStdString(indexName(quantity));
-    const QString value = QString::fromStdString(shown(told->value, session.style()));
+    const QString value = QString::fromStdString(shown(told->value, fine));
     return which.isEmpty() ? WoodPanel::tr("%1: %2").arg(name, value)
                            : WoodPanel::tr("%1, %2: %3").arg(name, which, value);
 }
@@ -104,9 +106,14 @@ void WoodPanel::addPicture(QVBoxLayout& column) {
                                   [this](double w, double h) { return picture(w, h); });
     m_elevation->setHint({260, 300});
     column.addWidget(m_elevation);
+    auto* caution = wrapped(tr("The change is drawn larger than it is: take no sizes from this "
+                               "picture."));
+    column.addWidget(caution);
     connect(m_time, qOverload<int>(&QComboBox::activated), this, [this] { m_elevation->update(); });
-    connect(m_times, qOverload<int>(&QSpinBox::valueChanged), this,
-            [this] { m_elevation->update(); });
+    connect(m_times, qOverload<int>(&QSpinBox::valueChanged), this, [this, caution](int times) {
+        caution->setVisible(times > 1);
+        m_elevation->update();
+    });
 }
 
 void WoodPanel::addChart(QVBoxLayout& column) {
@@ -131,8 +138,9 @@ void WoodPanel::showSelection() {
     for (const OpeningId id : m_session.selection().openings)
         targets.push_back({id});
     m_heading->setText(targets.empty() ? tr("Wood of all fronts that do not decide otherwise")
-                                       : tr("Wood of %n selected front(s)", nullptr,
-                                            static_cast<int>(targets.size())));
+                       : targets.size() == 1
+                           ? tr("Wood of the selected front")
+                           : tr("Wood of %1 selected fronts").arg(targets.size()));
     if (targets.empty())
         targets.push_back({});
     m_wood->setTargets(std::move(targets));
