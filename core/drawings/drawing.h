@@ -20,6 +20,7 @@ enum class Layer : std::uint8_t {
     ProfileLine, ///< where the field begins
     BoxEdge,     ///< hidden behind the front
     BottomPanel,
+    FieldEdge,     ///< the field, where it is asked for
     AllowedRegion, ///< where a mounting screw may go
     CutEdge,       ///< of what a section cuts
     CutHatch,
@@ -31,9 +32,10 @@ enum class Layer : std::uint8_t {
     Handle,
     Centre, ///< centre lines and crosses
     Dimension,
-    Note,     ///< text
-    Trim,     ///< where a tile is cut
-    Register, ///< crosses that neighbouring tiles share
+    PartDimension, ///< of the hole or handle that is being placed
+    Note,          ///< text
+    Trim,          ///< where a tile is cut
+    Register,      ///< crosses that neighbouring tiles share
     CheckBar
 };
 

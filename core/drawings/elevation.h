@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/drawings/drawing.h"
+#include "core/edits/placed_part.h"
 
 namespace frontwright {
 
@@ -10,10 +11,17 @@ struct ElevationOptions {
     LengthStyle style;
     double paperScale = 0.1; ///< paper mm per mm of case
     Shown dimensions = Shown::Yes;
-    Shown holes = Shown::Yes; ///< mounting screws, handles' holes
-    Shown boxes = Shown::No;  ///< box outline and bottom line behind the front
+    Shown holes = Shown::Yes;  ///< mounting screws, handles' holes
+    Shown boxes = Shown::No;   ///< box outline behind the front
+    Shown bottoms = Shown::No; ///< the bottom panel behind the front
+    Shown fields = Shown::No;  ///< outline of the flat, full-thickness part
     Shown allowedRegion = Shown::No;
     std::optional<OpeningId> emphasised; ///< its own dimensions are added
+    /// A hole or handle whose distances are dimensioned instead of its front's size, with what
+    /// they are measured from: box, bottom and, for a mounting hole, the allowed region. Case
+    /// dimensions that would meet these are left out.
+    std::optional<PlacedPart> emphasisedPart;
+    friend bool operator==(const ElevationOptions&, const ElevationOptions&) = default;
 };
 
 /// The case from the front: members, openings (hidden), fronts with profile line, handles, holes,

@@ -49,6 +49,19 @@ Mark insideMark(const Plan& plan, const FrontPlan& front, Extent extent, double 
     return {Layer::Dimension, std::move(mark), m.part};
 }
 
+bool meetsAny(const BoxMm& box, const std::vector<BoxMm>& others) {
+    return std::any_of(others.begin(), others.end(),
+                       [&](const BoxMm& other) { return box.intersects(other); });
+}
+
+/// Handles and holes on a front, as far as they are shown.
+std::vector<BoxMm> boredOn(const FrontPlan& front, const ElevationOptions& options) {
+    std::vector<BoxMm> boxes = handleBoxes(front, options);
+    const std::vector<BoxMm> screws = screwBoxes(front, options);
+    boxes.insert(boxes.end(), screws.begin(), screws.end());
+    return boxes;
+}
+
 /// The nearest place inside a front where a dimension's text meets nothing.
 std::optional<Mark> placedInside(const Plan& plan, const FrontPlan& front, Extent extent,
                                  const ElevationOptions& options,
@@ -59,16 +72,18 @@ std::optional<Mark> placedInside(const Plan& plan, const FrontPlan& front, Exten
     const bool isWidth = extent == Extent::Width;
     const double room = (isWidth ? box.sizes().y() : box.sizes().x()) * scale;
     const double first = isWidth ? 2.5 : 5.0;
+    const std::vector<BoxMm> bored = boredOn(front, options);
     for (double away = first; away + 6 < room; away += step) {
         Mark mark = insideMark(plan, front, extent, away, options.style);
         const DimensionFigure figure = figureOf(std::get<DimensionMark>(mark.shape), scale);
         const PointMm free(spare / scale, spare / scale);
         const BoxMm text = textBox(figure.text, scale);
         const BoxMm around(text.min() - free, text.max() + free);
-        const bool isClear =
-            std::none_of(obstacles.begin(), obstacles.end(),
-                         [&](const BoxMm& other) { return around.intersects(other); });
-        if (box.contains(around) && isClear)
+        const bool isClear = !meetsAny(around, obstacles);
+        // No dimension line runs over a hole or a handle.
+        const BoxMm line = BoxMm(figure.line.from).extend(figure.line.to);
+        const bool isLineClear = !meetsAny(line, bored);
+        if (box.contains(around) && isClear && isLineClear)
             return mark;
     }
     return std::nullopt;
@@ -81,8 +96,22 @@ BoxMm coveredBy(const Mark& mark, double paperScale) {
     return box.extend(figure.line.from).extend(figure.line.to);
 }
 
+/// Adds `others`; what is already there and would meet them is left out.
+void giveWay(std::vector<Mark>& marks, std::vector<Mark> others, double paperScale) {
+    if (others.empty())
+        return;
+    std::vector<BoxMm> taken;
+    for (const Mark& mark : others)
+        if (std::holds_alternative<DimensionMark>(mark.shape))
+            taken.push_back(coveredBy(mark, paperScale));
+    std::erase_if(marks,
+                  [&](const Mark& mark) { return meetsAny(coveredBy(mark, paperScale), taken); });
+    marks.insert(marks.end(), others.begin(), others.end());
+}
+
 bool isEmphasised(const FrontPlan& front, const ElevationOptions& options) {
-    return options.dimensions == Shown::Yes && options.emphasised == front.opening;
+    return options.dimensions == Shown::Yes && options.emphasised == front.opening &&
+           !options.emphasisedPart;
 }
 
 Measured overall(Span span, QuantityKind kind, std::string name, LengthStyle style) {
@@ -184,12 +213,14 @@ std::vector<Mark> dimensionsInside(const Plan& plan, const FrontPlan& front,
 }
 
 CaseDimensions caseDimensions(const Plan& plan, const ElevationOptions& options) {
-    const FrontPlan* emphasised = options.emphasised ? plan.frontOf(*options.emphasised) : nullptr;
+    const bool isOfFront = options.emphasised && !options.emphasisedPart;
+    const FrontPlan* emphasised = isOfFront ? plan.frontOf(*options.emphasised) : nullptr;
     std::vector<Mark> inside;
     if (emphasised != nullptr)
         inside = dimensionsInside(plan, *emphasised, options);
     CaseDimensions laid = CaseRows(plan, options).laid(inside.empty() ? emphasised : nullptr);
     laid.marks.insert(laid.marks.end(), inside.begin(), inside.end());
+    giveWay(laid.marks, partDimensions(plan, options), options.paperScale);
     return laid;
 }
 

@@ -89,11 +89,36 @@ PointMm inCase(const FrontPlan& front, FrontPoint p) {
     return toMm(front.rect.lowerLeft()) + toMm(p);
 }
 
-void drawBox(Sketch& sketch, const FrontPlan& front) {
+ElevationOptions shownOn(const FrontPlan& front, const ElevationOptions& options) {
+    ElevationOptions shown = options;
+    if (options.emphasisedPart && options.emphasisedPart->opening == front.opening) {
+        shown.boxes = Shown::Yes;
+        shown.holes = Shown::Yes;
+        if (options.emphasisedPart->kind == PlacedPart::Kind::MountingHole) {
+            shown.bottoms = Shown::Yes;
+            shown.allowedRegion = Shown::Yes;
+        } else {
+            shown.fields = Shown::Yes;
+        }
+    }
+    return shown;
+}
+
+void drawBoxOutline(Sketch& sketch, const FrontPlan& front) {
+    if (!front.box.wall.isEmpty())
+        sketch.rectangle(Layer::BoxEdge, wallInCase(front.box, front.box.wall),
+                         partOf(front, "box edge"));
+}
+
+void drawField(Sketch& sketch, const FrontPlan& front) {
+    if (!front.field.isEmpty())
+        sketch.rectangle(Layer::FieldEdge, inCase(front, front.field), partOf(front, "field"));
+}
+
+void drawBottom(Sketch& sketch, const FrontPlan& front) {
     const BoxPlan& box = front.box;
     if (box.wall.isEmpty())
         return;
-    sketch.rectangle(Layer::BoxEdge, wallInCase(box, box.wall), partOf(front, "box edge"));
     for (const Length height : {box.bottomUnderside, box.bottomTop}) {
         const BoxMm line = wallInCase(box, {box.wall.left + box.sideThickness, height,
                                             box.wall.right - box.sideThickness, height});
@@ -174,11 +199,13 @@ std::vector<BoxMm> lineBoxes(const FrontPlan& front, const ElevationOptions& opt
         }
     };
     const BoxPlan& box = front.box;
-    if (options.boxes == Shown::Yes && !box.wall.isEmpty()) {
+    if (options.boxes == Shown::Yes && !box.wall.isEmpty())
         addSides(wallInCase(box, box.wall));
+    if (options.fields == Shown::Yes && !front.field.isEmpty())
+        addSides(inCase(front, front.field));
+    if (options.bottoms == Shown::Yes && !box.wall.isEmpty())
         addSides(wallInCase(box, {box.wall.left, box.bottomUnderside, box.wall.right,
                                   greatest(box.bottomUnderside, box.bottomTop)}));
-    }
     const WallRect& region = front.mounting.allowed.outer;
     if (options.allowedRegion == Shown::Yes && !region.isEmpty())
         addSides(wallInCase(box, region));
@@ -193,14 +220,19 @@ std::vector<BoxMm> obstaclesOn(const FrontPlan& front, const ElevationOptions& o
 }
 
 Drawing frontElevation(const Project& project, const Plan& plan, std::uint32_t index,
-                       const ElevationOptions& options) {
+                       const ElevationOptions& wanted) {
     const FrontPlan& front = plan.fronts[index];
+    const ElevationOptions options = shownOn(front, wanted);
     Sketch sketch(options.paperScale);
     drawOpening(sketch, front);
     sketch.rectangle(Layer::FrontEdge, toMm(front.rect), partOf(front, "front edge"));
     drawProfile(sketch, front);
     if (options.boxes == Shown::Yes)
-        drawBox(sketch, front);
+        drawBoxOutline(sketch, front);
+    if (options.bottoms == Shown::Yes)
+        drawBottom(sketch, front);
+    if (options.fields == Shown::Yes)
+        drawField(sketch, front);
     if (options.allowedRegion == Shown::Yes)
         drawAllowedRegion(sketch, front);
     if (options.holes == Shown::Yes)

@@ -24,8 +24,11 @@ void drawMembers(Sketch&, const Plan&);
 /// The opening's edges: dashed behind the front, continuous where the front leaves them to be seen.
 void drawOpening(Sketch&, const FrontPlan&);
 
-/// Outline and bottom of the box behind a front.
-void drawBox(Sketch&, const FrontPlan&);
+/// Of the box behind a front.
+void drawBoxOutline(Sketch&, const FrontPlan&);
+void drawBottom(Sketch&, const FrontPlan&);
+/// Where the front is flat and of full thickness.
+void drawField(Sketch&, const FrontPlan&);
 void drawAllowedRegion(Sketch&, const FrontPlan&);
 void drawHoles(Sketch&, const FrontPlan&);
 
@@ -53,6 +56,12 @@ struct CaseDimensions {
     std::size_t leftOut = 0;
 };
 CaseDimensions caseDimensions(const Plan&, const ElevationOptions&);
+
+/// What is shown on this front: more where one of its parts is being placed.
+ElevationOptions shownOn(const FrontPlan&, const ElevationOptions&);
+
+/// Distances of the emphasised part, in rows beside its front; empty where there is none.
+std::vector<Mark> partDimensions(const Plan&, const ElevationOptions&);
 
 /// Where a point of the front lies in the case.
 PointMm inCase(const FrontPlan&, FrontPoint);

@@ -149,6 +149,31 @@ void drawMirrored(Sketch& sketch, const Section& section, double face, double he
     sketch.path(layer, std::move(points), PathMark::End::Closed, part);
 }
 
+/// Feet at the holes, a bar over them.
+void drawPullFromAbove(Sketch& sketch, const HardwareForm& form, double face, double along,
+                       const Size& size, const Part& part) {
+    const double thick = std::min(size.width * 0.35, footprintSize(form).least());
+    const double foot = std::min(footprintSize(form).least(), size.height) * 0.35;
+    for (const FrontPoint& hole : form.holes) {
+        const double y = along + hole.x.inMillimetres();
+        sketch.path(layer,
+                    {{face, y - foot},
+                     {face - size.width + thick, y - foot},
+                     {face - size.width + thick, y + foot},
+                     {face, y + foot}},
+                    PathMark::End::Open, part);
+    }
+    sketch.path(layer, barOutline({face - size.width + thick / 2, along}, {thick, size.height}),
+                PathMark::End::Closed, part);
+}
+
+void drawCupFromAbove(Sketch& sketch, double face, double along, const Size& size,
+                      const Part& part) {
+    Points shell{{face, along - size.height / 2}};
+    addArc(shell, {face, along}, {size.width, size.height / 2}, 270, 90);
+    sketch.path(layer, shell, PathMark::End::Closed, part);
+}
+
 void drawCupFromSide(Sketch& sketch, double face, double height, const Size& size,
                      const Part& part) {
     const PointMm low(face, height - size.height / 2);
@@ -196,6 +221,23 @@ void drawHandleFromSide(Sketch& sketch, const HardwareForm& form, double face, d
         return drawCupFromSide(sketch, face, centreHeight, size, part);
     case HardwareKind::RingPull:
         return drawRingFromSide(sketch, face, centreHeight, size, part);
+    }
+}
+
+void drawHandleFromAbove(Sketch& sketch, const HardwareForm& form, double face, double along,
+                         const Part& part) {
+    const Size size{form.projection.inMillimetres(), footprintSize(form).width};
+    if (!(size.width > 0) || !(size.height > 0))
+        return;
+    switch (form.kind) {
+    case HardwareKind::Knob:
+        return drawMirrored(sketch, knobSection(), face, along, size, part);
+    case HardwareKind::Pull:
+        return drawPullFromAbove(sketch, form, face, along, size, part);
+    case HardwareKind::CupPull:
+        return drawCupFromAbove(sketch, face, along, size, part);
+    case HardwareKind::RingPull:
+        return drawRingFromSide(sketch, face, along, size, part);
     }
 }
 

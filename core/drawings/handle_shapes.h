@@ -17,4 +17,8 @@ void drawHandle(Sketch&, const HardwareForm&, const PointMm& centre, const Part&
 void drawHandleFromSide(Sketch&, const HardwareForm&, double face, double centreHeight,
                         const Part&);
 
+/// The same seen from above, standing out of a face at x = `face` towards −x; its centre at `along`
+/// the face, which runs along y. A pull is its bar on the feet at its holes.
+void drawHandleFromAbove(Sketch&, const HardwareForm&, double face, double along, const Part&);
+
 } // namespace frontwright

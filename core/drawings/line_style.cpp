@@ -29,6 +29,7 @@ LineStyle lineStyle(Layer layer) {
     case Layer::BottomPanel:
         return {narrow, hidden()};
     case Layer::Centre:
+    case Layer::FieldEdge:
         return {narrow, longDashDot()};
     case Layer::Wash:
     case Layer::MemberEdge:
@@ -42,6 +43,7 @@ LineStyle lineStyle(Layer layer) {
     case Layer::Fastener:
     case Layer::Handle:
     case Layer::Dimension:
+    case Layer::PartDimension:
     case Layer::Note:
     case Layer::Trim:
     case Layer::Register:
@@ -75,6 +77,8 @@ std::string_view key(Layer layer) {
         return "box-edge";
     case Layer::BottomPanel:
         return "bottom-panel";
+    case Layer::FieldEdge:
+        return "field-edge";
     case Layer::AllowedRegion:
         return "allowed-region";
     case Layer::CutEdge:
@@ -97,6 +101,8 @@ std::string_view key(Layer layer) {
         return "centre";
     case Layer::Dimension:
         return "dimension";
+    case Layer::PartDimension:
+        return "part-dimension";
     case Layer::Note:
         return "note";
     case Layer::Trim:

@@ -47,7 +47,8 @@ std::string boltLine(const SectionSubject& subject, const HardwarePlan& hardware
 
 DrawingNote noteOf(const SectionSubject& subject) {
     DrawingNote note;
-    note.title = label(subject.project, subject.front) + ", section";
+    note.title = label(subject.project, subject.front) +
+                 (subject.isLevel() ? ", level section" : ", section");
     if (subject.hole() != nullptr) {
         note.title += " through screw " + std::to_string(subject.options.mountingHole + 1);
         note.lines.push_back(screwLine(subject));
@@ -57,16 +58,48 @@ DrawingNote noteOf(const SectionSubject& subject) {
     return note;
 }
 
+PointMm turned(const PointMm& p) {
+    return {p.y(), p.x()};
+}
+std::vector<PointMm> turned(std::vector<PointMm> points) {
+    for (PointMm& p : points)
+        p = turned(p);
+    return points;
+}
+
+/// Exchanges x and y of what is drawn before there are dimensions and texts.
+struct Turner {
+    void operator()(LineMark& line) const { line = {turned(line.from), turned(line.to)}; }
+    void operator()(PathMark& path) const { path.points = turned(std::move(path.points)); }
+    void operator()(CircleMark& circle) const { circle.centre = turned(circle.centre); }
+    void operator()(HatchMark& hatch) const {
+        hatch.outline = turned(std::move(hatch.outline));
+        hatch.angle = 90 - hatch.angle;
+        for (auto& outline : hatch.without)
+            outline = turned(std::move(outline));
+    }
+    void operator()(TextMark& text) const { text.at = turned(text.at); }
+    void operator()(DimensionMark&) const {}
+};
+
 } // namespace
 
 const MountingHole* SectionSubject::hole() const {
     const auto& holes = front.mounting.holes;
+    if (isLevel() && options.handleHole)
+        return nullptr;
     return options.mountingHole < holes.size() ? &holes[options.mountingHole] : nullptr;
 }
 
 Length SectionSubject::cutAt() const {
     const MountingHole* selected = hole();
-    return selected != nullptr ? toFront(front.box, selected->at).x : front.rect.width().half();
+    if (!isLevel())
+        return selected != nullptr ? toFront(front.box, selected->at).x : front.rect.width().half();
+    if (selected != nullptr)
+        return toFront(front.box, selected->at).y;
+    if (front.hardware && options.handleHole && *options.handleHole < front.hardware->holes.size())
+        return front.hardware->holes[*options.handleHole].y;
+    return front.rect.height().half();
 }
 
 double SectionSubject::handleProjection() const {
@@ -83,6 +116,24 @@ Drawing frontSection(const Project& project, const Plan& plan, std::uint32_t fro
     if (options.notes == SectionNotes::Below)
         drawNote(sketch, noteOf(subject), options.style);
     return std::move(sketch).finished(margin);
+}
+
+Drawing levelSection(const Project& project, const Plan& plan, std::uint32_t front,
+                     const SectionOptions& options) {
+    const SectionSubject subject{project, plan,    plan.fronts[front],
+                                 front,   options, SectionPlane::Level};
+    Sketch upright(options.paperScale);
+    drawWood(upright, subject, fastenerShapes(subject));
+    drawFasteners(upright, subject);
+    Sketch sketch(options.paperScale);
+    for (Mark mark : upright.marks()) {
+        std::visit(Turner(), mark.shape);
+        sketch.add(std::move(mark));
+    }
+    drawLevelDimensions(sketch, subject);
+    if (options.notes == SectionNotes::Below)
+        drawNote(sketch, noteOf(subject), options.style);
+    return sketch.finished(margin);
 }
 
 } // namespace frontwright

@@ -33,7 +33,9 @@ void take(Sketch& sketch, const DimensionRows& rows) {
         sketch.add(std::move(mark));
 }
 
-/// What a screw takes up of wall and front. The order puts what ends farther right nearer to the
+} // namespace
+
+/// The order puts what ends farther right nearer to the
 /// drawing, so that no extension line runs through a text.
 void layScrew(DimensionRows& rows, const SectionSubject& subject) {
     const Measurer measure(subject);
@@ -44,6 +46,15 @@ void layScrew(DimensionRows& rows, const SectionSubject& subject) {
     rows.addChain({measure.between(0, subject.wall(), "wall", subject.front.box.wallThickness,
                                    std::nullopt)});
     const auto reach = hole != nullptr ? screwReach(subject, *hole) : std::nullopt;
+    if (hole != nullptr) {
+        const Length neck = mounting.wall - mounting.recess;
+        const Length web = neck - mounting.screw->headHeight;
+        if (mounting.recess > Length{})
+            rows.addChain({measure.between(neck.inMillimetres(), subject.wall(), "recess",
+                                           mounting.recess, std::nullopt)});
+        if (web > Length{})
+            rows.addChain({measure.between(0, web.inMillimetres(), "web", web, std::nullopt)});
+    }
     if (reach) {
         const std::uint32_t i = subject.options.mountingHole;
         const double local = -hole->thickness.inMillimetres();
@@ -54,7 +65,7 @@ void layScrew(DimensionRows& rows, const SectionSubject& subject) {
             {measure.between(reach->tip, local, isThrough ? "through by" : "tip cover",
                              hole->tipCover, measure.ofFront(QuantityKind::ScrewTipCover, i))});
         if (hole->penetration > Length{})
-            rows.addChain({measure.between(0, reach->tip, "penetration", hole->penetration,
+            rows.addChain({measure.between(0, reach->tip, "drill depth", hole->penetration,
                                            measure.ofFront(QuantityKind::ScrewPenetration, i))});
     }
     rows.addChain({measure.between(face, 0, "thickness", subject.front.thickness,
@@ -74,7 +85,16 @@ void layBolt(DimensionRows& rows, const SectionSubject& subject, const HardwareP
     if (way.length)
         rows.addChain({measure.between(reach.end, reach.underHead, "bolt length", *way.length,
                                        measure.ofFront(QuantityKind::BoltLength, index))});
+    if (hardware.chosen == MountingWay::FrontAccessHole) {
+        const Length reached =
+            subject.front.box.wallThickness + way.counterbore - hardware.bolt->headHeight;
+        if (reached > Length{})
+            rows.addChain({measure.between(reach.headTop, subject.wall(), "driver reaches in",
+                                           reached, std::nullopt)});
+    }
 }
+
+namespace {
 
 /// Heights on the front, at its show face.
 void layFrontHeights(DimensionRows& rows, const SectionSubject& subject) {

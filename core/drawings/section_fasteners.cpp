@@ -3,6 +3,7 @@
 #include "core/drawings/handle_shapes.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace frontwright {
 
@@ -60,23 +61,14 @@ std::vector<std::uint32_t> holesInSection(const SectionSubject& subject) {
     const MountingHole* selected = subject.hole();
     const auto& holes = subject.front.mounting.holes;
     for (std::uint32_t i = 0; i < holes.size(); ++i)
-        if (selected != nullptr && holes[i].at.x == selected->at.x)
+        if (selected != nullptr &&
+            (subject.isLevel() ? holes[i].at.y == selected->at.y : holes[i].at.x == selected->at.x))
             indices.push_back(i);
     return indices;
 }
 
 double heightOf(const SectionSubject& subject, const MountingHole& hole) {
-    return toFront(subject.front.box, hole.at).y.inMillimetres();
-}
-
-/// Heights of the handle's holes, each once: a lying pull's two holes are one behind the other.
-std::vector<double> boltHeights(const HardwarePlan& hardware) {
-    std::vector<double> heights;
-    for (const FrontPoint& hole : hardware.holes)
-        heights.push_back(hole.y.inMillimetres());
-    std::sort(heights.begin(), heights.end());
-    heights.erase(std::unique(heights.begin(), heights.end()), heights.end());
-    return heights;
+    return subject.along(toFront(subject.front.box, hole.at)).inMillimetres();
 }
 
 /// What is bored for one screw: clearance hole as far as its head and, where the head is sunk
@@ -170,6 +162,16 @@ void drawMachineThread(Sketch& sketch, double axis, const BoltReach& reach, cons
         sketch.line(Layer::Fastener, {reach.end, y}, {reach.underHead, y}, part);
 }
 
+/// The room that a driver as thick as the bolt's head takes up, from the head into the box.
+void drawDriver(Sketch& sketch, const SectionSubject& subject, const HardwarePlan& hardware,
+                double axis) {
+    const double half = hardware.bolt->headDiameter.inMillimetres() / 2;
+    const double from = boltReach(subject, hardware).headTop;
+    for (const double y : {axis - half, axis + half})
+        sketch.line(Layer::BoxEdge, {from, y}, {subject.boxEnd(), y},
+                    {subject.front.opening, std::nullopt, "driver"});
+}
+
 void drawBolt(Sketch& sketch, const SectionSubject& subject, const HardwarePlan& hardware,
               double axis) {
     const Part part{subject.front.opening, std::nullopt, "bolt"};
@@ -194,6 +196,8 @@ void drawBolt(Sketch& sketch, const SectionSubject& subject, const HardwarePlan&
     drawMachineThread(sketch, axis, reach, *hardware.bolt, part);
     drawCentreLine(sketch, axis, face - subject.handleProjection(),
                    std::max(subject.wall(), reach.underHead), part);
+    if (hardware.chosen == MountingWay::FrontAccessHole)
+        drawDriver(sketch, subject, hardware, axis);
 }
 
 } // namespace
@@ -211,8 +215,31 @@ BoltReach boltReach(const SectionSubject& subject, const HardwarePlan& hardware)
     BoltReach reach;
     reach.bored = way.way == MountingWay::ThroughWall ? subject.wall() : 0;
     reach.underHead = reach.bored - way.counterbore.inMillimetres();
+    reach.headTop = reach.underHead + hardware.bolt->headHeight.inMillimetres();
     reach.end = reach.underHead - way.length.value_or(way.leastLength).inMillimetres();
     return reach;
+}
+
+/// A lying pull's two holes are one behind the other in the upright section. In the level one bolts
+/// give way to the screws of the row through which it is laid.
+std::vector<double> boltAxes(const SectionSubject& subject, const HardwarePlan& hardware) {
+    std::vector<double> axes;
+    const double screw = subject.front.mounting.screw->headDiameter.inMillimetres() / 2;
+    const double bolt =
+        greatest(hardware.counterboreDiameter, hardware.accessDiameter).inMillimetres() / 2;
+    for (const FrontPoint& hole : hardware.holes) {
+        const double axis = subject.along(hole).inMillimetres();
+        bool isFree = true;
+        if (subject.isLevel())
+            for (const std::uint32_t i : holesInSection(subject))
+                isFree = isFree && std::abs(heightOf(subject, subject.front.mounting.holes[i]) -
+                                            axis) > screw + bolt;
+        if (isFree)
+            axes.push_back(axis);
+    }
+    std::sort(axes.begin(), axes.end());
+    axes.erase(std::unique(axes.begin(), axes.end()), axes.end());
+    return axes;
 }
 
 FastenerShapes fastenerShapes(const SectionSubject& subject) {
@@ -230,7 +257,7 @@ FastenerShapes fastenerShapes(const SectionSubject& subject) {
     if (!subject.front.hardware)
         return shapes;
     const HardwarePlan& hardware = *subject.front.hardware;
-    for (const double axis : boltHeights(hardware)) {
+    for (const double axis : boltAxes(subject, hardware)) {
         BoltVoids voids = boltVoids(subject, hardware, axis);
         for (Points* outline : {&voids.hole, &voids.counterbore, &voids.access})
             if (!outline->empty())
@@ -249,12 +276,15 @@ void drawFasteners(Sketch& sketch, const SectionSubject& subject) {
     const Part part{subject.front.opening, std::nullopt, "handle"};
     std::vector<double> centres;
     for (const HandlePlan& handle : hardware.handles)
-        centres.push_back(handle.centre.y.inMillimetres());
+        centres.push_back(subject.along(handle.centre).inMillimetres());
     std::sort(centres.begin(), centres.end());
     centres.erase(std::unique(centres.begin(), centres.end()), centres.end());
     for (const double centre : centres)
-        drawHandleFromSide(sketch, *hardware.form, -subject.thickness(), centre, part);
-    for (const double axis : boltHeights(hardware))
+        if (subject.isLevel())
+            drawHandleFromAbove(sketch, *hardware.form, -subject.thickness(), centre, part);
+        else
+            drawHandleFromSide(sketch, *hardware.form, -subject.thickness(), centre, part);
+    for (const double axis : boltAxes(subject, hardware))
         drawBolt(sketch, subject, hardware, axis);
 }
 

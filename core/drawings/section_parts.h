@@ -5,8 +5,11 @@
 
 namespace frontwright {
 
-// The section's parts, in its own frame: x = 0 at the front's back and growing into the box,
-// y = height above the front's lower edge. Each part is drawn by one file.
+// The sections' parts, in one frame for both: x = 0 at the front's back and growing into the box,
+// y along the front: from its lower edge up, in the level section from its left edge to the right.
+// The level one is turned at the end. Each part is drawn by one file.
+
+enum class SectionPlane : std::uint8_t { Upright, Level };
 
 /// What the section's parts are drawn from, in mm.
 struct SectionSubject {
@@ -15,18 +18,32 @@ struct SectionSubject {
     const FrontPlan& front;
     std::uint32_t frontIndex = 0;
     const SectionOptions& options;
+    SectionPlane plane = SectionPlane::Upright;
 
+    [[nodiscard]] bool isLevel() const { return plane == SectionPlane::Level; }
+    /// The coordinate along the front.
+    [[nodiscard]] Length along(FrontPoint p) const { return isLevel() ? p.x : p.y; }
+    [[nodiscard]] Side lowSide() const { return isLevel() ? Side::Left : Side::Bottom; }
+    [[nodiscard]] Side highSide() const { return isLevel() ? Side::Right : Side::Top; }
+    [[nodiscard]] Span alongCase(const CaseRect& rect) const {
+        return isLevel() ? rect.across() : rect.upright();
+    }
     [[nodiscard]] double thickness() const { return front.thickness.inMillimetres(); }
-    [[nodiscard]] double height() const { return front.rect.height().inMillimetres(); }
+    /// Of the front, along it.
+    [[nodiscard]] Length length() const { return alongCase(front.rect).size(); }
+    [[nodiscard]] double height() const { return length().inMillimetres(); }
     [[nodiscard]] double wall() const { return front.box.wallThickness.inMillimetres(); }
-    /// The box wall's lower edge above the front's.
-    [[nodiscard]] double boxFoot() const { return front.box.wallOnFront.y.inMillimetres(); }
+    /// Where the box's wall begins along the front, and how far it reaches from there.
+    [[nodiscard]] double boxFoot() const { return along(front.box.wallOnFront).inMillimetres(); }
+    [[nodiscard]] double boxLength() const {
+        return (isLevel() ? front.box.width : front.box.height).inMillimetres();
+    }
     /// Where the box is broken off, at its inside.
     [[nodiscard]] double boxEnd() const { return wall() + 30 / options.paperScale; }
 
     /// The selected screw's hole; nullptr where there is none of that number.
     [[nodiscard]] const MountingHole* hole() const;
-    /// In the front's frame, from its left edge: where the section is laid.
+    /// In the front's frame, from its left edge (level: above its lower one): where it is laid.
     [[nodiscard]] Length cutAt() const;
     /// How far the handle stands out from the show face; 0 where there is none.
     [[nodiscard]] double handleProjection() const;
@@ -47,6 +64,28 @@ struct FastenerShapes {
 };
 FastenerShapes fastenerShapes(const SectionSubject&);
 
+/// How a cut part is hatched; its own for each, so that neighbours are told apart.
+struct Hatching {
+    double angle = 45;
+    double spacing = 2;
+};
+void drawHatch(Sketch&, std::vector<PointMm> outline, const Hatching&,
+               std::vector<std::vector<PointMm>> without, const Part&);
+
+/// The back from the high end down, then the face from the low end up, of that part of a front's
+/// length, cut at `cut` in its own frame. Runs of equal thickness become one straight line.
+std::vector<PointMm> frontOutline(const FrontPlan&, SectionPlane, Length cut, Span part);
+
+/// The edge of the front beside this one, so that the gap is seen; broken off.
+void drawNeighbour(Sketch&, const SectionSubject&, Side);
+/// The member at that edge of the front, as far as a little of it is to be seen. Its face lies at
+/// x = −setback.
+void drawMember(Sketch&, const SectionSubject&, Side);
+/// What is behind the wall, broken off: the bottom, in the level section the box's sides.
+void drawBoxInside(Sketch&, const SectionSubject&, const std::vector<std::vector<PointMm>>& free);
+/// The bottom panel in its groove; empty in the level section.
+BoxMm bottomBox(const SectionSubject&);
+
 /// Screws, bolts, their holes and centre lines, and the handle.
 void drawFasteners(Sketch&, const SectionSubject&);
 
@@ -55,6 +94,16 @@ void drawWood(Sketch&, const SectionSubject&, const FastenerShapes&);
 
 /// Rows of dimensions round all that has been drawn.
 void drawSectionDimensions(Sketch&, const SectionSubject&);
+/// The same for the level section, once it is turned: x along the front, y into the box.
+void drawLevelDimensions(Sketch&, const SectionSubject&);
+
+class DimensionRows;
+/// Along x of the common frame: what a screw takes up of wall and front, what a bolt does.
+void layScrew(DimensionRows&, const SectionSubject&);
+void layBolt(DimensionRows&, const SectionSubject&, const HardwarePlan&);
+
+/// Places along the front of the handle's holes that are drawn, each once.
+std::vector<double> boltAxes(const SectionSubject&, const HardwarePlan&);
 
 // The fasteners' places along x, for what is drawn and what is dimensioned.
 
@@ -69,7 +118,8 @@ std::optional<ScrewReach> screwReach(const SectionSubject&, const MountingHole&)
 struct BoltReach {
     double underHead = 0;
     double end = 0;
-    double bored = 0; ///< the face that the counterbore starts from
+    double bored = 0;   ///< the face that the counterbore starts from
+    double headTop = 0; ///< where a driver meets the head
 };
 BoltReach boltReach(const SectionSubject&, const HardwarePlan&);
 

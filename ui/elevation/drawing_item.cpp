@@ -90,6 +90,10 @@ void DrawingItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWid
         for (const StrokeMark& stroke : m_marks.strokes)
             if (isMember(stroke.layer) && stroke.end == PathMark::End::Closed)
                 painter->fillRect(boundsOf(stroke.points), memberColour(m_theme));
+    // Lies over neighbouring fronts: its figures stay readable there.
+    for (const LabelMark& label : m_marks.labels)
+        if (label.layer == Layer::PartDimension)
+            painter->fillRect(textRect(label.text, m_paperScale), sheetColour(m_theme));
     frontwright::paint(*painter, m_marks, m_paperScale, m_theme);
 }
 

@@ -1,4 +1,7 @@
 #include "ui/elevation/elevation_view.h"
+#include "ui/elevation/member_drag.h"
+#include "ui/elevation/part_drag.h"
+#include "ui/elevation/part_words.h"
 #include "ui/elevation/scene_rect.h"
 
 #include <QApplication>
@@ -9,12 +12,13 @@
 namespace frontwright {
 
 PointerAt ElevationView::pointer(QPointF pos, Qt::KeyboardModifiers modifiers) const {
-    return {viewportTransform().inverted().map(pos), modifiers, scale()};
+    const QTransform inverse = viewportTransform().inverted();
+    return {inverse.map(pos), modifiers, scale(), inverse.mapRect(QRectF(viewport()->rect()))};
 }
 
 Hit ElevationView::hitUnder(QPointF pos) const {
     const QPointF mm = viewportTransform().inverted().map(pos);
-    return hitAt(m_session.plan(), PointMm(mm.x(), mm.y()), reach(), m_skip);
+    return hitAt(m_session.plan(), PointMm(mm.x(), mm.y()), reach(), m_skip, m_layers.holes);
 }
 
 void ElevationView::mousePressEvent(QMouseEvent* event) {
@@ -39,7 +43,8 @@ void ElevationView::mousePressEvent(QMouseEvent* event) {
         return;
     }
     const Hit hit = hitUnder(event->position());
-    m_pressed = hit.member ? Pressed::Member : hit.opening ? Pressed::Part : Pressed::Band;
+    const bool isGrabbed = hit.member || hit.part;
+    m_pressed = isGrabbed ? Pressed::Grabbed : hit.opening ? Pressed::Front : Pressed::Band;
 }
 
 void ElevationView::mouseMoveEvent(QMouseEvent* event) {
@@ -53,8 +58,7 @@ void ElevationView::mouseMoveEvent(QMouseEvent* event) {
         return;
     }
     if (m_drag) {
-        m_drag->moved(pointer(event->position(), event->modifiers()));
-        refreshEmphasis();
+        dragTo(*event);
         return;
     }
     if (m_pressed == Pressed::Nothing) {
@@ -63,11 +67,10 @@ void ElevationView::mouseMoveEvent(QMouseEvent* event) {
         return;
     }
     const bool far = (pos - m_pressedAt).manhattanLength() >= QApplication::startDragDistance();
-    if (m_pressed == Pressed::Member && far) {
+    if (m_pressed == Pressed::Grabbed && far) {
         startDrag(m_pressedAt, event->modifiers());
-        m_drag->moved(pointer(event->position(), event->modifiers()));
-        refreshEmphasis();
-    } else if ((m_pressed == Pressed::Band || m_pressed == Pressed::Part) && far) {
+        dragTo(*event);
+    } else if ((m_pressed == Pressed::Band || m_pressed == Pressed::Front) && far) {
         m_pressed = Pressed::Band;
         m_band = QRectF(pointer(m_pressedAt, {}).mm, pointer(pos, {}).mm).normalized();
         refreshEmphasis();
@@ -76,11 +79,25 @@ void ElevationView::mouseMoveEvent(QMouseEvent* event) {
 
 void ElevationView::startDrag(const QPoint& from, Qt::KeyboardModifiers modifiers) {
     const Hit hit = hitUnder(from);
-    m_session.select(Selection::of(*hit.member));
-    m_drag = std::make_unique<MemberDrag>(m_session, *hit.member, m_dragEmphasis);
+    if (hit.part) {
+        m_session.select(selectionOf(*hit.part, m_session.plan()));
+        m_drag = std::make_unique<PartDrag>(m_session, *hit.part, m_dragEmphasis);
+    } else if (hit.member) {
+        m_session.select(Selection::of(*hit.member));
+        m_drag = std::make_unique<MemberDrag>(m_session, *hit.member, m_dragEmphasis);
+    } else {
+        return;
+    }
     m_drag->begin(pointer(from, modifiers));
-    Q_EMIT hint(tr("Type a distance to move by exactly that. Alt suspends snapping. Esc puts it "
-                   "back."));
+}
+
+void ElevationView::dragTo(const QMouseEvent& event) {
+    if (!m_drag)
+        return;
+    m_drag->moved(pointer(event.position(), event.modifiers()));
+    refreshEmphasis();
+    if (m_drag)
+        Q_EMIT hint(m_drag->hint());
 }
 
 void ElevationView::mouseReleaseEvent(QMouseEvent* event) {
@@ -110,11 +127,11 @@ void ElevationView::clickAt(const QMouseEvent& event) {
         m_session.select(Selection::of(*hit.member));
         return;
     }
-    if (!hit.opening) {
+    if (!hit.opening && !hit.part) {
         m_session.select({});
         return;
     }
-    if (event.modifiers().testFlag(Qt::ShiftModifier)) {
+    if (hit.opening && event.modifiers().testFlag(Qt::ShiftModifier)) {
         Selection selection = m_session.selection();
         selection.member.reset();
         if (selection.contains(*hit.opening))
@@ -124,9 +141,10 @@ void ElevationView::clickAt(const QMouseEvent& event) {
         m_session.select(std::move(selection));
         return;
     }
-    Selection selection = Selection::of(*hit.opening);
-    selection.mountingHole = hit.mountingHole;
-    selection.handleHole = hit.handleHole;
+    Selection selection =
+        hit.part ? selectionOf(*hit.part, m_session.plan()) : Selection::of(*hit.opening);
+    if (hit.handleHole && hit.part && hit.part->kind == PlacedPart::Kind::Handle)
+        selection.handleHole = hit.handleHole;
     m_session.select(std::move(selection));
 }
 
@@ -158,6 +176,12 @@ void ElevationView::hover(QPointF pos) {
         viewport()->setCursor(dragAxis(*member) == DragAxis::LeftRight ? Qt::SplitHCursor
                                                                        : Qt::SplitVCursor);
         Q_EMIT hint(tr("Drag to move. Double-click to type its width. Tab: what else is here."));
+    } else if (hit.part) {
+        viewport()->setCursor(Qt::SizeAllCursor);
+        const PartWords words(m_session.project(), m_session.plan(), m_session.style());
+        Q_EMIT hint(tr("Drag %1; Shift moves those down the bank along. Click, then arrow keys "
+                       "nudge it and Enter types its height.")
+                        .arg(words.name(*hit.part)));
     } else {
         viewport()->setCursor(m_spaceHeld ? Qt::OpenHandCursor : Qt::ArrowCursor);
         Q_EMIT hint(hit.opening ? tr("Click to select; Shift-click to add. Double-click to type "
@@ -193,11 +217,15 @@ void ElevationView::cancelGesture() {
 }
 
 void ElevationView::endGesture() {
+    const bool wasDragged = m_drag != nullptr;
     m_drag.reset();
+    m_pressed = Pressed::Nothing;
     m_dragEmphasis = {};
     m_hovered = {};
     refreshEmphasis();
     Q_EMIT hint({});
+    if (wasDragged)
+        Q_EMIT dragEnded();
 }
 
 void ElevationView::leaveEvent(QEvent* event) {

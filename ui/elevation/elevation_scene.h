@@ -18,6 +18,8 @@ struct ShownLayers {
     Shown dimensions = Shown::Yes;
     Shown holes = Shown::Yes;
     Shown boxes = Shown::No;
+    Shown bottoms = Shown::No;
+    Shown fields = Shown::No;
     Shown allowedRegion = Shown::No;
     Shown findings = Shown::Yes;
     friend bool operator==(const ShownLayers&, const ShownLayers&) = default;

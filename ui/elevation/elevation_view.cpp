@@ -2,6 +2,7 @@
 #include "ui/elevation/scene_rect.h"
 
 #include "ui/elevation/finding_place.h"
+#include "ui/elevation/part_words.h"
 #include "ui/paper/surface.h"
 
 #include <QEvent>
@@ -44,7 +45,11 @@ ElevationView::ElevationView(Session& session, QWidget* parent)
     setFrameShape(NoFrame);
     viewport()->grabGesture(Qt::PinchGesture);
     setTransform(QTransform::fromScale(0.5, -0.5));
-    connect(&session, &Session::workChanged, this, [this] { refresh(); });
+    connect(&session, &Session::workChanged, this, [this] {
+        if (m_drag && m_drag->isOvertaken())
+            endGesture();
+        refresh();
+    });
     connect(&session, &Session::styleChanged, this, [this] { refresh(); });
     connect(&session, &Session::selectionChanged, this, [this] { refresh(); });
     connect(&session, &Session::started, this, &ElevationView::fit);
@@ -73,8 +78,11 @@ ElevationOptions ElevationView::options() const {
     options.dimensions = m_layers.dimensions;
     options.holes = m_layers.holes;
     options.boxes = m_layers.boxes;
+    options.bottoms = m_layers.bottoms;
+    options.fields = m_layers.fields;
     options.allowedRegion = m_layers.allowedRegion;
     options.emphasised = m_session.selection().lastOpening();
+    options.emphasisedPart = selectedPart();
     return options;
 }
 
@@ -97,15 +105,9 @@ void ElevationView::refreshEmphasis() {
     Emphasis emphasis = m_drag ? m_dragEmphasis : Emphasis();
     const Plan& plan = m_session.plan();
     if (!m_drag) {
-        for (const OpeningId id : m_session.selection().openings)
-            if (const FrontPlan* front = plan.frontOf(id))
-                emphasis.selected.push_back(inScene(front->rect));
-        if (m_session.selection().member)
-            if (const MemberPlan* member = plan.memberOf(*m_session.selection().member))
-                emphasis.selected.push_back(inScene(member->rect));
-        if (m_hovered.member)
-            if (const MemberPlan* member = plan.memberOf(*m_hovered.member))
-                emphasis.hovered = inScene(member->rect);
+        emphasiseSelection(emphasis);
+        if (const QRectF hovered = hoveredRect(); !hovered.isEmpty())
+            emphasis.hovered = hovered;
         emphasis.band = m_band;
     }
     if (m_finding)
@@ -115,6 +117,39 @@ void ElevationView::refreshEmphasis() {
             emphasis.selected.push_back({place->x() - r, place->y() - r, 2 * r, 2 * r});
         }
     m_scene.emphasise(emphasis, theme(), scale());
+}
+
+void ElevationView::emphasiseSelection(Emphasis& emphasis) const {
+    const Plan& plan = m_session.plan();
+    if (const auto part = selectedPart()) {
+        emphasis.selected.push_back(partFrame(plan, *part, scale()));
+        return;
+    }
+    for (const OpeningId id : m_session.selection().openings)
+        if (const FrontPlan* front = plan.frontOf(id))
+            emphasis.selected.push_back(inScene(front->rect));
+    if (m_session.selection().member)
+        if (const MemberPlan* member = plan.memberOf(*m_session.selection().member))
+            emphasis.selected.push_back(inScene(member->rect));
+}
+
+/// What a press would grab; a hole's zone is shown as large as it is.
+QRectF ElevationView::hoveredRect() const {
+    const Plan& plan = m_session.plan();
+    if (m_hovered.member)
+        if (const MemberPlan* member = plan.memberOf(*m_hovered.member))
+            return inScene(member->rect);
+    if (!m_hovered.part)
+        return {};
+    const QRectF rect = partRect(plan, *m_hovered.part);
+    if (rect.isEmpty() || m_hovered.part->kind == PlacedPart::Kind::Handle)
+        return rect;
+    const QPointF zone(reach(), reach());
+    return rect | QRectF(rect.center() - zone, rect.center() + zone);
+}
+
+std::optional<PlacedPart> ElevationView::selectedPart() const {
+    return frontwright::selectedPart(m_session.selection(), m_session.plan());
 }
 
 void ElevationView::showFinding(const std::optional<Finding>& finding) {

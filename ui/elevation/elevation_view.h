@@ -2,7 +2,7 @@
 
 #include "ui/elevation/elevation_scene.h"
 #include "ui/elevation/hit.h"
-#include "ui/elevation/member_drag.h"
+#include "ui/elevation/tool.h"
 #include "ui/session/session.h"
 
 #include <QGraphicsView>
@@ -24,6 +24,8 @@ public:
     void fit();
     enum class Zoom : std::uint8_t { In, Out };
     void zoom(Zoom);
+    /// The drag in progress; nullptr where there is none.
+    [[nodiscard]] const Tool* drag() const { return m_drag.get(); }
     /// Puts a small sign at a finding's place and scrolls there; nullopt takes it away.
     void showFinding(const std::optional<Finding>&);
 
@@ -35,8 +37,9 @@ Q_SIGNALS:
     /// A number on the drawing was clicked, or Enter pressed on a part: it is to be typed, in a
     /// field at that rectangle of the viewport.
     void entryWanted(frontwright::Quantity quantity, QRect viewportRect);
-    /// Digits came while a member is dragged; `text` is what was typed so far.
+    /// Digits came while something is dragged; `text` is what was typed so far.
     void dragEntryWanted(const QString& text, QPoint viewportPos);
+    void dragEnded();
     /// What the pointer is over, for the status bar.
     void hint(const QString& text);
     void contextMenuWanted(QPoint globalPos);
@@ -64,20 +67,27 @@ protected:
     bool focusNextPrevChild(bool next) override;
 
 private:
-    enum class Pressed : std::uint8_t { Nothing, Part, Member, Band, Pan };
+    enum class Pressed : std::uint8_t { Nothing, Front, Grabbed, Band, Pan };
 
     void refresh(); ///< brings the scene in line with session and zoom
     void refreshEmphasis();
+    void emphasiseSelection(Emphasis&) const;
+    [[nodiscard]] QRectF hoveredRect() const;
     void zoomBy(double factor, QPointF anchor);
     void hover(QPointF viewportPos);
     void startDrag(const QPoint& from, Qt::KeyboardModifiers modifiers);
+    void dragTo(const QMouseEvent&);
     void endGesture();
     void clickAt(const QMouseEvent&);
     void selectBand();
     void nudge(const QKeyEvent&);
+    void nudgePart(const QKeyEvent&, const PlacedPart&);
+    bool walkParts(bool forward);
+    void removeHole();
+    [[nodiscard]] std::optional<PlacedPart> selectedPart() const;
     void walk(int key);
     bool handleDragKey(const QKeyEvent&);
-    void wantEntryForSelection();
+    void wantEntryForSelection(Qt::KeyboardModifiers modifiers = {});
     [[nodiscard]] PointerAt pointer(QPointF viewportPos, Qt::KeyboardModifiers) const;
     [[nodiscard]] Hit hitUnder(QPointF viewportPos) const;
     [[nodiscard]] double reach() const; ///< the grab zone, in mm
@@ -90,10 +100,10 @@ private:
     Pressed m_pressed = Pressed::Nothing;
     QPoint m_pressedAt;
     QPoint m_lastPos;
-    int m_skip = 0; ///< Tab passes over this many members under the pointer
+    int m_skip = 0; ///< Tab passes over this many things under the pointer
     bool m_spaceHeld = false;
     bool m_fitted = true; ///< the whole case is kept in view while the window is resized
-    std::unique_ptr<MemberDrag> m_drag;
+    std::unique_ptr<Tool> m_drag;
     Emphasis m_dragEmphasis;
     Hit m_hovered;
     std::optional<QRectF> m_band;

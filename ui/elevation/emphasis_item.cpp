@@ -1,5 +1,6 @@
 #include "ui/elevation/emphasis_item.h"
 
+#include "ui/elevation/notice_box.h"
 #include "ui/paper/surface.h"
 
 #include <QFontMetricsF>
@@ -10,12 +11,6 @@ namespace frontwright {
 namespace {
 
 constexpr double signPixels = 14;
-
-QFont tagFont() {
-    QFont font = drawingFont();
-    font.setPixelSize(13);
-    return font;
-}
 
 /// In pixels, round (0, 0).
 QRectF tagBox(const QString& text) {
@@ -34,6 +29,16 @@ QPen accentPen(Theme theme, double width) {
 bool same(const Emphasis::Tag& a, const Emphasis::Tag& b) {
     return a.at == b.at && a.text == b.text && a.kind == b.kind;
 }
+bool sameLine(const Emphasis::Notice::Line& a, const Emphasis::Notice::Line& b) {
+    return a.text == b.text && a.severity == b.severity;
+}
+bool sameNotice(const std::optional<Emphasis::Notice>& a,
+                const std::optional<Emphasis::Notice>& b) {
+    if (!a || !b)
+        return !a && !b;
+    return a->at == b->at && a->towards == b->towards && a->visible == b->visible &&
+           std::equal(a->lines.begin(), a->lines.end(), b->lines.begin(), b->lines.end(), sameLine);
+}
 bool samePlace(const Emphasis::Place& a, const Emphasis::Place& b) {
     return a.at == b.at && a.severity == b.severity;
 }
@@ -42,7 +47,7 @@ bool samePlace(const Emphasis::Place& a, const Emphasis::Place& b) {
 
 bool operator==(const Emphasis& a, const Emphasis& b) {
     return a.selected == b.selected && a.hovered == b.hovered && a.ghost == b.ghost &&
-           a.snapLine == b.snapLine && a.snapText == b.snapText && a.band == b.band &&
+           a.guides == b.guides && a.band == b.band && sameNotice(a.notice, b.notice) &&
            std::equal(a.tags.begin(), a.tags.end(), b.tags.begin(), b.tags.end(), same) &&
            std::equal(a.findings.begin(), a.findings.end(), b.findings.begin(), b.findings.end(),
                       samePlace);
@@ -67,10 +72,10 @@ void EmphasisItem::show(const Emphasis& emphasis, Theme theme, double pixelsPerM
     for (const auto& rect : {emphasis.hovered, emphasis.ghost, emphasis.band})
         if (rect)
             bounds |= *rect;
-    if (emphasis.snapLine)
-        bounds |= QRectF(emphasis.snapLine->p1(), emphasis.snapLine->p2())
-                      .normalized()
-                      .adjusted(-1e-6, -1e-6, 1e-6, 1e-6);
+    for (const QLineF& guide : emphasis.guides)
+        bounds |= QRectF(guide.p1(), guide.p2()).normalized().adjusted(-1e-6, -1e-6, 1e-6, 1e-6);
+    if (emphasis.notice)
+        bounds |= noticeRect(*emphasis.notice, pixelsPerMm);
     const double sign = signPixels / pixelsPerMm;
     for (const auto& place : emphasis.findings)
         bounds |= QRectF(place.at.x() - sign, place.at.y() - sign, 2 * sign, 2 * sign);
@@ -107,6 +112,15 @@ void EmphasisItem::paintTags(QPainter& painter) const {
     painter.setTransform(transform);
 }
 
+void EmphasisItem::paintNotice(QPainter& painter) const {
+    const QTransform transform = painter.transform();
+    const QRectF box =
+        transform.mapRect(noticeRect(*m_emphasis.notice, m_pixelsPerMm)).adjusted(1, 1, -1, -1);
+    painter.resetTransform();
+    drawNotice(painter, *m_emphasis.notice, box, m_theme);
+    painter.setTransform(transform);
+}
+
 void EmphasisItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
     painter->setBrush(Qt::NoBrush);
     if (m_emphasis.hovered) {
@@ -125,10 +139,9 @@ void EmphasisItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWi
     painter->setPen(accentPen(m_theme, 3));
     for (const QRectF& rect : m_emphasis.selected)
         painter->drawRect(rect);
-    if (m_emphasis.snapLine) {
-        painter->setPen(accentPen(m_theme, 1));
-        painter->drawLine(*m_emphasis.snapLine);
-    }
+    painter->setPen(accentPen(m_theme, 1));
+    for (const QLineF& guide : m_emphasis.guides)
+        painter->drawLine(guide);
     if (m_emphasis.band) {
         QPen pen = accentPen(m_theme, 1);
         pen.setDashPattern({2, 2});
@@ -136,6 +149,8 @@ void EmphasisItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWi
         painter->drawRect(*m_emphasis.band);
     }
     paintTags(*painter);
+    if (m_emphasis.notice)
+        paintNotice(*painter);
 }
 
 } // namespace frontwright

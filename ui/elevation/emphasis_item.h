@@ -13,11 +13,10 @@ namespace frontwright {
 /// What the elevation puts over the drawing for the moment: selected and hovered parts, the ghost
 /// of a dragged member's old place, the snap marker, live sizes, findings' places.
 struct Emphasis {
-    std::vector<QRectF> selected;   ///< case mm
-    std::optional<QRectF> hovered;  ///< what a press would grab
-    std::optional<QRectF> ghost;    ///< where the dragged member was
-    std::optional<QLineF> snapLine; ///< what it snaps to
-    QString snapText;               ///< said beside the snap marker
+    std::vector<QRectF> selected;  ///< case mm
+    std::optional<QRectF> hovered; ///< what a press would grab
+    std::optional<QRectF> ghost;   ///< where the dragged member was
+    std::vector<QLineF> guides;    ///< what it snaps to
     struct Tag {
         QPointF at; ///< its middle
         QString text;
@@ -30,6 +29,18 @@ struct Emphasis {
     };
     std::vector<Place> findings; ///< a small sign at each
     std::optional<QRectF> band;  ///< the selection band that is being drawn
+    /// Lines of words beside the pointer: what happens, and the findings that it brings.
+    struct Notice {
+        struct Line {
+            QString text;
+            std::optional<Severity> severity; ///< with its sign before it
+        };
+        QPointF at;      ///< the pointer
+        QPointF towards; ///< preferred direction from there; y up
+        QRectF visible;  ///< where it has to stay
+        std::vector<Line> lines;
+    };
+    std::optional<Notice> notice;
 
     friend bool operator==(const Emphasis&, const Emphasis&);
 };
@@ -45,6 +56,7 @@ public:
 
 private:
     void paintTags(QPainter&) const;
+    void paintNotice(QPainter&) const;
 
     Emphasis m_emphasis;
     Theme m_theme = Theme::Paper;

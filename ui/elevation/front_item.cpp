@@ -7,15 +7,6 @@
 
 namespace frontwright {
 
-namespace {
-
-bool sameOptions(const ElevationOptions& a, const ElevationOptions& b) {
-    return a.style == b.style && a.paperScale == b.paperScale && a.holes == b.holes &&
-           a.boxes == b.boxes && a.allowedRegion == b.allowedRegion && a.emphasised == b.emphasised;
-}
-
-} // namespace
-
 FrontItem::FrontItem() {
     setFlag(ItemUsesExtendedStyleOption, false);
 }
@@ -28,8 +19,7 @@ bool FrontItem::shows(const FrontPlan& front, const ElevationOptions& options) c
            seen.thickness == front.thickness && m_seen->profile == *front.profile &&
            seen.box == front.box && seen.mounting == front.mounting &&
            seen.hardware == front.hardware && m_seen->name == *front.name &&
-           seen.bank == front.bank && seen.place == front.place &&
-           sameOptions(m_seen->options, options);
+           seen.bank == front.bank && seen.place == front.place && m_seen->options == options;
 }
 
 void FrontItem::sync(const Project& project, const Plan& plan, std::uint32_t index,
@@ -39,6 +29,8 @@ void FrontItem::sync(const Project& project, const Plan& plan, std::uint32_t ind
     // Only whether it is this one makes its label give way to its dimensions.
     if (options.emphasised != front.opening)
         options.emphasised.reset();
+    if (options.emphasisedPart && options.emphasisedPart->opening != front.opening)
+        options.emphasisedPart.reset();
     if (theme != m_theme) {
         m_theme = theme;
         update();

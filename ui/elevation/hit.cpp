@@ -12,8 +12,10 @@ namespace {
 
 struct Grab {
     double distance;
-    MemberId member;
+    std::optional<MemberId> member;
+    std::optional<PlacedPart> part;
 };
+using Grabs = std::vector<Grab>;
 
 /// Distance from the member's middle line, where `at` is in its grab zone.
 std::optional<double> grabDistance(const MemberPlan& member, const PointMm& at, double reach) {
@@ -28,27 +30,37 @@ std::optional<double> grabDistance(const MemberPlan& member, const PointMm& at, 
     return distance <= std::max(reach, showing) ? std::optional(distance) : std::nullopt;
 }
 
-std::optional<MemberId> memberAt(const Plan& plan, const PointMm& at, double reach, int skip) {
-    std::vector<Grab> grabs;
+void addMembers(Grabs& grabs, const Plan& plan, const PointMm& at, double reach) {
     for (const MemberPlan& member : plan.members)
         if (const auto distance = grabDistance(member, at, reach))
-            grabs.push_back({*distance, member.id});
-    if (grabs.empty())
-        return std::nullopt;
-    std::stable_sort(grabs.begin(), grabs.end(),
-                     [](const Grab& a, const Grab& b) { return a.distance < b.distance; });
-    return grabs[static_cast<std::size_t>(skip) % grabs.size()].member;
+            grabs.push_back({*distance, member.id, {}});
 }
 
-std::optional<std::uint32_t> mountingHoleAt(const FrontPlan& front, const PointMm& at,
-                                            double reach) {
+void addHoles(Grabs& grabs, const FrontPlan& front, const PointMm& at, double reach) {
     const PointMm origin = toMm(front.box.origin);
+    const double rim = front.mounting.clearanceHole.inMillimetres() / 2;
     for (std::uint32_t i = 0; i < front.mounting.holes.size(); ++i) {
-        const double hole = front.mounting.clearanceHole.inMillimetres() / 2;
-        if ((origin + toMm(front.mounting.holes[i].at) - at).norm() <= std::max(reach / 2, hole))
-            return i;
+        const double distance = (origin + toMm(front.mounting.holes[i].at) - at).norm();
+        if (distance <= std::max(reach, rim))
+            grabs.push_back(
+                {distance, {}, PlacedPart{PlacedPart::Kind::MountingHole, front.opening, i}});
     }
-    return std::nullopt;
+}
+
+/// A handle covers holes and members: what is nearer than most of the reach goes before it.
+void addHandles(Grabs& grabs, const FrontPlan& front, const PointMm& at, double reach) {
+    if (!front.hardware)
+        return;
+    constexpr double behind = 0.75;
+    const PointMm origin = toMm(front.rect.lowerLeft());
+    for (std::uint32_t i = 0; i < front.hardware->handles.size(); ++i) {
+        const double distance = std::sqrt(
+            toMm(front.hardware->handles[i].footprint).squaredExteriorDistance(at - origin));
+        if (distance <= reach)
+            grabs.push_back({std::max(distance, behind * reach),
+                             {},
+                             PlacedPart{PlacedPart::Kind::Handle, front.opening, i}});
+    }
 }
 
 std::optional<std::uint32_t> handleHoleAt(const FrontPlan& front, const PointMm& at, double reach) {
@@ -63,17 +75,34 @@ std::optional<std::uint32_t> handleHoleAt(const FrontPlan& front, const PointMm&
 
 } // namespace
 
-Hit hitAt(const Plan& plan, const PointMm& at, double reach, int skip) {
+Hit hitAt(const Plan& plan, const PointMm& at, double reach, int skip, Shown holes) {
     Hit hit;
-    hit.member = memberAt(plan, at, reach, skip);
+    Grabs grabs;
+    addMembers(grabs, plan, at, reach);
+    const PointMm zone(reach, reach);
     for (const FrontPlan& front : plan.fronts) {
-        if (!toMm(front.rect).contains(at) && !toMm(front.openingRect).contains(at))
-            continue;
-        hit.opening = front.opening;
-        hit.mountingHole = mountingHoleAt(front, at, reach);
-        if (!hit.mountingHole)
+        const BoxMm rect = toMm(front.rect), opening = toMm(front.openingRect);
+        if (!hit.opening && (rect.contains(at) || opening.contains(at))) {
+            hit.opening = front.opening;
             hit.handleHole = handleHoleAt(front, at, reach);
-        break;
+        }
+        if (!BoxMm(rect.min() - zone, rect.max() + zone).contains(at))
+            continue;
+        if (holes == Shown::Yes)
+            addHoles(grabs, front, at, reach);
+        addHandles(grabs, front, at, reach);
+    }
+    if (grabs.empty())
+        return hit;
+    std::stable_sort(grabs.begin(), grabs.end(),
+                     [](const Grab& a, const Grab& b) { return a.distance < b.distance; });
+    const Grab& grab = grabs[static_cast<std::size_t>(skip) % grabs.size()];
+    hit.member = grab.member;
+    hit.part = grab.part;
+    if (hit.part && hit.part->kind == PlacedPart::Kind::MountingHole) {
+        hit.opening = hit.part->opening;
+        hit.mountingHole = hit.part->index;
+        hit.handleHole.reset();
     }
     return hit;
 }

@@ -41,7 +41,8 @@ void MemberDrag::moved(const PointerAt& at) {
     const Length grid = m_session.project().casework.grid;
     Snapped snapped{onGrid(m_wanted, grid), SnapTo::Grid, {}, {}};
     // Alt suspends snapping for as long as it is held.
-    if (!at.modifiers.testFlag(Qt::AltModifier)) {
+    m_suspended = at.modifiers.testFlag(Qt::AltModifier);
+    if (!m_suspended) {
         const double reach = at.millimetres(m_snapping ? leavePixels : snapPixels);
         snapped = snapDrag(settled, m_member, m_wanted, Length::nearestToMillimetres(reach), grid);
     }
@@ -69,8 +70,9 @@ void MemberDrag::moveTo(const Snapped& snapped) {
 }
 
 void MemberDrag::describe(const Snapped& snapped, const std::string& heldBecause) {
+    m_heldBecause = QString::fromStdString(heldBecause);
     m_emphasis.tags.clear();
-    m_emphasis.snapLine.reset();
+    m_emphasis.guides.clear();
     m_emphasis.selected.clear();
     const MemberPlan* member = m_session.plan().memberOf(m_member);
     if (!member)
@@ -89,15 +91,15 @@ void MemberDrag::describe(const Snapped& snapped, const std::string& heldBecause
     if (snapped.to == SnapTo::Line && snapped.line) {
         if (const MemberPlan* line = m_session.plan().memberOf(*snapped.line)) {
             const QRectF both = rect | inScene(line->rect);
-            m_emphasis.snapLine = m_axis == DragAxis::UpDown
-                                      ? QLineF(both.left(), rect.top(), both.right(), rect.top())
-                                      : QLineF(rect.left(), both.top(), rect.left(), both.bottom());
+            m_emphasis.guides.push_back(
+                m_axis == DragAxis::UpDown
+                    ? QLineF(both.left(), rect.top(), both.right(), rect.top())
+                    : QLineF(rect.left(), both.top(), rect.left(), both.bottom()));
         }
     }
     if (!heldBecause.empty()) {
         const QPointF below(rect.center().x(), rect.top() - rect.height() / 2);
-        m_emphasis.tags.push_back(
-            {below, QString::fromStdString(heldBecause), Emphasis::Tag::Kind::Warning});
+        m_emphasis.tags.push_back({below, m_heldBecause, Emphasis::Tag::Kind::Warning});
     }
 }
 
@@ -116,12 +118,24 @@ void MemberDrag::tagSizes() {
     }
 }
 
+QString MemberDrag::asks() const {
+    return tr("Move by");
+}
+
+QString MemberDrag::hint() const {
+    return m_suspended ? tr("Snapping is suspended while Alt is held.")
+                       : tr("Type a distance to move by exactly that. Alt suspends snapping. Esc "
+                            "puts it back.");
+}
+
 void MemberDrag::released(const PointerAt&) {
+    m_begun = false;
     m_session.commitPreview(name());
     m_emphasis = {};
 }
 
 void MemberDrag::cancel() {
+    m_begun = false;
     m_session.cancelPreview();
     m_emphasis = {};
 }

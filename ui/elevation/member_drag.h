@@ -22,17 +22,17 @@ public:
     void released(const PointerAt&) override;
     void cancel() override;
 
-    /// Moves by exactly this far, as typed: the sign is the drag's direction, so that "1/2" while
-    /// dragging down means half an inch down. From then on the mouse no longer moves it.
-    void typed(Length distance);
-    [[nodiscard]] bool isTyped() const { return m_typed; }
+    void typed(Length distance) override;
+    [[nodiscard]] bool isTyped() const override { return m_typed; }
+    [[nodiscard]] QString asks() const override;
+    [[nodiscard]] QString heldBecause() const override { return m_heldBecause; }
+    [[nodiscard]] QString hint() const override;
+    [[nodiscard]] bool isOvertaken() const override { return m_begun && !m_session.isPreviewing(); }
     /// Left–right or up–down; what the cursor shows.
     [[nodiscard]] DragAxis axis() const { return m_axis; }
     [[nodiscard]] Length moved() const { return m_moved; }
 
 private:
-    /// Undo, redo or another edit came in between: nothing more is to be moved.
-    [[nodiscard]] bool isOvertaken() const { return m_begun && !m_session.isPreviewing(); }
     void moveTo(const Snapped&);
     void describe(const Snapped&, const std::string& heldBecause);
     void tagSizes();
@@ -45,6 +45,8 @@ private:
     QPointF m_start;
     Length m_moved;
     Length m_wanted;
+    QString m_heldBecause;
+    bool m_suspended = false; ///< snapping, by Alt
     bool m_typed = false;
     bool m_begun = false;    ///< something was previewed
     bool m_snapping = false; ///< hysteresis: once snapped it takes a little more to get away

@@ -27,18 +27,19 @@ ValueEntry::ValueEntry(Session& session, ElevationView& view)
     hide();
     connect(&view, &ElevationView::entryWanted, this, &ValueEntry::open);
     connect(&view, &ElevationView::dragEntryWanted, this, &ValueEntry::openForDrag);
+    connect(&view, &ElevationView::dragEnded, this, [this] {
+        if (m_for == For::Drag)
+            finish();
+    });
     connect(m_field, &LengthField::understood, this, [this](const WrittenLength& value) {
         if (m_for == For::Drag)
             m_view.dragTyped(value.length);
     });
     connect(m_field, &LengthField::decided, this, [this](const WrittenLength& value) {
-        if (m_for == For::Drag) {
-            m_view.dragTyped(value.length);
-            m_view.finishDrag();
-            finish();
-        } else if (m_for == For::Number) {
+        if (m_for == For::Drag)
+            decideDrag(value.length);
+        else if (m_for == For::Number)
             decideNumber(value);
-        }
     });
     connect(m_field, &LengthField::abandoned, this, [this] {
         if (m_for == For::Drag)
@@ -84,7 +85,7 @@ void ValueEntry::open(Quantity quantity, QRect viewportRect) {
 
 void ValueEntry::openForDrag(const QString& typed, QPoint viewportPos) {
     m_for = For::Drag;
-    m_title->setText(tr("Move by"));
+    m_title->setText(m_view.drag() ? m_view.drag()->asks() : QString());
     m_field->setReadOnly({});
     m_field->lineEdit().setModified(false);
     m_field->setValue(std::nullopt, m_session.style());
@@ -105,6 +106,21 @@ void ValueEntry::place(QPoint topLeft) {
          std::clamp(topLeft.y(), 0, std::max(0, room.height())));
 }
 
+/// A distance that is held short is said first; Enter once more leaves it there.
+void ValueEntry::decideDrag(Length distance) {
+    m_view.dragTyped(distance);
+    const QString held = m_view.drag() ? m_view.drag()->heldBecause() : QString();
+    if (!held.isEmpty()) {
+        m_field->refuse(tr("It does not go that far: %1. Enter again leaves it where it is, Esc "
+                           "puts it back.")
+                            .arg(held));
+        m_field->lineEdit().setModified(false);
+        return;
+    }
+    m_view.finishDrag();
+    finish();
+}
+
 void ValueEntry::decideNumber(const WrittenLength& value) {
     const auto edited = setQuantity(m_session.project(), m_session.plan(), m_quantity, value);
     if (!edited.ok()) {
@@ -118,8 +134,8 @@ void ValueEntry::decideNumber(const WrittenLength& value) {
 
 void ValueEntry::finish() {
     m_for = For::Nothing;
-    hide();
     m_view.setFocus(Qt::OtherFocusReason);
+    hide();
 }
 
 } // namespace frontwright

@@ -23,6 +23,7 @@ public:
 private:
     enum class For : std::uint8_t { Nothing, Number, Drag };
     void place(QPoint topLeft);
+    void decideDrag(Length);
     void decideNumber(const WrittenLength&);
     void finish();
 

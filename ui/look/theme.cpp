@@ -33,6 +33,10 @@ QColor layerColour(Layer layer, Theme theme) {
         return pick(theme, 0xff3a3a36, 0xffd3e2f2);
     case Layer::AllowedRegion:
         return pick(theme, 0xff2f7d4f, 0xff8fe0b4);
+    case Layer::FieldEdge:
+        return pick(theme, 0xff7a4a94, 0xffd9b8f0);
+    case Layer::PartDimension:
+        return accentColour(theme);
     case Layer::ProfileLine:
     case Layer::OpeningEdge:
     case Layer::BoxEdge:
@@ -91,9 +95,12 @@ QColor wrongColour(Theme theme) {
 
 namespace {
 
+/// Between the two widths of a drawing (ISO 128, 2:1), mm on paper.
+constexpr double leastWide = 0.25;
+
 QPen madeScreenPen(Layer layer, Theme theme) {
     const LineStyle style = lineStyle(layer);
-    const double width = style.width >= 0.5 ? 2.0 : 1.0;
+    const double width = style.width >= leastWide ? 2.0 : 1.0;
     QPen pen(layerColour(layer, theme), width);
     pen.setCosmetic(true);
     pen.setCapStyle(Qt::FlatCap);

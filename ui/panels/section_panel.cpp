@@ -1,84 +1,43 @@
 #include "ui/panels/section_panel.h"
 
-#include "ui/paper/surface.h"
-
-#include <QFontMetricsF>
-#include <QPainter>
-
-#include <algorithm>
+#include <QHBoxLayout>
+#include <QRadioButton>
 
 namespace frontwright {
 
-namespace {
-constexpr double margin = 8;
-constexpr double leastScale = 0.2; // px per mm
-constexpr double greatestScale = 6;
-constexpr double readableShrink = 0.72;
-} // namespace
-
 SectionPanel::SectionPanel(Session& session, QWidget* parent)
     : QWidget(parent),
-      m_session(session) {
-    setAccessibleName(tr("Section through the selected front"));
-    const auto repaint = [this] { update(); };
-    connect(&session, &Session::selectionChanged, this, repaint);
-    connect(&session, &Session::workChanged, this, repaint);
-    connect(&session, &Session::styleChanged, this, repaint);
+      m_view(new SectionView(session)) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    auto* row = new QHBoxLayout;
+    row->setContentsMargins(8, 4, 8, 0);
+    auto* upright = choice(tr("&Upright"), tr("Cut from top to bottom, seen from the left"),
+                           SectionView::Plane::Upright);
+    upright->setChecked(true);
+    row->addWidget(upright);
+    row->addWidget(choice(tr("Leve&l"),
+                          tr("Cut across the width at the height of the selected hole, seen from "
+                             "above"),
+                          SectionView::Plane::Level));
+    row->addStretch();
+    column->addLayout(row);
+    column->addWidget(m_view, 1);
 }
 
-std::optional<std::uint32_t> SectionPanel::shownFront() const {
-    const auto id = m_session.selection().lastOpening();
-    const FrontPlan* front = id ? m_session.plan().frontOf(*id) : nullptr;
-    if (!front)
-        return std::nullopt;
-    return static_cast<std::uint32_t>(front - m_session.plan().fronts.data());
-}
-
-SectionPanel::Fitted SectionPanel::fitted(std::uint32_t front) const {
-    SectionOptions options;
-    options.style = m_session.style();
-    options.notes = SectionNotes::LeftOut;
-    options.mountingHole = m_session.selection().mountingHole.value_or(0);
-    const double pixelsPerPaperMm = QFontMetricsF(font()).capHeight() / 2.5;
-    const PointMm room(width() - 2 * margin, height() - 2 * margin);
-    // Rows of figures come and go with the scale, so sizes are tried: the largest wood whose
-    // figures need not be shrunk beyond what can be read.
-    Fitted best;
-    double bestShrink = 0;
-    for (double scale = greatestScale; scale >= leastScale; scale *= 0.85) {
-        options.paperScale = scale / pixelsPerPaperMm;
-        Drawing drawing = frontSection(m_session.project(), m_session.plan(), front, options);
-        const PointMm size = drawing.extent.sizes() * scale;
-        const double shrink = std::min({1.0, room.x() / size.x(), room.y() / size.y()});
-        const bool better = bestShrink < readableShrink
-                                ? shrink > bestShrink
-                                : shrink >= readableShrink && shrink * scale > best.pixelsPerMm;
-        if (!better)
-            continue;
-        bestShrink = shrink;
-        best = {std::move(drawing), scale * shrink};
-    }
-    return best;
-}
-
-void SectionPanel::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const Theme theme = themeOf(palette());
-    painter.fillRect(rect(), sheetColour(theme));
-    const auto front = shownFront();
-    if (!front) {
-        painter.setPen(palette().color(QPalette::PlaceholderText));
-        painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap,
-                         tr("Select a front to see how it is held: wall, front, screw and bolt."));
-        return;
-    }
-    const Fitted shown = fitted(*front);
-    const PointMm centre = shown.drawing.extent.center();
-    painter.translate(width() / 2.0, height() / 2.0);
-    painter.scale(shown.pixelsPerMm, -shown.pixelsPerMm);
-    painter.translate(-centre.x(), -centre.y());
-    paint(painter, shown.drawing, theme);
+QRadioButton* SectionPanel::choice(const QString& text, const QString& tip,
+                                   SectionView::Plane plane) {
+    auto* button = new QRadioButton(text);
+    button->setToolTip(tip);
+    button->setStatusTip(tip);
+    button->setAccessibleName(QString(text).remove(QLatin1Char('&')));
+    button->setAccessibleDescription(tip);
+    connect(button, &QRadioButton::toggled, this, [this, plane](bool on) {
+        if (on)
+            m_view->setPlane(plane);
+    });
+    return button;
 }
 
 } // namespace frontwright

@@ -54,11 +54,13 @@ void ViewActions::addZoom() {
 }
 
 void ViewActions::addLayers() {
-    const auto add = [this](const char* name, const QString& text, const QString& tip,
-                            Shown ShownLayers::*layer) {
+    int number = 0;
+    const auto add = [&](const char* name, const QString& text, const QString& tip,
+                         Shown ShownLayers::*layer) {
         auto* action = new QAction(text, this);
         action->setObjectName(QLatin1String(name));
         action->setStatusTip(tip);
+        action->setShortcut(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + number++)));
         action->setCheckable(true);
         action->setChecked(m_view.layers().*layer == Shown::Yes);
         connect(action, &QAction::toggled, this, [this, layer](bool on) {
@@ -71,8 +73,12 @@ void ViewActions::addLayers() {
     add("dimensions", tr("&Dimensions"), tr("Show the sizes round the case"),
         &ShownLayers::dimensions);
     add("holes", tr("&Holes"), tr("Show the holes for screws and handles"), &ShownLayers::holes);
-    add("boxes", tr("&Boxes behind the fronts"), tr("Show each drawer box and its bottom"),
+    add("fields", tr("Fi&elds"), tr("Outline the flat, full-thickness part of each front"),
+        &ShownLayers::fields);
+    add("boxes", tr("&Boxes behind the fronts"), tr("Show each drawer box's outline"),
         &ShownLayers::boxes);
+    add("bottoms", tr("B&ottoms"), tr("Show the bottom panel of each drawer box"),
+        &ShownLayers::bottoms);
     add("allowedRegion", tr("&Where a mounting screw may go"),
         tr("Show the region of the box wall that is free"), &ShownLayers::allowedRegion);
     add("findings", tr("&Signs of findings"), tr("Show a sign where something is to be heeded"),

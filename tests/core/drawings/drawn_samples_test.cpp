@@ -76,7 +76,7 @@ TEST(DrawnSamples, HaveNoTextUponAnotherWhicheverFrontIsEmphasised) {
             for (const FrontPlan& front : sample.plan.fronts) {
                 ElevationOptions options = sample.at(scale);
                 options.emphasised = front.opening;
-                options.boxes = options.allowedRegion = Shown::Yes;
+                options.boxes = options.bottoms = options.allowedRegion = Shown::Yes;
                 const Drawing drawing = elevation(sample.project, sample.plan, options);
                 EXPECT_TRUE(overlapping(allTextBoxes(drawing)).empty()) << sample.name << scale;
             }

@@ -77,7 +77,7 @@ TEST(Label, KeepsOffTheLinesOfTheBoxAndTheAllowedRegion) {
     for (const double scale : {0.2, 0.1}) {
         const DrawnCase drawn(testing::banks(2, 2));
         ElevationOptions options = drawn.at(scale);
-        options.boxes = options.allowedRegion = Shown::Yes;
+        options.boxes = options.bottoms = options.allowedRegion = Shown::Yes;
         for (std::uint32_t i = 0; i < drawn.plan.fronts.size(); ++i) {
             const Drawing drawing = frontElevation(drawn.project, drawn.plan, i, options);
             for (const BoxMm& text : testing::allTextBoxes(drawing))

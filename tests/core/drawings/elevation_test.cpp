@@ -174,8 +174,14 @@ TEST(Elevation, ShowsWhatIsAskedFor) {
     EXPECT_TRUE(shapesOn<CircleMark>(bare, Layer::Hole).empty());
     EXPECT_TRUE(shapesOn<PathMark>(bare, Layer::BoxEdge).empty());
     EXPECT_TRUE(shapesOn<PathMark>(bare, Layer::AllowedRegion).empty());
+    EXPECT_TRUE(shapesOn<LineMark>(bare, Layer::BottomPanel).empty());
+    EXPECT_TRUE(shapesOn<PathMark>(bare, Layer::FieldEdge).empty());
     options.boxes = options.allowedRegion = Shown::Yes;
+    const Drawing boxes = elevation(drawn.project, drawn.plan, options);
+    EXPECT_TRUE(shapesOn<LineMark>(boxes, Layer::BottomPanel).empty());
+    options.bottoms = options.fields = Shown::Yes;
     const Drawing full = elevation(drawn.project, drawn.plan, options);
+    EXPECT_EQ(shapesOn<PathMark>(full, Layer::FieldEdge).size(), 2U);
     EXPECT_EQ(shapesOn<PathMark>(full, Layer::BoxEdge).size(), 2U);
     EXPECT_EQ(shapesOn<LineMark>(full, Layer::BottomPanel).size(), 4U);
     EXPECT_GE(shapesOn<PathMark>(full, Layer::AllowedRegion).size(), 2U);
@@ -184,7 +190,7 @@ TEST(Elevation, ShowsWhatIsAskedFor) {
 TEST(Elevation, ShowsTheBoxWhereThePlanHasIt) {
     const DrawnCase drawn(testing::bank(1));
     ElevationOptions options = drawn.at(0.1);
-    options.boxes = Shown::Yes;
+    options.boxes = options.bottoms = Shown::Yes;
     const BoxPlan& box = drawn.plan.fronts[0].box;
     const Drawing drawing = elevation(drawn.project, drawn.plan, options);
     const auto outline = shapesOn<PathMark>(drawing, Layer::BoxEdge);

@@ -53,11 +53,25 @@ TEST(SectionDimensions, AreAsLongAsTheQuantityTheyCarry) {
     }
 }
 
-TEST(SectionDimensions, AllButTheWallsCarryAQuantity) {
+TEST(SectionDimensions, SayRecessAndWebUnderTheHead) {
+    // Wall 1/2 in, recess 1/8 in, head 3/32 in: 9/32 in of wood stay under it.
+    const DrawnCase drawn(testing::bank(2));
+    const Drawing drawing = drawn.section();
+    const auto* recess = dimensionNamed(drawing, "recess");
+    const auto* web = dimensionNamed(drawing, "web");
+    ASSERT_TRUE(recess != nullptr && web != nullptr);
+    EXPECT_EQ(recess->text, "recess 1/8");
+    EXPECT_NEAR(lengthOf(*web), 9.0 / 32 * 25.4, exactly);
+    EXPECT_NEAR(std::max(recess->from.x(), recess->to.x()), 12.7, exactly);
+}
+
+TEST(SectionDimensions, AllButWhatTheScrewLeavesOfTheWallCarryAQuantity) {
     const DrawnCase drawn(testing::bank(2));
     for (const auto& [mark, dimension] :
          testing::shapesOn<DimensionMark>(drawn.section(), Layer::Dimension))
-        EXPECT_EQ(dimension.quantity.has_value(), mark.part.name != "wall") << mark.part.name;
+        EXPECT_EQ(dimension.quantity.has_value(),
+                  mark.part.name != "wall" && mark.part.name != "recess" && mark.part.name != "web")
+            << mark.part.name;
 }
 
 TEST(SectionDimensions, OfTheScrewLieBelowForALowHoleAndAboveForAHighOne) {
@@ -146,7 +160,8 @@ TEST(SectionNote, NamesFrontScrewAndBolt) {
                         "pilot hole 1/8 in");
     EXPECT_EQ(lines[2].find("8-32 pan head × "), 0U);
     EXPECT_NE(lines[2].find("through wall and front"), std::string::npos);
-    EXPECT_EQ(lines[3], "Dimensions in inches, scale 1:2");
+    // The web of 9/32 in is shown to the nearest 1/16 in.
+    EXPECT_EQ(lines[3], "Dimensions in inches, scale 1:2; ≈ nearest 1/16");
 }
 
 TEST(SectionNote, IsLeftOutWhereItIsSaidBesideTheSection) {

@@ -72,9 +72,9 @@ TEST(Section, DimensionsTheTipCoverAndThePenetration) {
     EXPECT_EQ(cover->text, "tip cover 1/8");
     EXPECT_NEAR((cover->to - cover->from).norm(), 0.125 * inch, exactly);
     EXPECT_EQ(cover->quantity, (Quantity{QuantityKind::ScrewTipCover, 0, 0}));
-    const auto* penetration = testing::dimensionNamed(drawing, "penetration");
+    const auto* penetration = testing::dimensionNamed(drawing, "drill depth");
     ASSERT_NE(penetration, nullptr);
-    EXPECT_EQ(penetration->text, "penetration 5/8");
+    EXPECT_EQ(penetration->text, "drill depth 5/8");
     EXPECT_TRUE(shapesOn<CircleMark>(drawing, Layer::Fastener).empty());
 }
 
@@ -106,7 +106,7 @@ TEST(Section, RunsNoExtensionLineThroughAFigureBelowTheScrew) {
         const DrawnCase drawn(withScrews(length));
         const Drawing drawing = drawn.section();
         for (const std::string name :
-             {"wall", "screw length", "penetration", "tip cover", "through by", "thickness"}) {
+             {"wall", "screw length", "drill depth", "tip cover", "through by", "thickness"}) {
             const auto* one = testing::dimensionNamed(drawing, name);
             if (one == nullptr)
                 continue;

@@ -64,6 +64,29 @@ TEST_F(HitAt, HandleHoleIsFoundAtItsPlace) {
     EXPECT_EQ(hitAt(plan(), at + PointMm(5, 0), 2).handleHole, std::nullopt);
 }
 
+TEST_F(HitAt, AHoleIsGrabbedWithinTheWholeReach) {
+    const FrontPlan& front = plan().fronts[0];
+    const PointMm hole = toMm(front.box.origin) + toMm(front.mounting.holes[0].at);
+    const PlacedPart part{PlacedPart::Kind::MountingHole, front.opening, 0};
+    for (const PointMm& by : {PointMm(5.9, 0), PointMm(0, -5.9), PointMm(-4, 4)})
+        EXPECT_EQ(hitAt(plan(), hole + by, 6).part, part);
+    EXPECT_EQ(hitAt(plan(), hole + PointMm(0, 30), 6).part, std::nullopt);
+    EXPECT_EQ(hitAt(plan(), hole, 6, 0, Shown::No).part, std::nullopt);
+}
+
+TEST_F(HitAt, AHandleIsGrabbedByItsBaseAndRoundIt) {
+    const FrontPlan& front = plan().fronts[0];
+    ASSERT_TRUE(front.hardware);
+    const BoxMm base = toMm(front.hardware->handles[0].footprint);
+    const PointMm corner = toMm(front.rect.lowerLeft());
+    const PlacedPart part{PlacedPart::Kind::Handle, front.opening, 0};
+    EXPECT_EQ(hitAt(plan(), corner + base.center(), 6).part, part);
+    EXPECT_EQ(hitAt(plan(), corner + PointMm(base.max().x() + 5.5, base.center().y()), 6).part,
+              part);
+    EXPECT_EQ(hitAt(plan(), corner + PointMm(base.max().x() + 6.5, base.center().y()), 6).part,
+              std::nullopt);
+}
+
 TEST_F(HitAt, BesideTheCaseIsNothing) {
     EXPECT_EQ(hitAt(plan(), {-50, -50}, 3), Hit());
     EXPECT_EQ(hitAt(plan(), {10'000, 100}, 3), Hit());
@@ -74,8 +97,8 @@ TEST_F(HitAt, SkippingGoesRoundTheMembersUnderThePointer) {
     PointMm at = toMm(rail().rect.centre());
     at.x() = toMm(rail().rect).min().x();
     const double reach = 60;
-    const Hit first = hitAt(plan(), at, reach, 0);
-    const Hit second = hitAt(plan(), at, reach, 1);
+    const Hit first = hitAt(plan(), at, reach, 0, Shown::No);
+    const Hit second = hitAt(plan(), at, reach, 1, Shown::No);
     ASSERT_TRUE(first.member && second.member);
     EXPECT_NE(first.member, second.member);
     EXPECT_EQ(first.member, rail().id) << "the nearer one first";

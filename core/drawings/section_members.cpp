@@ -1,0 +1,137 @@
+#include "core/drawings/section_parts.h"
+
+#include <algorithm>
+
+namespace frontwright {
+
+namespace {
+
+using Points = std::vector<PointMm>;
+
+constexpr Hatching neighbourHatching{45, 2.2};
+constexpr Hatching memberHatching{60, 2.8};
+
+/// Places along a front at which its face is sampled: the ends, and the profiles' run at either
+/// edge.
+std::vector<Length> facePlaces(const FrontPlan& front, Length whole, Span part) {
+    constexpr std::int64_t steps = 24;
+    const Length width = front.profile->width.length;
+    std::vector<Length> places{part.low, part.high};
+    const auto add = [&](Length distance) {
+        for (const Length y : {distance, whole - distance})
+            if (part.low < y && y < part.high)
+                places.push_back(y);
+    };
+    if (front.profile->family != ProfileFamily::Square) {
+        for (std::int64_t i = 1; i <= steps; ++i)
+            add(Length::fromNanometres(width.nanometres() / steps * i));
+        add(width - Length::fromNanometres(1)); // the foot of a step at the field
+        add(width);
+    }
+    std::sort(places.begin(), places.end());
+    places.erase(std::unique(places.begin(), places.end()), places.end());
+    return places;
+}
+
+/// "member above", "front left".
+std::string partBeside(std::string_view part, Side side) {
+    std::string name(part);
+    switch (side) {
+    case Side::Left:
+        return name + " left";
+    case Side::Right:
+        return name + " right";
+    case Side::Bottom:
+        return name + " below";
+    case Side::Top:
+        break;
+    }
+    return name + " above";
+}
+
+} // namespace
+
+void drawHatch(Sketch& sketch, Points outline, const Hatching& hatching,
+               std::vector<Points> without, const Part& part) {
+    sketch.add({Layer::CutHatch,
+                HatchMark{std::move(outline), hatching.spacing, hatching.angle, std::move(without)},
+                part});
+}
+
+std::vector<PointMm> frontOutline(const FrontPlan& front, SectionPlane plane, Length cut,
+                                  Span part) {
+    const FrontRect whole = FrontRect::atOrigin(front.rect.width(), front.rect.height());
+    const bool isLevel = plane == SectionPlane::Level;
+    const Length length = isLevel ? whole.width() : whole.height();
+    Points outline{{0, part.high.inMillimetres()}, {0, part.low.inMillimetres()}};
+    for (const Length at : facePlaces(front, length, part)) {
+        const FrontPoint p = isLevel ? FrontPoint{at, cut} : FrontPoint{cut, at};
+        const double t = localThickness(*front.profile, whole, front.thickness, p).inMillimetres();
+        const std::size_t n = outline.size();
+        if (n > 3 && outline[n - 1].x() == -t && outline[n - 2].x() == -t)
+            outline.pop_back();
+        outline.emplace_back(-t, at.inMillimetres());
+    }
+    return outline;
+}
+
+void drawNeighbour(Sketch& sketch, const SectionSubject& subject, Side side) {
+    constexpr double mostOnPaper = 9;
+    const auto index = subject.front.neighbours[side].front;
+    if (!index)
+        return;
+    const FrontPlan& other = subject.plan.fronts[*index];
+    const Span along = subject.alongCase(other.rect), own = subject.alongCase(subject.front.rect);
+    const Length height = along.size();
+    const bool isLevel = subject.isLevel();
+    const Length cut = subject.cutAt() + (isLevel ? subject.front.rect.bottom - other.rect.bottom
+                                                  : subject.front.rect.left - other.rect.left);
+    const Length across = isLevel ? other.rect.height() : other.rect.width();
+    const Length most = least(height, Length::nearestToMillimetres(sketch.forPaper(mostOnPaper)));
+    if (cut <= Length{} || across <= cut || height <= Length{})
+        return;
+    const bool isAbove = side == subject.highSide();
+    const Span part = isAbove ? Span{{}, most} : Span{height - most, height};
+    // Frames lie flush: what differs is how far each front stands back from the frame's face.
+    const PointMm shift((other.box.setback - subject.front.box.setback).inMillimetres(),
+                        (along.low - own.low).inMillimetres());
+    Points outline = frontOutline(other, subject.plane, cut, part);
+    for (PointMm& p : outline)
+        p += shift;
+    const Part named{other.opening, std::nullopt, partBeside("front", side)};
+    drawHatch(sketch, outline, neighbourHatching, {}, named);
+    // Open at the break: the outline runs from its upper end down the back, along the lower edge
+    // and up the face.
+    Points edge = outline;
+    if (!isAbove) {
+        edge.assign(outline.begin() + 2, outline.end());
+        edge.push_back(outline[0]);
+        edge.push_back(outline[1]);
+    }
+    sketch.path(Layer::CutEdge, std::move(edge),
+                most < height ? PathMark::End::Open : PathMark::End::Closed, named);
+}
+
+void drawMember(Sketch& sketch, const SectionSubject& subject, Side side) {
+    constexpr double mostOnPaper = 22;
+    const MemberPlan& member = subject.plan.members[subject.front.neighbours[side].member];
+    const double depth = subject.project.casework.frameThickness.length.inMillimetres();
+    if (!(depth > 0))
+        return;
+    const bool isBelow = side == subject.lowSide();
+    const Length origin = subject.alongCase(subject.front.rect).low;
+    const double low = (subject.alongCase(member.rect).low - origin).inMillimetres();
+    const double high = (subject.alongCase(member.rect).high - origin).inMillimetres();
+    const double near = isBelow ? high : low;
+    const double most = sketch.forPaper(mostOnPaper);
+    const bool isBroken = high - low > most;
+    const double far = isBelow ? std::max(low, high - most) : std::min(high, low + most);
+    const double face = -subject.front.box.setback.inMillimetres();
+    const Points outline{{face, far}, {face, near}, {face + depth, near}, {face + depth, far}};
+    const Part part{std::nullopt, member.id, partBeside("member", side)};
+    drawHatch(sketch, outline, memberHatching, {}, part);
+    sketch.path(Layer::CutEdge, outline, isBroken ? PathMark::End::Open : PathMark::End::Closed,
+                part);
+}
+
+} // namespace frontwright
