@@ -2,6 +2,7 @@
 #include "app/windows.h"
 #include "ui/files/crash_report.h"
 #include "ui/files/state_folder.h"
+#include "ui/look/roomy_style.h"
 #include "ui/look/theme.h"
 
 #include <QApplication>
@@ -37,6 +38,7 @@ int runWindow(const WindowCommand& command, int argc, char** argv) {
     QApplication::setApplicationName(QStringLiteral("frontwright"));
     QGuiApplication::setDesktopFileName(QStringLiteral("org.frontwright.frontwright"));
     writeCrashReportsTo(stateFolder(), QStringLiteral(FRONTWRIGHT_VERSION));
+    QApplication::setStyle(new RoomyStyle);
     Windows windows;
     windows.start(command.files);
     return QApplication::exec();
@@ -46,6 +48,7 @@ template<class DrawingCommand>
 int runDrawing(const DrawingCommand& command, int argc, char** argv) {
     drawWithoutDisplay();
     const QApplication app(argc, argv);
+    QApplication::setStyle(new RoomyStyle);
     QApplication::setPalette(windowPalette(themeOf(QApplication::palette())));
     return run(command);
 }

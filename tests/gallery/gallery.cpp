@@ -5,6 +5,7 @@
 #include "tests/gallery/states.h"
 
 #include "ui/files/built_in_catalogue.h"
+#include "ui/look/roomy_style.h"
 #include "ui/look/theme.h"
 
 #include <QApplication>
@@ -47,6 +48,7 @@ int main(int argc, char** argv) {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication app(argc, argv);
+    QApplication::setStyle(new frontwright::RoomyStyle);
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2) {
         std::fputs("frontwright_gallery FOLDER [STATE...]\n", stderr);

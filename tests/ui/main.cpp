@@ -1,3 +1,5 @@
+#include "ui/look/roomy_style.h"
+
 #include <QAccessible>
 #include <QApplication>
 #include <QHashSeed>
@@ -24,6 +26,7 @@ int main(int argc, char** argv) {
     ::testing::InitGoogleTest(&argc, argv);
     QStandardPaths::setTestModeEnabled(true);
     const QApplication app(argc, argv);
+    QApplication::setStyle(new frontwright::RoomyStyle);
     QApplication::setOrganizationName(QStringLiteral("frontwright"));
     QApplication::setApplicationName(QStringLiteral("frontwright-tests"));
     qInstallMessageHandler(failOnWarning);

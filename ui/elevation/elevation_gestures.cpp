@@ -1,3 +1,4 @@
+#include "ui/elevation/case_parts.h"
 #include "ui/elevation/elevation_view.h"
 #include "ui/elevation/member_drag.h"
 #include "ui/elevation/part_drag.h"
@@ -237,12 +238,24 @@ void ElevationView::leaveEvent(QEvent* event) {
 }
 
 void ElevationView::contextMenuEvent(QContextMenuEvent* event) {
+    // By the Menu key there is no place: it is about what is selected.
+    if (event->reason() == QContextMenuEvent::Keyboard) {
+        Q_EMIT contextMenuWanted(event->globalPos(),
+                                 numbersOf(m_session.selection(), m_session.plan()));
+        return;
+    }
     const Hit hit = hitUnder(event->pos());
     if (hit.member)
         m_session.select(Selection::of(*hit.member));
     else if (hit.opening && !m_session.selection().contains(*hit.opening))
         m_session.select(Selection::of(*hit.opening));
-    Q_EMIT contextMenuWanted(event->globalPos());
+    Q_EMIT contextMenuWanted(event->globalPos(), numbersAt(event->pos()));
+}
+
+std::vector<Quantity> ElevationView::numbersAt(QPoint pos) const {
+    if (const auto dimension = m_scene.dimensionAt(pointer(pos, {}).mm, 2 / scale()))
+        return {dimension->quantity};
+    return numbersOf(selectionAt(hitUnder(pos)), m_session.plan());
 }
 
 } // namespace frontwright

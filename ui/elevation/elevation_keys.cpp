@@ -1,5 +1,6 @@
 #include "core/edits/divisions.h"
 #include "core/edits/snap.h"
+#include "ui/elevation/case_parts.h"
 #include "ui/elevation/elevation_view.h"
 #include "ui/elevation/part_words.h"
 #include "ui/elevation/scene_rect.h"
@@ -63,6 +64,8 @@ void ElevationView::keyPressEvent(QKeyEvent* event) {
             nudge(*event);
         else
             walk(key);
+    } else if (key == Qt::Key_Tab || key == Qt::Key_Backtab) {
+        stepParts(key == Qt::Key_Tab ? 1 : -1); // with Ctrl: else it leaves the drawing
     } else if (key == Qt::Key_Return || key == Qt::Key_Enter) {
         wantEntryForSelection(event->modifiers());
     } else if ((key == Qt::Key_Delete || key == Qt::Key_Backspace) && selectedPart()) {
@@ -207,6 +210,18 @@ void ElevationView::walk(int key) {
         return;
     m_session.select(Selection::of(best->opening));
     ensureVisible(inScene(best->rect), 20, 20);
+}
+
+void ElevationView::stepParts(int by) {
+    const auto parts = allParts(m_session.plan());
+    if (parts.empty())
+        return;
+    const auto count = static_cast<int>(parts.size());
+    const auto at = std::find(parts.begin(), parts.end(), m_session.selection());
+    const int now = at == parts.end() ? (by > 0 ? -1 : 0) : static_cast<int>(at - parts.begin());
+    const Selection& next = parts[static_cast<std::size_t>((now + by + count) % count)];
+    m_session.select(next);
+    ensureVisible(inScene(placeOf(next, m_session.plan())), 20, 20);
 }
 
 void ElevationView::wantEntryForSelection(Qt::KeyboardModifiers modifiers) {

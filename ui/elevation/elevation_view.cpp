@@ -1,4 +1,5 @@
 #include "ui/elevation/elevation_view.h"
+#include "ui/elevation/accessible_elevation.h"
 #include "ui/elevation/scene_rect.h"
 
 #include "ui/elevation/finding_place.h"
@@ -8,6 +9,7 @@
 #include <QEvent>
 #include <QFontMetricsF>
 #include <QGestureEvent>
+#include <QPainter>
 #include <QPinchGesture>
 #include <QResizeEvent>
 #include <QScrollBar>
@@ -27,12 +29,14 @@ constexpr double leastScale = 0.02; // px per mm
 constexpr double greatestScale = 40;
 /// Room for the dimensions that a selected front adds.
 constexpr int fitMargin = 36;
+constexpr int focusFrame = 2;
 
 } // namespace
 
 ElevationView::ElevationView(Session& session, QWidget* parent)
     : QGraphicsView(parent),
       m_session(session) {
+    makeElevationAccessible();
     setScene(&m_scene);
     setAccessibleName(tr("Elevation of the case"));
     setAccessibleDescription(tr("Arrow keys walk from front to front, Tab cycles through what lies "
@@ -42,7 +46,8 @@ ElevationView::ElevationView(Session& session, QWidget* parent)
     setViewportUpdateMode(MinimalViewportUpdate);
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
-    setFrameShape(NoFrame);
+    setFrameShape(Box);
+    setLineWidth(focusFrame);
     viewport()->grabGesture(Qt::PinchGesture);
     setTransform(QTransform::fromScale(0.5, -0.5));
     connect(&session, &Session::workChanged, this, [this] {
@@ -202,6 +207,19 @@ void ElevationView::wheelEvent(QWheelEvent* event) {
     }
     zoomBy(std::pow(stepPerNotch, std::clamp(turned, -1.5, 1.5)), event->position());
     event->accept();
+}
+
+bool ElevationView::event(QEvent* event) {
+    if (event->type() == QEvent::Paint) {
+        QPainter painter(this);
+        painter.setPen(QPen(hasFocus() ? accentColour(theme()) : sheetColour(theme()), focusFrame,
+                            Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+        painter.drawRect(rect().adjusted(1, 1, -1, -1));
+        return true;
+    }
+    if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut)
+        update();
+    return QGraphicsView::event(event);
 }
 
 bool ElevationView::viewportEvent(QEvent* event) {

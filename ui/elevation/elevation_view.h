@@ -32,6 +32,10 @@ public:
     /// Pixels per millimetre of the case.
     [[nodiscard]] double scale() const;
     [[nodiscard]] ElevationScene& elevation() { return m_scene; }
+    [[nodiscard]] Session& session() { return m_session; }
+    /// What one may ask for at that place of the viewport: the dimension there, else the hole,
+    /// member or front.
+    [[nodiscard]] std::vector<Quantity> numbersAt(QPoint viewportPos) const;
 
 Q_SIGNALS:
     /// A number on the drawing was clicked, or Enter pressed on a part: it is to be typed, in a
@@ -42,7 +46,7 @@ Q_SIGNALS:
     void dragEnded();
     /// What the pointer is over, for the status bar.
     void hint(const QString& text);
-    void contextMenuWanted(QPoint globalPos);
+    void contextMenuWanted(QPoint globalPos, const std::vector<frontwright::Quantity>& numbers);
 
 public Q_SLOTS:
     /// The distance typed during a drag, nothing while it can't be read.
@@ -64,6 +68,7 @@ protected:
     void changeEvent(QEvent*) override;
     void leaveEvent(QEvent*) override;
     bool viewportEvent(QEvent*) override;
+    bool event(QEvent*) override; ///< draws the frame that shows the keyboard
     bool focusNextPrevChild(bool next) override;
 
 private:
@@ -86,6 +91,7 @@ private:
     void removeHole();
     [[nodiscard]] std::optional<PlacedPart> selectedPart() const;
     void walk(int key);
+    void stepParts(int by); ///< to the next or the last of all parts, round and round
     bool handleDragKey(const QKeyEvent&);
     void wantEntryForSelection(Qt::KeyboardModifiers modifiers = {});
     [[nodiscard]] PointerAt pointer(QPointF viewportPos, Qt::KeyboardModifiers) const;

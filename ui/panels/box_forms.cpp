@@ -34,16 +34,20 @@ PropertyForm* boxForm(Session& session) {
     const QString runners = tr("as the runners ask");
     form->add(specRow(tr("Clearance at each side"), name, &BoxSpec::sideClearance, runners, boxOf,
                       setBox));
+    form->explains(QuantityKind::BoxWidth);
     form->add(
         specRow(tr("Clearance below"), name, &BoxSpec::clearanceBelow, runners, boxOf, setBox));
     form->add(
         specRow(tr("Clearance above"), name, &BoxSpec::clearanceAbove, runners, boxOf, setBox));
     form->add(specRow(tr("Height"), name, &BoxSpec::height, tr("what the opening leaves"), boxOf,
                       setBox));
+    form->explains(QuantityKind::BoxHeight);
     form->add(specRow(tr("Depth"), name, &BoxSpec::depth, boxOf, setBox));
+    form->explains(QuantityKind::BoxDepth);
     form->add(specRow(tr("Front wall"), name, &BoxSpec::wallThickness, boxOf, setBox));
     form->add(specRow(tr("Sides"), name, &BoxSpec::sideThickness, boxOf, setBox));
     form->add(specRow(tr("Groove above lower edge"), name, &BoxSpec::grooveHeight, boxOf, setBox));
+    form->explains(QuantityKind::BottomTop);
     form->add(specRow(tr("Bottom panel"), name, &BoxSpec::bottomThickness, boxOf, setBox));
     return form;
 }
@@ -62,10 +66,13 @@ PropertyForm* mountingForm(Session& session) {
         }));
     form->add(specRow(tr("Length"), name, &MountingSpec::length, tr("longest stocked that fits"),
                       mountingOf, setMounting));
+    form->explains(QuantityKind::ScrewLength);
     form->add(
         specRow(tr("Head recessed by"), name, &MountingSpec::recess, mountingOf, setMounting));
+    form->explains(QuantityKind::ScrewPenetration);
     form->add(specRow(tr("Diameter of the recess tool"), name, &MountingSpec::toolDiameter,
                       mountingOf, setMounting));
+    form->explains(QuantityKind::LeastHoleHeight);
     form->add(PropertyForm::ChoiceRow{
         tr("Pattern"), tr("Choose the screw pattern"),
         [](const Work&) {
@@ -89,8 +96,10 @@ PropertyForm* mountingForm(Session& session) {
     const QString placed = tr("placed where allowed");
     form->add(specRow(tr("From the box's sides"), name, &MountingSpec::fromSides, placed,
                       mountingOf, setMounting));
+    form->explains(QuantityKind::HoleX);
     form->add(specRow(tr("Lower row, from below"), name, &MountingSpec::fromBottom, placed,
                       mountingOf, setMounting));
+    form->explains(QuantityKind::HoleY);
     form->add(specRow(tr("Upper row, from the top"), name, &MountingSpec::fromTop, placed,
                       mountingOf, setMounting));
     return form;

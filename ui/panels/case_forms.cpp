@@ -57,12 +57,14 @@ PropertyForm* caseForm(Session& session) {
         [](const Project& p, EditTarget, WrittenLength v) {
             return setCaseSize(p, v, p.casework.height);
         }});
+    form->explains(QuantityKind::CaseWidth);
     form->add(PropertyForm::LengthRow{
         tr("Height"), tr("Set case height"),
         [](const Project& p, EditTarget) { return std::optional<Length>(p.casework.height); },
         [](const Project& p, EditTarget, WrittenLength v) {
             return setCaseSize(p, p.casework.width, v);
         }});
+    form->explains(QuantityKind::CaseHeight);
     form->add(measureRow(tr("Depth inside"), &CaseMeasures::depth));
     form->add(frameRow(tr("Left stile"), Side::Left));
     form->add(frameRow(tr("Right stile"), Side::Right));

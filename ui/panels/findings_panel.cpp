@@ -1,6 +1,10 @@
 #include "ui/panels/findings_panel.h"
 
+#include "core/findings/cause.h"
+#include "ui/elevation/announcer.h"
+#include "ui/help/topics.h"
 #include "ui/look/theme.h"
+#include "ui/panels/input_field.h"
 
 #include <QEvent>
 #include <QHeaderView>
@@ -19,13 +23,21 @@ namespace frontwright {
 
 namespace {
 
-QIcon severityIcon(Severity severity, Theme theme, int side, qreal ratio) {
+/// On a chosen row the sign takes the row's own text colour: its shape tells it.
+QIcon severityIcon(Severity severity, Theme theme, int side, qreal ratio, const QColor& chosen) {
     QPixmap pixmap(QSize(side, side) * ratio);
     pixmap.setDevicePixelRatio(ratio);
     pixmap.fill(Qt::transparent);
     QPainter painter(&pixmap);
     drawSeverity(painter, QRectF(0, 0, side, side), severity, theme);
-    return QIcon(pixmap);
+    painter.end();
+    QIcon icon(pixmap);
+    painter.begin(&pixmap);
+    painter.setCompositionMode(QPainter::CompositionMode_SourceIn);
+    painter.fillRect(QRect(0, 0, side, side), chosen);
+    painter.end();
+    icon.addPixmap(pixmap, QIcon::Selected);
+    return icon;
 }
 
 /// A button whose text is shortened where the room is too small; the tool tip has it whole.
@@ -48,22 +60,6 @@ protected:
     }
 };
 
-QString summaryOf(const std::vector<Finding>& findings) {
-    int counts[4] = {};
-    for (const Finding& finding : findings)
-        ++counts[static_cast<int>(finding.severity)];
-    if (findings.empty())
-        return FindingsPanel::tr("Nothing to heed.");
-    QStringList parts;
-    const QString words[] = {
-        FindingsPanel::tr("%1 would ruin a part"), FindingsPanel::tr("%1 will not work"),
-        FindingsPanel::tr("%1 outside good practice"), FindingsPanel::tr("%1 to know")};
-    for (int i = 0; i < 4; ++i)
-        if (counts[i] > 0)
-            parts << words[i].arg(counts[i]);
-    return parts.join(QStringLiteral(" · "));
-}
-
 } // namespace
 
 FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
@@ -73,7 +69,8 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
       m_list(new QTreeWidget),
       m_sentence(new QLabel),
       m_reason(new QLabel),
-      m_remedies(new QVBoxLayout) {
+      m_remedies(new QVBoxLayout),
+      m_asks(new QVBoxLayout) {
     m_list->setAccessibleName(tr("Findings"));
     m_list->setHeaderLabels({tr("How grave"), tr("Where"), tr("What")});
     m_list->setRootIsDecorated(false);
@@ -93,6 +90,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     column->addWidget(m_sentence);
     column->addLayout(m_remedies);
     column->addWidget(m_reason);
+    column->addLayout(m_asks);
     column->addStretch();
     auto* scroll = new QScrollArea;
     scroll->setWidget(details);
@@ -110,7 +108,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(6, 2, 6, 6);
     whole->addWidget(m_summary);
-    whole->addWidget(splitter);
+    whole->addWidget(splitter, 1);
 
     connect(m_list, &QTreeWidget::itemSelectionChanged, this, &FindingsPanel::showChosen);
     connect(&session, &Session::workChanged, this, &FindingsPanel::fill);
@@ -134,7 +132,8 @@ void FindingsPanel::fill() {
         for (const Finding& finding : m_shown) {
             const FindingText text = describe(finding, work.project, work.plan, m_session.style());
             auto* item = new QTreeWidgetItem(m_list);
-            item->setIcon(0, severityIcon(finding.severity, theme, side, devicePixelRatioF()));
+            item->setIcon(0, severityIcon(finding.severity, theme, side, devicePixelRatioF(),
+                                          palette().color(QPalette::HighlightedText)));
             item->setText(0, QString::fromStdString(text.severity));
             item->setText(1, QString::fromStdString(text.place));
             item->setText(2, QString::fromStdString(text.sentence));
@@ -143,7 +142,7 @@ void FindingsPanel::fill() {
         for (int i = 0; i < 2; ++i)
             m_list->resizeColumnToContents(i);
     }
-    m_summary->setText(summaryOf(m_shown));
+    m_summary->setText(findingsSummary(m_shown));
     // The same finding stays chosen, with its new figures.
     for (std::size_t i = 0; before && i < m_shown.size(); ++i)
         if (m_shown[i].code == before->code && m_shown[i].where == before->where) {
@@ -164,16 +163,20 @@ std::optional<Finding> FindingsPanel::chosen() const {
 }
 
 void FindingsPanel::clearDetails() {
-    while (QLayoutItem* item = m_remedies->takeAt(0)) {
-        if (item->widget())
-            item->widget()->deleteLater();
-        delete item;
-    }
+    for (QVBoxLayout* buttons : {m_remedies, m_asks})
+        while (QLayoutItem* item = buttons->takeAt(0)) {
+            if (item->widget()) {
+                item->widget()->hide();
+                item->widget()->deleteLater();
+            }
+            delete item;
+        }
 }
 
 void FindingsPanel::showChosen() {
     clearDetails();
     const auto finding = chosen();
+    setHelpTopic(*this, finding ? topicOf(finding->code) : QStringLiteral("window#findings"));
     if (!finding) {
         m_reason->clear();
         m_sentence->setText(m_shown.empty()
@@ -193,17 +196,37 @@ void FindingsPanel::showChosen() {
          remedies(*finding, work.project, *work.catalogue, work.plan, m_session.style())) {
         const QString label = QString::fromStdString(remedy.label);
         auto* button = new RemedyButton(label);
+        button->setObjectName(QStringLiteral("remedy"));
         connect(button, &QPushButton::clicked, this,
                 [this, label, apply = std::move(remedy.apply)] {
                     m_session.apply(label, apply(m_session.project()));
                 });
         m_remedies->addWidget(button);
     }
+    addAsks(*finding);
     if (finding->where.opening)
         m_session.select(Selection::of(*finding->where.opening));
     else if (finding->where.member)
         m_session.select(Selection::of(*finding->where.member));
     Q_EMIT findingChosen(finding);
+}
+
+void FindingsPanel::addAsks(const Finding& finding) {
+    const auto number = numberOf(finding, m_session.plan());
+    if (number) {
+        const std::string_view name = nameOf(number->kind);
+        auto* why = new RemedyButton(
+            tr("Why this number: %1")
+                .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()))));
+        connect(why, &QPushButton::clicked, this,
+                [this, number] { Q_EMIT m_session.numberAsked(*number); });
+        m_asks->addWidget(why);
+    }
+    const InputPlace place = causeOf(finding.code);
+    auto* go = new RemedyButton(tr("Go to: %1").arg(nameOf(place)));
+    connect(go, &QPushButton::clicked, this,
+            [this, place, number] { Q_EMIT m_session.inputAsked(place, number); });
+    m_asks->addWidget(go);
 }
 
 void FindingsPanel::changeEvent(QEvent* event) {

@@ -31,6 +31,7 @@ private:
     void fill();
     void showChosen();
     void clearDetails();
+    void addAsks(const Finding&);
     [[nodiscard]] std::optional<Finding> chosen() const;
 
     Session& m_session;
@@ -39,6 +40,7 @@ private:
     QLabel* m_sentence;
     QLabel* m_reason;
     QVBoxLayout* m_remedies;
+    QVBoxLayout* m_asks; ///< why, and where to change it by hand
     std::vector<Finding> m_shown;
     LengthStyle m_shownStyle;
 };

@@ -46,7 +46,7 @@ SideFit fitOf(const Project& project, EditTarget target, Side side) {
     return project.fronts.fit[side];
 }
 
-void addFitRows(PropertyForm& form, const QString& label, Side side) {
+void addFitRows(PropertyForm& form, const QString& label, Side side, QuantityKind overlay) {
     form.add(PropertyForm::ChoiceRow{
         label, tr("Change how the front fits"),
         [](const Work&) {
@@ -66,6 +66,7 @@ void addFitRows(PropertyForm& form, const QString& label, Side side) {
                                      [side](const Project& p, EditTarget t, WrittenLength v) {
                                          return setFrontFit(p, t, side, {fitOf(p, t, side).fit, v});
                                      }});
+    form.explains(overlay);
 }
 
 } // namespace
@@ -82,18 +83,20 @@ PropertyForm* openingForm(Session& session) {
                                         return renameOpening(p, *t.opening, v);
                                     }});
     form->add(openingRow(session, tr("Width"), tr("Set opening width"), Direction::Columns));
+    form->explains(QuantityKind::OpeningWidth);
     form->add(holdRow(tr("keeps its width"), Direction::Columns));
     form->add(openingRow(session, tr("Height"), tr("Set opening height"), Direction::Rows));
+    form->explains(QuantityKind::OpeningHeight);
     form->add(holdRow(tr("keeps its height"), Direction::Rows));
     return form;
 }
 
 PropertyForm* fitForm(Session& session) {
     auto* form = new PropertyForm(session, tr("Fit of the front"));
-    addFitRows(*form, tr("Left"), Side::Left);
-    addFitRows(*form, tr("Right"), Side::Right);
-    addFitRows(*form, tr("Bottom"), Side::Bottom);
-    addFitRows(*form, tr("Top"), Side::Top);
+    addFitRows(*form, tr("Left"), Side::Left, QuantityKind::OverlayLeft);
+    addFitRows(*form, tr("Right"), Side::Right, QuantityKind::OverlayRight);
+    addFitRows(*form, tr("Bottom"), Side::Bottom, QuantityKind::OverlayBottom);
+    addFitRows(*form, tr("Top"), Side::Top, QuantityKind::OverlayTop);
     form->setOwn(
         [](const Project& p, EditTarget t) {
             const Opening* opening = findOpening(p, *t.opening);
@@ -120,6 +123,7 @@ PropertyForm* stockForm(Session& session) {
                 specOf(p, t, &FrontChoices::thickness, &FrontDefaults::thickness));
         },
         [](const Project& p, EditTarget t, WrittenLength v) { return setThickness(p, t, v); }});
+    form->explains(QuantityKind::FrontThickness);
     followsCase(*form, &FrontChoices::thickness, Choice::Thickness);
     return form;
 }
@@ -149,6 +153,7 @@ PropertyForm* profileForm(Session& session) {
     const QString name = tr("Change the edge profile");
     form->add(specRow(tr("Width into the face"), name, &Profile::width, get, setProfile));
     form->add(specRow(tr("Depth at the edge"), name, &Profile::depth, get, setProfile));
+    form->explains(QuantityKind::EdgeThickness);
     form->add(specRow(tr("Step (raised)"), name, &Profile::step, get, setProfile));
     return form;
 }

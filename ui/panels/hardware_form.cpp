@@ -97,13 +97,16 @@ PropertyForm* hardwareForm(Session& session) {
     form->add(placingRow());
     form->add(
         specRow(tr("Distance from the top"), name, &HardwareSpec::distance, get, setHardware));
+    form->explains(QuantityKind::HandleY);
     form->add(specRow(tr("Two on fronts wider than"), name, &HardwareSpec::twoPast,
                       tr("always one"), get, setHardware));
     form->add(wayRow());
     form->add(specRow(tr("Bolt in hand"), name, &HardwareSpec::boltLength,
                       tr("supplied or stocked"), get, setHardware));
+    form->explains(QuantityKind::BoltLength);
     form->add(specRow(tr("Counterbore depth"), name, &HardwareSpec::counterbore,
                       tr("as the way needs"), get, setHardware));
+    form->explains(QuantityKind::Counterbore);
     form->add(specRow(tr("Counterbore diameter"), name, &HardwareSpec::counterboreDiameter,
                       tr("head and room round it"), get, setHardware));
     form->add(specRow(tr("Access hole diameter"), name, &HardwareSpec::accessDiameter,

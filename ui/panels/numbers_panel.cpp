@@ -1,10 +1,13 @@
 #include "ui/panels/numbers_panel.h"
 
-#include "core/lengths/format.h"
+#include "core/amounts/measure.h"
+#include "ui/help/topics.h"
+#include "ui/panels/number_answer.h"
 
 #include <QHeaderView>
-#include <QLabel>
+#include <QScrollArea>
 #include <QSignalBlocker>
+#include <QSplitter>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
@@ -16,7 +19,7 @@ NumbersPanel::NumbersPanel(Session& session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_list(new QTreeWidget),
-      m_explanation(new QLabel) {
+      m_answer(new NumberAnswer(session)) {
     m_list->setAccessibleName(tr("Computed numbers"));
     m_list->setHeaderLabels({tr("Number"), tr("Value")});
     m_list->setRootIsDecorated(false);
@@ -24,16 +27,25 @@ NumbersPanel::NumbersPanel(Session& session, QWidget* parent)
     m_list->header()->setSectionResizeMode(0, QHeaderView::Stretch);
     m_list->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     m_list->header()->setStretchLastSection(false);
-    m_explanation->setWordWrap(true);
-    m_explanation->setTextFormat(Qt::PlainText);
-    m_explanation->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_explanation->setMinimumHeight(fontMetrics().lineSpacing() * 6);
-    m_explanation->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(m_answer);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setAccessibleName(tr("How the number came about"));
+    auto* splitter = new QSplitter(Qt::Vertical);
+    splitter->addWidget(m_list);
+    splitter->addWidget(scroll);
+    splitter->setSizes({200, 200});
+    splitter->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
-    column->addWidget(m_list, 1);
-    column->addWidget(m_explanation);
+    column->addWidget(splitter);
+    setHelpTopic(*this, QStringLiteral("window#numbers"));
     connect(m_list, &QTreeWidget::currentItemChanged, this, [this] { explain(); });
-    connect(&session, &Session::selectionChanged, this, &NumbersPanel::fill);
+    connect(&session, &Session::selectionChanged, this, [this] {
+        m_asked.reset();
+        fill();
+    });
     connect(&session, &Session::workChanged, this, &NumbersPanel::fill);
     connect(&session, &Session::styleChanged, this, &NumbersPanel::fill);
 }
@@ -41,19 +53,46 @@ NumbersPanel::NumbersPanel(Session& session, QWidget* parent)
 std::vector<Quantity> NumbersPanel::quantities() const {
     const Plan& plan = m_session.plan();
     const Selection& selection = m_session.selection();
-    if (const auto id = selection.lastOpening())
+    std::vector<Quantity> all = quantitiesOfCase(plan);
+    if (const auto id = selection.lastOpening()) {
         if (const FrontPlan* front = plan.frontOf(*id))
-            return quantitiesOfFront(plan, static_cast<std::uint32_t>(front - plan.fronts.data()));
-    if (selection.member)
+            all = quantitiesOfFront(plan, static_cast<std::uint32_t>(front - plan.fronts.data()));
+    } else if (selection.member) {
         if (const MemberPlan* member = plan.memberOf(*selection.member))
-            return quantitiesOfMember(plan,
-                                      static_cast<std::uint32_t>(member - plan.members.data()));
-    return quantitiesOfCase(plan);
+            all =
+                quantitiesOfMember(plan, static_cast<std::uint32_t>(member - plan.members.data()));
+    }
+    if (m_asked && std::find(all.begin(), all.end(), *m_asked) == all.end())
+        all.insert(all.begin(), *m_asked);
+    return all;
 }
 
 void NumbersPanel::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     fill();
+}
+
+void NumbersPanel::ask(Quantity quantity) {
+    if (!measureOf(m_session.plan(), quantity))
+        return;
+    const Selection part = partOf(quantity, m_session.plan());
+    const auto opening = part.lastOpening();
+    if (!opening || m_session.selection().lastOpening() != opening)
+        m_session.select(part);
+    m_asked = quantity;
+    fill();
+    const auto at = std::find(m_shown.begin(), m_shown.end(), quantity);
+    if (at == m_shown.end())
+        return;
+    m_list->setCurrentItem(m_list->topLevelItem(static_cast<int>(at - m_shown.begin())));
+    m_list->setFocus(Qt::OtherFocusReason);
+}
+
+std::optional<Quantity> NumbersPanel::chosen() const {
+    const int row = m_list->indexOfTopLevelItem(m_list->currentItem());
+    return row < 0 || static_cast<std::size_t>(row) >= m_shown.size()
+               ? std::nullopt
+               : std::optional(m_shown[static_cast<std::size_t>(row)]);
 }
 
 void NumbersPanel::fill() {
@@ -84,20 +123,27 @@ void NumbersPanel::fill() {
 }
 
 void NumbersPanel::explain() {
-    const int row = m_list->indexOfTopLevelItem(m_list->currentItem());
-    if (row < 0 || static_cast<std::size_t>(row) >= m_shown.size()) {
-        m_explanation->clear();
-        return;
-    }
-    const auto derivation = derive(m_session.project(), m_session.plan(),
-                                   m_shown[static_cast<std::size_t>(row)], m_session.style());
-    if (!derivation)
-        return;
-    m_explanation->setText(tr("%1 = %2\n%3\n\nRule: %4")
-                               .arg(QString::fromStdString(derivation->name),
-                                    QString::fromStdString(derivation->formula),
-                                    QString::fromStdString(derivation->figures),
-                                    QString::fromStdString(derivation->source.title)));
+    const auto quantity = chosen();
+    m_answer->tell(quantity);
+    setHelpTopic(*this, quantity ? topicOf(quantity->kind) : QStringLiteral("window#numbers"));
+}
+
+Selection partOf(Quantity quantity, const Plan& plan) {
+    using enum QuantityKind;
+    const QuantityKind kind = quantity.kind;
+    const std::size_t item = quantity.item;
+    if (kind == CaseWidth || kind == CaseHeight)
+        return {};
+    if (kind == MemberWidth || kind == MemberLength || kind == MemberReveal)
+        return item < plan.members.size() ? Selection::of(plan.members[item].id) : Selection();
+    if (kind == SpacerWidth)
+        return item < plan.spacers.size()
+                   ? Selection::of(plan.members[plan.spacers[item].member].id)
+                   : Selection();
+    std::size_t front = item;
+    if (kind == StopFromFarEdge || kind == StopFromOpening)
+        front = item < plan.stops.size() ? plan.stops[item].front : plan.fronts.size();
+    return front < plan.fronts.size() ? Selection::of(plan.fronts[front].opening) : Selection();
 }
 
 } // namespace frontwright

@@ -1,5 +1,7 @@
 #include "ui/panels/preset_name_dialog.h"
 
+#include "ui/help/topics.h"
+
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -15,6 +17,7 @@ PresetNameDialog::PresetNameDialog(const QString& title, const QString& proposed
       m_name(new QLineEdit(proposed)),
       m_reason(new QLabel) {
     setWindowTitle(title);
+    setHelpTopic(*this, QStringLiteral("decisions#presets"));
     auto* label = new QLabel(tr("&Name, such as Deep drawers"));
     label->setBuddy(m_name);
     m_name->setAccessibleName(tr("Name of the preset"));

@@ -10,9 +10,12 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+
+#include <memory>
 
 namespace frontwright {
 
@@ -148,6 +151,55 @@ void PropertyForm::add(CheckRow row) {
     });
     m_refreshers.push_back(
         [this, row, box] { box->setChecked(row.get(m_session.project(), m_targets.front())); });
+}
+
+void PropertyForm::explains(QuantityKind kind) {
+    QWidget* field = m_form->itemAt(m_form->rowCount() - 1, QFormLayout::FieldRole)->widget();
+    QWidget* name = m_form->labelForField(field);
+    for (QWidget* widget : {name, field, field->focusProxy()}) {
+        if (!widget)
+            continue;
+        widget->setContextMenuPolicy(Qt::CustomContextMenu);
+        connect(widget, &QWidget::customContextMenuRequested, this,
+                [this, widget, field, kind](QPoint at) {
+                    askWhy(*field, kind, widget->mapToGlobal(at));
+                });
+    }
+}
+
+void PropertyForm::askWhy(QWidget& field, QuantityKind kind, QPoint globalPos) {
+    auto* edit = qobject_cast<QLineEdit*>(field.focusProxy());
+    std::unique_ptr<QMenu> menu(edit ? edit->createStandardContextMenu() : new QMenu);
+    const auto id = m_targets.front().opening;
+    const FrontPlan* front = id ? m_session.plan().frontOf(*id) : nullptr;
+    Quantity quantity{kind, 0, 0};
+    if (front)
+        quantity.item = static_cast<std::uint32_t>(front - m_session.plan().fronts.data());
+    const bool isOfWay = kind == QuantityKind::BoltLength || kind == QuantityKind::Counterbore;
+    if (front && front->hardware && isOfWay)
+        quantity.index = static_cast<std::uint32_t>(front->hardware->chosen);
+    const bool isKnown =
+        (front || kind == QuantityKind::CaseWidth || kind == QuantityKind::CaseHeight) &&
+        measureOf(m_session.plan(), quantity);
+    menu->addSeparator();
+    QAction* why = menu->addAction(tr("Why this &number?"));
+    why->setEnabled(isKnown);
+    connect(why, &QAction::triggered, this,
+            [this, quantity] { Q_EMIT m_session.numberAsked(quantity); });
+    menu->exec(globalPos);
+}
+
+QWidget* PropertyForm::field(const QString& label) const {
+    for (int row = 0; row < m_form->rowCount(); ++row) {
+        const QLayoutItem* item = m_form->itemAt(row, QFormLayout::FieldRole);
+        QWidget* widget = item ? item->widget() : nullptr;
+        if (!widget)
+            continue;
+        const auto* name = qobject_cast<QLabel*>(m_form->labelForField(widget));
+        if (label.isEmpty() || (name && name->text() == label))
+            return widget;
+    }
+    return nullptr;
 }
 
 bool PropertyForm::eventFilter(QObject* watched, QEvent* event) {

@@ -72,6 +72,13 @@ public:
     void setOwn(std::function<bool(const Project&, EditTarget)> isOwn,
                 std::function<Result<Project>(const Project&, EditTarget)> follow);
 
+    /// The last row shows this number of the front's, or decides it where it is left empty: its
+    /// context menu tells how the number came about.
+    void explains(QuantityKind kind);
+    /// The field of that label; the first that takes the keyboard where the label is empty; nullptr
+    /// where there is none.
+    [[nodiscard]] QWidget* field(const QString& label) const;
+
     /// Where the title stands already above the form.
     void hideTitle();
 
@@ -88,6 +95,7 @@ private:
     std::optional<Error> applyToAll(const QString& name, const Change& change);
     void addWidget(const QString& label, QWidget* widget);
     void refreshOwn();
+    void askWhy(QWidget& field, QuantityKind kind, QPoint globalPos);
 
     Session& m_session;
     QVBoxLayout* m_column;

@@ -1,7 +1,9 @@
 #include "ui/panels/selection_panel.h"
 
 #include "core/edits/divisions.h"
+#include "ui/help/topics.h"
 #include "ui/panels/forms.h"
+#include "ui/panels/input_field.h"
 #include "ui/panels/preset_row.h"
 
 #include <QLabel>
@@ -85,6 +87,7 @@ void SelectionPanel::addGroup(QLayout& column, Subject subject, const QString& n
         form->hideTitle();
         return form;
     });
+    setHelpTopic(*fold, QStringLiteral("decisions#") + name);
     const std::size_t index = m_groups.size();
     m_groups.push_back({subject, fold, presets});
     connect(fold, &Fold::made, this, [this, index] { refresh(m_groups[index]); });
@@ -122,6 +125,19 @@ PropertyForm* SelectionPanel::reveal(const QString& name) {
         ensureWidgetVisible(fold->content(), 0, fold->fontMetrics().height());
     });
     return group->form();
+}
+
+QWidget* SelectionPanel::goTo(InputPlace place, std::optional<Quantity> about) {
+    const InputField where = inputField(place, about, m_session.plan(), m_session.selection());
+    m_session.select(where.selection);
+    PropertyForm* form = reveal(where.fold);
+    QWidget* field = form ? form->field(where.label) : nullptr;
+    if (!field)
+        return nullptr;
+    field->setFocus(Qt::ShortcutFocusReason);
+    // The layout has to find the new fields' places first.
+    QTimer::singleShot(0, field, [this, field] { ensureWidgetVisible(field); });
+    return field;
 }
 
 bool SelectionPanel::isWanted(Subject subject) const {

@@ -19,6 +19,8 @@ public:
     void setOpenFolds(const QStringList& names);
     /// Opens a fold where it may be seen at present, and scrolls there; its form, or nullptr.
     PropertyForm* reveal(const QString& fold);
+    /// Selects what has the decision's field, and puts the keyboard there; the field, or nullptr.
+    QWidget* goTo(InputPlace, std::optional<Quantity> about);
 
 Q_SIGNALS:
     void foldsChanged();

@@ -83,6 +83,9 @@ WaysPanel::WaysPanel(Session& session, QWidget* parent)
     connect(&session, &Session::styleChanged, this, &WaysPanel::fill);
     connect(m_table, &QTableWidget::cellDoubleClicked, this,
             [this](int, int columnIndex) { choose(columnIndex); });
+    // By Enter; where a double click does it too, the second choice changes nothing.
+    connect(m_table, &QTableWidget::cellActivated, this,
+            [this](int, int columnIndex) { choose(columnIndex); });
 }
 
 void WaysPanel::showEvent(QShowEvent* event) {
@@ -126,7 +129,7 @@ void WaysPanel::fill() {
         }
     }
     m_note->setText(orderNote(front->hardware->chosen) +
-                    tr("\nDouble-click a column to choose that way."));
+                    tr("\nDouble-click a column, or press Enter in it, to choose that way."));
 }
 
 void WaysPanel::choose(int way) {

@@ -2,6 +2,7 @@
 
 #include "core/findings/finding.h"
 #include "core/plan/plan.h"
+#include "core/plan/quantity.h"
 #include "ui/session/selection.h"
 
 #include <QObject>
@@ -81,6 +82,10 @@ Q_SIGNALS:
     void selectionChanged();
     void styleChanged();
     void refused(const frontwright::Error& error);
+    /// Somebody asks how a number came about, or where a decision is made; whoever shows that
+    /// listens. `about` is the number that the decision was found through.
+    void numberAsked(frontwright::Quantity quantity);
+    void inputAsked(frontwright::InputPlace place, std::optional<frontwright::Quantity> about);
 
 private:
     friend class EditCommand;

@@ -1,5 +1,7 @@
 #include "ui/start/start_page.h"
 
+#include "ui/help/topics.h"
+
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -33,6 +35,7 @@ StartPage::StartPage(Catalogue programs, QWidget* parent)
     : QScrollArea(parent),
       m_programs(std::move(programs)) {
     setAccessibleName(tr("Start page"));
+    setHelpTopic(*this, QStringLiteral("window#start-page"));
     setFrameShape(QFrame::NoFrame);
     setWidgetResizable(true);
     auto* page = new QWidget;

@@ -18,25 +18,42 @@ QAction* ActionList::add(const QString& text, const QString& tip, const QKeySequ
                                                   key.toString(QKeySequence::NativeText))));
     action->setShortcut(key);
     connect(action, &QAction::triggered, this, [run = std::move(run)] { run(); });
-    m_items.push_back({action, std::move(possible)});
+    m_items.push_back({action, std::move(possible), m_menu});
     return action;
 }
 
 void ActionList::addSeparator() {
     auto* separator = new QAction(this);
     separator->setSeparator(true);
-    m_items.push_back({separator, {}});
+    m_items.push_back({separator, {}, m_menu});
+}
+
+void ActionList::setMenu(const QString& title) {
+    m_menu = title;
 }
 
 void ActionList::fill(QMenu& menu) const {
-    for (const Item& item : m_items)
-        menu.addAction(item.action);
+    fill(menu, Which::All);
 }
 
 void ActionList::fillContext(QMenu& menu) const {
-    for (const Item& item : m_items)
-        if (!item.possible || item.possible())
+    fill(menu, Which::Possible);
+}
+
+void ActionList::fill(QMenu& menu, Which which) const {
+    QMenu* inner = nullptr;
+    for (const Item& item : m_items) {
+        if (which == Which::Possible && item.possible && !item.possible())
+            continue;
+        if (item.menu.isEmpty()) {
+            inner = nullptr;
             menu.addAction(item.action);
+            continue;
+        }
+        if (!inner || inner->title() != item.menu)
+            inner = menu.addMenu(item.menu);
+        inner->addAction(item.action);
+    }
 }
 
 void ActionList::update() {

@@ -21,6 +21,9 @@ public:
     QAction* add(const QString& text, const QString& tip, const QKeySequence& key,
                  std::function<bool()> possible, std::function<void()> run);
     void addSeparator();
+    /// What is added from then on stands in a menu of that title within the menu; empty: in the
+    /// menu itself.
+    void setMenu(const QString& title);
 
     void fill(QMenu& menu) const;        ///< all
     void fillContext(QMenu& menu) const; ///< what can be done now
@@ -30,8 +33,13 @@ private:
     struct Item {
         QAction* action;
         std::function<bool()> possible; ///< none for a separator
+        QString menu;                   ///< title of its menu within the menu; empty: none
     };
+    enum class Which : std::uint8_t { All, Possible };
+    void fill(QMenu& menu, Which which) const;
+
     std::vector<Item> m_items;
+    QString m_menu;
 };
 
 } // namespace frontwright

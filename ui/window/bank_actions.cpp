@@ -20,8 +20,10 @@ BankActions::BankActions(Session& session, ActionList& list, StileWidth stileWid
         list.update();
     });
     list.addSeparator();
+    list.setMenu(tr("&Bank"));
     addCopies(list);
     addMirrors(list);
+    list.setMenu({});
 }
 
 void BankActions::addCopies(ActionList& list) {

@@ -19,7 +19,7 @@ EditActions::EditActions(Session& session, QWidget& window)
       m_list(session),
       m_splits(session, window),
       m_undo(session.undoStack().createUndoAction(this, tr("&Undo"))),
-      m_redo(session.undoStack().createRedoAction(this, tr("&Redo"))) {
+      m_redo(session.undoStack().createRedoAction(this, tr("Re&do"))) {
     m_undo->setShortcuts(QKeySequence::keyBindings(QKeySequence::Undo));
     m_redo->setShortcuts(
         {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
@@ -82,7 +82,7 @@ void EditActions::addDivisions() {
                             removeMember(m_session.project(), *m_session.selection().member));
         });
     add(
-        tr("Copy the &bank's divisions here"),
+        tr("Cop&y the bank's divisions here"),
         tr("Divide the last selected opening like the bank of the first"), {},
         [this] { return m_session.selection().openings.size() == 2; }, [this] { copyBank(); });
 }

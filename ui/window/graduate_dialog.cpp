@@ -1,6 +1,7 @@
 #include "ui/window/graduate_dialog.h"
 
 #include "ui/fields/length_field.h"
+#include "ui/help/topics.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -19,6 +20,7 @@ GraduateDialog::GraduateDialog(LengthStyle style, QWidget* parent)
       m_ratio(new QDoubleSpinBox),
       m_stepValue(style.unit == Unit::Inch ? Length::inches(1) : Length::millimetres(20)) {
     setWindowTitle(tr("Graduate the bank"));
+    setHelpTopic(*this, QStringLiteral("window#graduate"));
     m_kind->addItem(tr("By a step: each is deeper by the same length"));
     m_kind->addItem(tr("By a ratio: each is deeper by the same part"));
     m_kind->setAccessibleName(tr("Kind of graduation"));

@@ -1,11 +1,13 @@
 #pragma once
 
 class QMenu;
-class QWidget;
 
 namespace frontwright {
 
-/// The help menu: keys, what printing at another size looks like, cautions, about.
-void addHelp(QMenu& menu, QWidget& window);
+class HelpDesk;
+
+/// The help menu: what is selected, the contents, keys, words, what printing at another size looks
+/// like, cautions.
+void addHelp(QMenu& menu, HelpDesk& desk);
 
 } // namespace frontwright

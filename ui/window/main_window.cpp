@@ -1,8 +1,11 @@
 #include "ui/window/main_window.h"
 
 #include "core/lengths/format.h"
+#include "ui/elevation/announcer.h"
 #include "ui/elevation/value_entry.h"
 #include "ui/files/state_folder.h"
+#include "ui/help/help_desk.h"
+#include "ui/help/shortcut_list.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/panels/numbers_panel.h"
 #include "ui/panels/section_panel.h"
@@ -11,6 +14,7 @@
 #include "ui/panels/wood_panel.h"
 #include "ui/sheets/template_dialog.h"
 #include "ui/window/central_area.h"
+#include "ui/window/ask_actions.h"
 #include "ui/window/edit_actions.h"
 #include "ui/window/file_actions.h"
 #include "ui/window/help.h"
@@ -61,6 +65,8 @@ MainWindow::MainWindow(Catalogue programs, QSettings& settings)
       m_viewSettings(new ViewSettings(settings, m_session, m_file, this)),
       m_viewActions(new ViewActions(m_session, *m_view, *m_viewSettings, this)),
       m_start(new StartPlace(*this, *m_middle, *m_fileActions, m_session.programsCatalogue())),
+      m_askActions(new AskActions(m_session, this)),
+      m_help(new HelpDesk([this] { return shortcutTable(*menuBar()); }, *this)),
       m_selectionLabel(new QLabel) {
     m_middle->addWidget(m_views);
     setCentralWidget(m_middle);
@@ -86,11 +92,15 @@ void MainWindow::listen() {
     connect(&m_session, &Session::refused, this, tell);
     connect(&m_recovery, &Recovery::failed, this, tell);
     connect(m_findings, &FindingsPanel::findingChosen, m_view, &ElevationView::showFinding);
-    connect(m_view, &ElevationView::contextMenuWanted, this, [this](QPoint at) {
-        QMenu menu;
-        m_editActions->fillContext(menu);
-        menu.exec(at);
-    });
+    connect(m_view, &ElevationView::contextMenuWanted, this,
+            [this](QPoint at, const std::vector<Quantity>& numbers) {
+                QMenu menu;
+                m_editActions->fillContext(menu);
+                menu.addSeparator();
+                m_askActions->fillContext(menu, numbers);
+                menu.exec(at);
+            });
+    new Announcer(m_session, *m_view, *m_selectionLabel);
     connect(m_fileActions, &FileActions::caseClosed, this, &MainWindow::showStart);
     connect(&m_session, &Session::started, m_start, &StartPlace::leave);
     connect(&m_session.undoStack(), &QUndoStack::indexChanged, m_start, &StartPlace::leave);
@@ -103,22 +113,25 @@ void MainWindow::listen() {
 void MainWindow::addDocks() {
     const auto dock = [this](const QString& title, const char* name, PanelDock::Maker panel,
                              Qt::DockWidgetArea area) {
-        auto* widget = new PanelDock(title, QString::fromLatin1(name), std::move(panel), this);
+        auto* widget = new PanelDock(withoutMnemonic(title), QString::fromLatin1(name),
+                                     std::move(panel), this);
+        widget->toggleViewAction()->setText(title);
         addDockWidget(area, widget);
+        setHelpTopic(*widget, QStringLiteral("window#") + widget->objectName());
         return widget;
     };
     const auto right = Qt::RightDockWidgetArea;
     setCorner(Qt::BottomRightCorner, right);
     auto* selected = dock(
-        tr("Selected"), "selected", [this] { return new SelectionPanel(m_session); }, right);
+        tr("&Selected"), "selected", [this] { return new SelectionPanel(m_session); }, right);
     auto* numbers = dock(
-        tr("Numbers"), "numbers", [this] { return new NumbersPanel(m_session); }, right);
+        tr("&Numbers"), "numbers", [this] { return new NumbersPanel(m_session); }, right);
     auto* ways = dock(
-        tr("Ways to hold it"), "ways", [this] { return new WaysPanel(m_session); }, right);
+        tr("&Ways to hold it"), "ways", [this] { return new WaysPanel(m_session); }, right);
     auto* wood = dock(
-        tr("Wood and air"), "wood", [this] { return new WoodPanel(m_session); }, right);
+        tr("W&ood and air"), "wood", [this] { return new WoodPanel(m_session); }, right);
     auto* steps = dock(
-        tr("Steps"), "steps", [this] { return stepsPanel(); }, right);
+        tr("S&teps"), "steps", [this] { return stepsPanel(); }, right);
     tabifyDockWidget(selected, numbers);
     tabifyDockWidget(numbers, ways);
     tabifyDockWidget(ways, wood);
@@ -126,14 +139,32 @@ void MainWindow::addDocks() {
     selected->panel();
     selected->raise();
     auto* section = dock(
-        tr("Section"), "section", [this] { return new SectionPanel(m_session); }, right);
+        tr("S&ection"), "section", [this] { return new SectionPanel(m_session); }, right);
     section->panel();
     auto* findings = dock(
-        tr("Findings"), "findings", [this] { return m_findings; }, Qt::BottomDockWidgetArea);
+        tr("&Findings"), "findings", [this] { return m_findings; }, Qt::BottomDockWidgetArea);
     findings->panel();
+    // As wide as the tabs need, whatever the letters' size.
+    const QFontMetrics letters = fontMetrics();
     resizeDocks({selected, section}, {380, 420}, Qt::Vertical);
-    resizeDocks({selected}, {400}, Qt::Horizontal);
-    resizeDocks({findings}, {220}, Qt::Vertical);
+    resizeDocks({selected}, {std::max(400, letters.averageCharWidth() * 62)}, Qt::Horizontal);
+    resizeDocks({findings}, {std::max(220, letters.lineSpacing() * 15)}, Qt::Vertical);
+    answerAsks(*selected, *numbers);
+}
+
+void MainWindow::answerAsks(PanelDock& selected, PanelDock& numbers) {
+    connect(&m_session, &Session::numberAsked, &numbers, [&numbers](Quantity quantity) {
+        numbers.bringForward();
+        qobject_cast<NumbersPanel*>(numbers.panel())->ask(quantity);
+    });
+    connect(&m_session, &Session::inputAsked, &selected,
+            [&selected](InputPlace place, std::optional<Quantity> about) {
+                selected.bringForward();
+                qobject_cast<SelectionPanel*>(selected.panel())->goTo(place, about);
+            });
+    const auto tell = [this] { setHelpTopic(*m_view, topicOf(m_session.selection())); };
+    connect(&m_session, &Session::selectionChanged, m_view, tell);
+    tell();
 }
 
 QWidget* MainWindow::stepsPanel() {
@@ -161,9 +192,16 @@ void MainWindow::addMenus() {
     view->addSeparator();
     m_viewActions->fill(*view);
     view->addSeparator();
-    for (QDockWidget* dock : findChildren<QDockWidget*>())
-        view->addAction(dock->toggleViewAction());
-    addHelp(*menuBar()->addMenu(tr("&Help")), *this);
+    QMenu* panels = view->addMenu(tr("&Panels"));
+    for (QDockWidget* dock : findChildren<QDockWidget*>()) {
+        dock->toggleViewAction()->setStatusTip(
+            tr("Show or hide the panel “%1”").arg(dock->windowTitle()));
+        panels->addAction(dock->toggleViewAction());
+    }
+    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    addHelp(*help, *m_help);
+    help->addSeparator();
+    m_askActions->fill(*help);
 
     QToolBar* bar = addToolBar(tr("Tools"));
     bar->setObjectName(QStringLiteral("tools"));

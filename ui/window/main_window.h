@@ -15,9 +15,12 @@ namespace frontwright {
 
 class CentralArea;
 class EditActions;
+class AskActions;
 class FileActions;
 class FindingsPanel;
 class StartPlace;
+class HelpDesk;
+class PanelDock;
 class ViewActions;
 class ViewSettings;
 
@@ -40,6 +43,7 @@ public:
     [[nodiscard]] Recovery& recovery() { return m_recovery; }
     [[nodiscard]] StartPlace& start() { return *m_start; }
     [[nodiscard]] FindingsPanel& findings() { return *m_findings; }
+    [[nodiscard]] HelpDesk& help() { return *m_help; }
 
 Q_SIGNALS:
     /// A further file was dropped: it wants a window of its own.
@@ -53,6 +57,7 @@ protected:
 private:
     void listen();
     void addDocks();
+    void answerAsks(PanelDock& selected, PanelDock& numbers);
     QWidget* stepsPanel();
     void addMenus();
     void showTitle();
@@ -71,6 +76,8 @@ private:
     ViewSettings* m_viewSettings;
     ViewActions* m_viewActions;
     StartPlace* m_start;
+    AskActions* m_askActions;
+    HelpDesk* m_help;
     QLabel* m_selectionLabel;
 };
 

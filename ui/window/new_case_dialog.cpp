@@ -4,6 +4,7 @@
 #include "core/edits/divisions.h"
 #include "core/lengths/format.h"
 #include "ui/fields/length_field.h"
+#include "ui/help/topics.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -48,6 +49,7 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
       m_fitAmount(new LengthField(tr("Overlay or gap"))),
       m_summary(new QLabel) {
     setWindowTitle(tr("New case"));
+    setHelpTopic(*this, QStringLiteral("window#new-case"));
     m_unit->addItem(tr("Inches"));
     m_unit->addItem(tr("Millimetres"));
     m_unit->setAccessibleName(tr("Unit"));
@@ -64,7 +66,7 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
     form->addRow(tr("&Height, outside"), m_height);
     form->addRow(tr("&Depth, inside"), m_depth);
     form->addRow(tr("&Frame: stiles and rails"), m_frame);
-    form->addRow(tr("&Members between"), m_member);
+    form->addRow(tr("M&embers between"), m_member);
     form->addRow(tr("&Banks side by side"), m_banks);
     form->addRow(tr("D&rawers in each"), m_drawers);
     form->addRow(tr("Fr&onts"), m_fit);

@@ -35,7 +35,7 @@ PresetActions::PresetActions(Session& session, ActionList& list, QWidget& window
       m_window(window) {
     list.addSeparator();
     list.add(
-        tr("&Use a preset…"), tr("Give the selected fronts, or the case, the values of a preset"),
+        tr("Use a pre&set…"), tr("Give the selected fronts, or the case, the values of a preset"),
         QKeySequence(Qt::Key_P),
         [this] {
             return std::ranges::any_of(allPresetKinds, [&](PresetKind kind) {
@@ -44,7 +44,7 @@ PresetActions::PresetActions(Session& session, ActionList& list, QWidget& window
         },
         [this] { use(); });
     list.add(
-        tr("Keep as pre&set…"),
+        tr("Kee&p as preset…"),
         tr("Keep the handle, profile, box or screws of the selected front, or of the case, under a "
            "name"),
         QKeySequence(Qt::SHIFT | Qt::Key_P),

@@ -1,5 +1,7 @@
 #include "ui/window/recovery_dialog.h"
 
+#include "ui/help/topics.h"
+
 #include <QDialogButtonBox>
 #include <QFileInfo>
 #include <QHeaderView>
@@ -16,6 +18,7 @@ RecoveryDialog::RecoveryDialog(QList<RecoveryCopy> copies, QWidget* parent)
       m_copies(std::move(copies)),
       m_list(new QTreeWidget) {
     setWindowTitle(tr("Unsaved work was kept"));
+    setHelpTopic(*this, QStringLiteral("window#recovery"));
     auto* words =
         new QLabel(tr("Frontwright was ended before these cases were saved. Each case file is as "
                       "it was saved last. Open a copy to go on with it under a name of its own: "

@@ -16,7 +16,7 @@ ViewActions::ViewActions(Session& session, ElevationView& view, ViewSettings& ke
       m_view(view),
       m_units(new QActionGroup(this)),
       m_denominators(new QActionGroup(this)),
-      m_dark(new QAction(tr("&Blueprint (dark)"), this)) {
+      m_dark(new QAction(tr("Blueprint (dar&k)"), this)) {
     addZoom();
     addLayers();
     addUnits();
@@ -86,8 +86,9 @@ void ViewActions::addLayers() {
 }
 
 void ViewActions::addUnits() {
-    const auto unit = [this](const QString& text, Unit value) {
+    const auto unit = [this](const QString& text, const QString& tip, Unit value) {
         QAction* action = m_units->addAction(text);
+        action->setStatusTip(tip);
         action->setCheckable(true);
         action->setData(static_cast<int>(value));
         connect(action, &QAction::triggered, this, [this, value] {
@@ -96,10 +97,17 @@ void ViewActions::addUnits() {
             m_session.setStyle(style);
         });
     };
-    unit(tr("&Inches"), Unit::Inch);
-    unit(tr("&Millimetres"), Unit::Millimetre);
-    for (const int denominator : {8, 16, 32, 64}) {
-        QAction* action = m_denominators->addAction(tr("Nearest 1/%1 in").arg(denominator));
+    unit(tr("&Inches"), tr("Show sizes in inches; a bare number means inches"), Unit::Inch);
+    unit(tr("&Millimetres"), tr("Show sizes in millimetres; a bare number means millimetres"),
+         Unit::Millimetre);
+    const std::pair<int, QString> denominators[] = {{8, tr("Nearest 1/&8 in")},
+                                                    {16, tr("Nearest 1/&16 in")},
+                                                    {32, tr("Nearest 1/&32 in")},
+                                                    {64, tr("Nearest 1/&64 in")}};
+    for (const auto& [each, text] : denominators) {
+        const int denominator = each;
+        QAction* action = m_denominators->addAction(text);
+        action->setStatusTip(tr("Show sizes to the nearest 1/%1 in").arg(denominator));
         action->setCheckable(true);
         action->setData(denominator);
         connect(action, &QAction::triggered, this, [this, denominator] {
@@ -134,10 +142,10 @@ void ViewActions::fill(QMenu& menu) {
     menu.addSeparator();
     menu.addActions(m_layers);
     menu.addSeparator();
-    menu.addActions(m_units->actions());
-    menu.addSeparator();
-    menu.addActions(m_denominators->actions());
-    menu.addSeparator();
+    QMenu* units = menu.addMenu(tr("&Units"));
+    units->addActions(m_units->actions());
+    units->addSeparator();
+    units->addActions(m_denominators->actions());
     menu.addAction(m_dark);
 }
 

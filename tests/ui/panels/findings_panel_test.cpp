@@ -24,7 +24,9 @@ protected:
         QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         QApplication::processEvents();
     }
-    QList<QPushButton*> remedyButtons() { return panel().findChildren<QPushButton*>(); }
+    QList<QPushButton*> remedyButtons() {
+        return panel().findChildren<QPushButton*>(QStringLiteral("remedy"));
+    }
     bool present(const Finding& finding) {
         const auto& all = session().work().findings;
         return std::any_of(all.begin(), all.end(), [&](const Finding& f) {

@@ -53,7 +53,7 @@ TEST_F(Kept, AreUnitAndDenominatorOnceChosen) {
     openSample(QStringLiteral("glaze-chest"));
     EXPECT_EQ(session().style(), session().project().style)
         << "the document's, until one is chosen";
-    chooseUnit(window, QStringLiteral("Nearest 1/64 in"));
+    chooseUnit(window, QStringLiteral("Nearest 1/&64 in"));
     chooseUnit(window, QStringLiteral("&Millimetres"));
     EXPECT_FALSE(window.file().isUnsaved());
     MainWindow next(builtInCatalogue(), settings);

@@ -1,0 +1,153 @@
+// Letters half as large again: nothing is cut off; and what is clicked is large enough to be hit.
+
+#include "ui/files/built_in_catalogue.h"
+#include "ui/help/help_window.h"
+
+#include "tests/ui/window/every_dialog.h"
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QComboBox>
+#include <QDockWidget>
+#include <QLabel>
+#include <QLineEdit>
+#include <QTabBar>
+
+namespace frontwright::testing {
+namespace {
+
+constexpr int leastTarget = 24; // WCAG 2.5.8
+
+/// The application's font for as long as it lives.
+class LargerFont {
+public:
+    explicit LargerFont(double factor) : m_before(QApplication::font()) {
+        QFont larger = m_before;
+        larger.setPointSizeF(m_before.pointSizeF() * factor);
+        QApplication::setFont(larger);
+    }
+    LargerFont(const LargerFont&) = delete;
+    LargerFont& operator=(const LargerFont&) = delete;
+    ~LargerFont() { QApplication::setFont(m_before); }
+
+private:
+    QFont m_before;
+};
+
+/// Buttons that shorten their text and keep it whole in the tool tip.
+bool mayShorten(const QWidget& widget) {
+    return !widget.toolTip().isEmpty() &&
+           widget.sizePolicy().horizontalPolicy() == QSizePolicy::Ignored;
+}
+
+std::string told(const QWidget& widget, const QString& text) {
+    return std::string(widget.metaObject()->className()) + " “" + text.toStdString() + "” has " +
+           std::to_string(widget.width()) + " × " + std::to_string(widget.height()) + ", wants " +
+           std::to_string(widget.sizeHint().width()) + " × " +
+           std::to_string(widget.sizeHint().height());
+}
+
+void expectWhole(const QWidget& top) {
+    for (const auto* button : top.findChildren<QAbstractButton*>()) {
+        if (!button->isVisibleTo(&top) || button->text().isEmpty() || mayShorten(*button))
+            continue;
+        const int text = button->fontMetrics().size(Qt::TextShowMnemonic, button->text()).width();
+        EXPECT_GE(button->width(), text) << told(*button, button->text());
+        EXPECT_GE(button->height(), button->fontMetrics().height())
+            << told(*button, button->text());
+    }
+    for (const auto* label : top.findChildren<QLabel*>()) {
+        if (!label->isVisibleTo(&top) || label->text().isEmpty())
+            continue;
+        const int wanted =
+            label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
+        EXPECT_GE(label->height(), std::min(wanted, label->sizeHint().height()))
+            << told(*label, label->text());
+        if (label->wordWrap())
+            EXPECT_GE(label->height(), wanted) << told(*label, label->text());
+        else
+            EXPECT_GE(label->width(), label->minimumSizeHint().width())
+                << told(*label, label->text());
+    }
+    for (const auto* bar : top.findChildren<QTabBar*>())
+        for (int i = 0; bar->isVisibleTo(&top) && i < bar->count(); ++i)
+            EXPECT_GE(bar->tabRect(i).width(),
+                      bar->fontMetrics().size(Qt::TextShowMnemonic, bar->tabText(i)).width())
+                << told(*bar, bar->tabText(i));
+    for (const auto* edit : top.findChildren<QLineEdit*>())
+        if (edit->isVisibleTo(&top))
+            EXPECT_GE(edit->height(), edit->fontMetrics().height()) << told(*edit, edit->text());
+}
+
+void expectLargeEnough(const QWidget& top) {
+    for (const QWidget* widget : top.findChildren<QWidget*>()) {
+        const bool isTarget = qobject_cast<const QAbstractButton*>(widget) ||
+                              qobject_cast<const QComboBox*>(widget) ||
+                              (qobject_cast<const QLineEdit*>(widget) &&
+                               !qobject_cast<const QComboBox*>(widget->parentWidget()));
+        // What a style draws inside another control, and a title bar's own buttons, are not ours.
+        if (!isTarget || !widget->isVisibleTo(&top) ||
+            widget->objectName().startsWith(QLatin1String("qt_")))
+            continue;
+        EXPECT_GE(widget->height(), leastTarget)
+            << told(*widget, widget->accessibleName()) << " in "
+            << widget->parentWidget()->metaObject()->className();
+        EXPECT_GE(widget->width(), leastTarget) << told(*widget, widget->accessibleName());
+    }
+}
+
+void settle() {
+    for (int turn = 0; turn < 5; ++turn)
+        QApplication::processEvents();
+}
+
+class LargeLetters : public ::testing::TestWithParam<double> {};
+
+TEST_P(LargeLetters, LeaveTheWindowWhole) {
+    const LargerFont larger(GetParam());
+    const QTemporaryDir folder;
+    QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+    MainWindow window(builtInCatalogue(), settings);
+    window.openPath(samplePath(QStringLiteral("first-try")));
+    window.show();
+    const auto& plan = window.session().plan();
+    for (QDockWidget* dock : window.findChildren<QDockWidget*>()) {
+        dock->raise();
+        for (const Selection& selection : {Selection(), Selection::of(plan.fronts[0].opening),
+                                           Selection::of(plan.members[4].id)}) {
+            window.session().select(selection);
+            settle();
+            expectWhole(window);
+            expectLargeEnough(window);
+        }
+    }
+}
+
+TEST_P(LargeLetters, LeaveEveryDialogWhole) {
+    const LargerFont larger(GetParam());
+    const QTemporaryDir folder;
+    QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+    Session session(builtInCatalogue());
+    ASSERT_FALSE(session.start(threeRows()));
+    for (const auto& dialog : everyDialog(session, settings)) {
+        dialog->show();
+        settle();
+        SCOPED_TRACE(dialog->windowTitle().toStdString());
+        expectWhole(*dialog);
+        expectLargeEnough(*dialog);
+    }
+}
+
+TEST_P(LargeLetters, LeaveTheHelpWhole) {
+    const LargerFont larger(GetParam());
+    HelpWindow help([] { return QString(); }, nullptr);
+    help.showTopic(QStringLiteral("start"));
+    settle();
+    expectWhole(help);
+    expectLargeEnough(help);
+}
+
+INSTANTIATE_TEST_SUITE_P(Factors, LargeLetters, ::testing::Values(1.0, 1.5));
+
+} // namespace
+} // namespace frontwright::testing

@@ -1,0 +1,224 @@
+#include "ui/elevation/case_parts.h"
+
+#include "core/lengths/format.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace frontwright {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("CaseParts", text);
+}
+
+QString text(Length length, LengthStyle style) {
+    return QString::fromStdString(shown(length, style));
+}
+
+const FrontPlan* frontOf(const Selection& selection, const Plan& plan) {
+    const auto id = selection.lastOpening();
+    return id ? plan.frontOf(*id) : nullptr;
+}
+
+std::uint32_t indexOf(const FrontPlan& front, const Plan& plan) {
+    return static_cast<std::uint32_t>(&front - plan.fronts.data());
+}
+
+bool isUpright(MemberKind kind) {
+    return kind == MemberKind::Stile || kind == MemberKind::OuterStile;
+}
+
+QString outerName(const MemberPlan& member, const Plan& plan) {
+    if (isUpright(member.kind))
+        return member.rect.left == plan.outline.left ? tr("Left stile") : tr("Right stile");
+    return member.rect.bottom == plan.outline.bottom ? tr("Bottom rail") : tr("Top rail");
+}
+
+QString memberName(const MemberPlan& member, const Project& project, const Plan& plan) {
+    if (member.kind == MemberKind::OuterStile || member.kind == MemberKind::OuterRail)
+        return outerName(member, plan);
+    const bool upright = isUpright(member.kind);
+    const auto index = static_cast<std::uint32_t>(&member - plan.members.data());
+    for (const FrontPlan& front : plan.fronts)
+        if (front.neighbours[upright ? Side::Right : Side::Top].member == index)
+            return (upright ? tr("Divider right of %1") : tr("Rail above %1"))
+                .arg(QString::fromStdString(label(project, front)));
+    return upright ? tr("Divider") : tr("Rail");
+}
+
+bool isOf(const Finding& finding, const Selection& part) {
+    if (part.member)
+        return finding.where.member == part.member;
+    if (finding.where.opening != part.lastOpening())
+        return false;
+    if (part.mountingHole)
+        return finding.where.mountingHole == part.mountingHole;
+    return !part.handleHole || finding.where.handleHole == part.handleHole;
+}
+
+CaseRect round(const FrontPlan& front, const Selection& hole) {
+    const bool isScrew = hole.mountingHole.has_value();
+    // Somewhat more than the hole, for the eye to be led there.
+    const Length reach = isScrew ? front.mounting.clearanceHole : front.hardware->holeDiameter;
+    const CasePoint at =
+        isScrew ? CasePoint{front.box.origin.x + front.mounting.holes[*hole.mountingHole].at.x,
+                            front.box.origin.y + front.mounting.holes[*hole.mountingHole].at.y}
+                : CasePoint{front.rect.left + front.hardware->holes[*hole.handleHole].x,
+                            front.rect.bottom + front.hardware->holes[*hole.handleHole].y};
+    return {at.x - reach, at.y - reach, at.x + reach, at.y + reach};
+}
+
+} // namespace
+
+std::vector<Selection> outerParts(const Plan& plan) {
+    std::vector<Selection> parts;
+    parts.reserve(plan.fronts.size() + plan.members.size());
+    for (const FrontPlan& front : plan.fronts)
+        parts.push_back(Selection::of(front.opening));
+    for (const MemberPlan& member : plan.members)
+        parts.push_back(Selection::of(member.id));
+    return parts;
+}
+
+std::vector<Selection> holesOf(const Plan& plan, const Selection& part) {
+    const FrontPlan* front = frontOf(part, plan);
+    std::vector<Selection> holes;
+    if (!front || part.mountingHole || part.handleHole)
+        return holes;
+    for (std::uint32_t i = 0; i < front->mounting.holes.size(); ++i) {
+        holes.push_back(Selection::of(front->opening));
+        holes.back().mountingHole = i;
+    }
+    const auto handles = front->hardware ? front->hardware->holes.size() : 0;
+    for (std::uint32_t i = 0; i < handles; ++i) {
+        holes.push_back(Selection::of(front->opening));
+        holes.back().handleHole = i;
+    }
+    return holes;
+}
+
+std::vector<Selection> allParts(const Plan& plan) {
+    std::vector<Selection> all;
+    for (Selection& part : outerParts(plan)) {
+        const auto holes = holesOf(plan, part);
+        all.push_back(std::move(part));
+        all.insert(all.end(), holes.begin(), holes.end());
+    }
+    return all;
+}
+
+bool isThere(const Plan& plan, const Selection& part) {
+    if (part.member)
+        return plan.memberOf(*part.member) != nullptr;
+    const FrontPlan* front = frontOf(part, plan);
+    if (!front)
+        return false;
+    if (part.mountingHole)
+        return *part.mountingHole < front->mounting.holes.size();
+    return !part.handleHole ||
+           (front->hardware && *part.handleHole < front->hardware->holes.size());
+}
+
+QString nameOf(const Selection& part, const Project& project, const Plan& plan) {
+    if (!isThere(plan, part))
+        return {};
+    if (part.member)
+        return memberName(*plan.memberOf(*part.member), project, plan);
+    if (part.mountingHole)
+        return tr("Screw hole %1").arg(*part.mountingHole + 1);
+    if (part.handleHole)
+        return tr("Handle hole %1").arg(*part.handleHole + 1);
+    return tr("Front %1").arg(QString::fromStdString(label(project, *frontOf(part, plan))));
+}
+
+QString sizeOf(const Selection& part, const Plan& plan, LengthStyle style) {
+    if (!isThere(plan, part))
+        return {};
+    if (part.member) {
+        const MemberPlan& member = *plan.memberOf(*part.member);
+        const bool upright = isUpright(member.kind);
+        return tr("%1 wide, %2 long")
+            .arg(text(upright ? member.rect.width() : member.rect.height(), style),
+                 text(upright ? member.rect.height() : member.rect.width(), style));
+    }
+    const FrontPlan& front = *frontOf(part, plan);
+    const QString place = tr("%1 from the left, %2 from below");
+    if (part.mountingHole) {
+        const auto& at = front.mounting.holes[*part.mountingHole].at;
+        return place.arg(text(at.x, style), text(at.y, style));
+    }
+    if (part.handleHole) {
+        const auto& at = front.hardware->holes[*part.handleHole];
+        return place.arg(text(at.x, style), text(at.y, style));
+    }
+    return tr("%1 × %2").arg(text(front.rect.width(), style), text(front.rect.height(), style));
+}
+
+QString heedOf(const Selection& part, const Work& work, LengthStyle style) {
+    QStringList sentences;
+    for (const Finding& finding : work.findings) {
+        if (!isOf(finding, part))
+            continue;
+        const FindingText words = describe(finding, work.project, work.plan, style);
+        sentences << tr("%1: %2").arg(QString::fromStdString(words.severity),
+                                      QString::fromStdString(words.sentence));
+    }
+    return sentences.join(u' ');
+}
+
+CaseRect placeOf(const Selection& part, const Plan& plan) {
+    if (!isThere(plan, part))
+        return {};
+    if (part.member)
+        return plan.memberOf(*part.member)->rect;
+    const FrontPlan& front = *frontOf(part, plan);
+    return part.mountingHole || part.handleHole ? round(front, part) : front.rect;
+}
+
+std::vector<Quantity> numbersOf(const Selection& part, const Plan& plan) {
+    using enum QuantityKind;
+    std::vector<Quantity> numbers;
+    const auto add = [&](QuantityKind kind, std::uint32_t item, std::uint32_t index = 0) {
+        const Quantity quantity{kind, item, index};
+        if (measureOf(plan, quantity))
+            numbers.push_back(quantity);
+    };
+    if (part.isEmpty()) {
+        add(CaseWidth, 0);
+        add(CaseHeight, 0);
+    } else if (!isThere(plan, part)) {
+        return {};
+    } else if (part.member) {
+        const auto index =
+            static_cast<std::uint32_t>(plan.memberOf(*part.member) - plan.members.data());
+        for (const QuantityKind kind : {MemberWidth, MemberLength, MemberReveal})
+            add(kind, index);
+    } else {
+        const std::uint32_t front = indexOf(*frontOf(part, plan), plan);
+        if (part.mountingHole)
+            for (const QuantityKind kind : {HoleX, HoleY, ScrewTipCover, ScrewPenetration})
+                add(kind, front, *part.mountingHole);
+        if (part.handleHole)
+            for (const QuantityKind kind : {HandleX, HandleY})
+                add(kind, front, *part.handleHole);
+        for (const QuantityKind kind : {FrontWidth, FrontHeight, OpeningWidth, OpeningHeight})
+            add(kind, front);
+    }
+    return numbers;
+}
+
+Selection selectionAt(const Hit& hit) {
+    if (hit.member)
+        return Selection::of(*hit.member);
+    if (!hit.opening)
+        return {};
+    Selection selection = Selection::of(*hit.opening);
+    selection.mountingHole = hit.mountingHole;
+    selection.handleHole = hit.handleHole;
+    return selection;
+}
+
+} // namespace frontwright

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <QProxyStyle>
+
+namespace frontwright {
+
+/// The platform's own style, but nothing that is clicked is lower than 24 pixels (WCAG 2.5.8).
+class RoomyStyle : public QProxyStyle {
+    Q_OBJECT
+public:
+    [[nodiscard]] QSize sizeFromContents(ContentsType, const QStyleOption*, const QSize& contents,
+                                         const QWidget*) const override;
+};
+
+} // namespace frontwright

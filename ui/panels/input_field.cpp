@@ -1,0 +1,220 @@
+#include "ui/panels/input_field.h"
+
+#include <QCoreApplication>
+
+namespace frontwright {
+
+namespace {
+
+// Labels are the forms' own, in their contexts.
+QString inCase(const char* label) {
+    return QCoreApplication::translate("CaseForms", label);
+}
+QString inFront(const char* label) {
+    return QCoreApplication::translate("FrontForms", label);
+}
+QString inBox(const char* label) {
+    return QCoreApplication::translate("BoxForms", label);
+}
+QString inHardware(const char* label) {
+    return QCoreApplication::translate("HardwareForm", label);
+}
+
+/// The front that a number is of; for a spacer or a stop the one that it sets.
+const FrontPlan* frontOf(const Quantity& about, const Plan& plan) {
+    using enum QuantityKind;
+    const QuantityKind kind = about.kind;
+    if (kind == CaseWidth || kind == CaseHeight || kind == MemberWidth || kind == MemberLength ||
+        kind == MemberReveal)
+        return nullptr;
+    std::uint32_t front = about.item;
+    if (kind == SpacerWidth)
+        front = about.item < plan.spacers.size() ? plan.spacers[about.item].lower : 0;
+    else if (kind == StopFromFarEdge || kind == StopFromOpening)
+        front = about.item < plan.stops.size() ? plan.stops[about.item].front : 0;
+    return front < plan.fronts.size() ? &plan.fronts[front] : nullptr;
+}
+
+Side sideOf(QuantityKind kind) {
+    using enum QuantityKind;
+    if (kind == OverlayLeft || kind == GapLeft)
+        return Side::Left;
+    if (kind == OverlayRight || kind == GapRight || kind == OpeningWidth || kind == FrontWidth)
+        return Side::Right;
+    if (kind == OverlayTop || kind == GapTop)
+        return Side::Top;
+    return Side::Bottom;
+}
+
+Selection ofFront(std::optional<Quantity> about, const Plan& plan, const Selection& now) {
+    const FrontPlan* front = about ? frontOf(*about, plan) : nullptr;
+    if (front)
+        return now.contains(front->opening) ? now : Selection::of(front->opening);
+    // What holds for the case can be changed with nothing selected, but not at a member.
+    return now.member ? Selection() : now;
+}
+
+Selection ofOpening(std::optional<Quantity> about, const Plan& plan, const Selection& now) {
+    Selection selection = ofFront(about, plan, now);
+    if (selection.openings.empty() && !plan.fronts.empty())
+        selection = Selection::of(plan.fronts.front().opening);
+    return selection;
+}
+
+Selection ofMember(std::optional<Quantity> about, const Plan& plan, const Selection& now) {
+    if (about) {
+        using enum QuantityKind;
+        const bool isMembers = about->kind == MemberWidth || about->kind == MemberLength ||
+                               about->kind == MemberReveal;
+        std::uint32_t member = plan.members.empty() ? 0 : about->item;
+        if (!isMembers) {
+            if (about->kind == SpacerWidth && about->item < plan.spacers.size())
+                member = plan.spacers[about->item].member;
+            else if (const FrontPlan* front = frontOf(*about, plan))
+                member = front->neighbours[sideOf(about->kind)].member;
+            else
+                member = 0;
+        }
+        if (member < plan.members.size())
+            return Selection::of(plan.members[member].id);
+    }
+    if (now.member || plan.members.empty())
+        return now;
+    return Selection::of(plan.members.front().id);
+}
+
+QString sideLabel(std::optional<Quantity> about) {
+    switch (about ? sideOf(about->kind) : Side::Left) {
+    case Side::Left:
+        return inFront("Left");
+    case Side::Right:
+        return inFront("Right");
+    case Side::Bottom:
+        return inFront("Bottom");
+    case Side::Top:
+        break;
+    }
+    return inFront("Top");
+}
+
+QString boxLabel(std::optional<Quantity> about) {
+    using enum QuantityKind;
+    if (!about)
+        return {};
+    if (about->kind == BoxDepth)
+        return inBox("Depth");
+    if (about->kind == BoxWidth)
+        return inBox("Clearance at each side");
+    if (about->kind == BottomTop || about->kind == LeastHoleHeight)
+        return inBox("Groove above lower edge");
+    return about->kind == BoxHeight ? inBox("Height") : inBox("Front wall");
+}
+
+QString mountingLabel(std::optional<Quantity> about) {
+    using enum QuantityKind;
+    if (!about)
+        return {};
+    if (about->kind == HoleX)
+        return inBox("From the box's sides");
+    if (about->kind == HoleY)
+        return inBox("Lower row, from below");
+    if (about->kind == LeastHoleHeight)
+        return inBox("Diameter of the recess tool");
+    return inBox("Length");
+}
+
+QString hardwareLabel(std::optional<Quantity> about) {
+    using enum QuantityKind;
+    if (about && (about->kind == HandleX || about->kind == HandleY))
+        return inHardware("Placed");
+    if (about && about->kind == BoltLength)
+        return inHardware("Bolt in hand");
+    if (about && (about->kind == Counterbore || about->kind == WoodUnderHead))
+        return inHardware("Counterbore depth");
+    return inHardware("Handle");
+}
+
+bool isAboutScrews(std::optional<Quantity> about) {
+    return about && about->kind >= QuantityKind::ScrewLength &&
+           about->kind <= QuantityKind::LeastHoleHeight;
+}
+
+} // namespace
+
+QString nameOf(InputPlace place) {
+    const auto tr = [](const char* text) {
+        return QCoreApplication::translate("InputField", text);
+    };
+    switch (place) {
+    case InputPlace::CaseSize:
+        return tr("Size of the case");
+    case InputPlace::Frame:
+        return tr("Frame");
+    case InputPlace::Divisions:
+        return tr("Opening");
+    case InputPlace::MemberWidth:
+        return tr("Width of the member");
+    case InputPlace::Fit:
+        return tr("Fit of the front");
+    case InputPlace::Thickness:
+        return tr("Thickness and wood");
+    case InputPlace::Profile:
+        return tr("Edge profile");
+    case InputPlace::Box:
+        return tr("Drawer box");
+    case InputPlace::Runner:
+        return tr("Runners");
+    case InputPlace::Mounting:
+        return tr("Mounting screws");
+    case InputPlace::Hardware:
+        return tr("Handle");
+    case InputPlace::Limits:
+        return tr("Limits");
+    case InputPlace::Catalogue:
+        break;
+    }
+    return tr("Choice from the catalogue");
+}
+
+InputField inputField(InputPlace place, std::optional<Quantity> about, const Plan& plan,
+                      const Selection& now) {
+    const Selection front = ofFront(about, plan, now);
+    const bool upright = about && (about->kind == QuantityKind::CaseHeight ||
+                                   about->kind == QuantityKind::OpeningHeight ||
+                                   about->kind == QuantityKind::FrontHeight);
+    switch (place) {
+    case InputPlace::CaseSize:
+        return {{}, QStringLiteral("case"), upright ? inCase("Height") : inCase("Width")};
+    case InputPlace::Frame:
+        return {{}, QStringLiteral("case"), upright ? inCase("Bottom rail") : inCase("Left stile")};
+    case InputPlace::Divisions:
+        return {ofOpening(about, plan, now), QStringLiteral("opening"),
+                upright ? inFront("Height") : inFront("Width")};
+    case InputPlace::MemberWidth:
+        return {ofMember(about, plan, now), QStringLiteral("member"),
+                QCoreApplication::translate("frontwright::SelectionPanel", "Width")};
+    case InputPlace::Fit:
+        return {front, QStringLiteral("fit"), sideLabel(about)};
+    case InputPlace::Thickness:
+        return {front, QStringLiteral("stock"), inFront("Thickness")};
+    case InputPlace::Profile:
+        return {front, QStringLiteral("profile"), inFront("Family")};
+    case InputPlace::Box:
+        return {front, QStringLiteral("box"), boxLabel(about)};
+    case InputPlace::Runner:
+        return {front, QStringLiteral("box"), inBox("Runners")};
+    case InputPlace::Mounting:
+        return {front, QStringLiteral("mounting"), mountingLabel(about)};
+    case InputPlace::Hardware:
+        return {front, QStringLiteral("hardware"), hardwareLabel(about)};
+    case InputPlace::Limits:
+        return {{}, QStringLiteral("limits"), {}};
+    case InputPlace::Catalogue:
+        break;
+    }
+    return isAboutScrews(about)
+               ? InputField{front, QStringLiteral("mounting"), inBox("Screw")}
+               : InputField{front, QStringLiteral("hardware"), inHardware("Handle")};
+}
+
+} // namespace frontwright

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/plan/quantity.h"
+#include "ui/session/selection.h"
+
+#include <QString>
+
+namespace frontwright {
+
+/// For labels: "Fit of the front".
+QString nameOf(InputPlace);
+
+/// Where a decision is made in the selection panel.
+struct InputField {
+    Selection selection; ///< what has to be selected for the field to be there
+    QString fold;        ///< the fold's stable name
+    QString label;       ///< of the field, as it is shown; empty: the fold's first
+    friend bool operator==(const InputField&, const InputField&) = default;
+};
+
+/// `about` is the number that the decision was found through: of a hole's place the pattern's
+/// distance is led to, of a left overlay the left side. What is selected stays so where it has the
+/// field; else the number's own part is selected.
+InputField inputField(InputPlace, std::optional<Quantity> about, const Plan&, const Selection&);
+
+} // namespace frontwright
