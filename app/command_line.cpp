@@ -157,6 +157,9 @@ Result<Command> readCommandLine(const std::vector<std::string>& arguments) {
         return readTemplates(arguments);
     if (arguments[0] == "picture")
         return readPicture(arguments);
+    if (arguments[0] == "rules")
+        return arguments.size() == 1 ? Result<Command>(Command(RulesCommand{}))
+                                     : usage("rules wants nothing more");
     if (arguments.size() > 1 && arguments[0].find_first_of("./-") == std::string::npos)
         return usage(arguments[0] + " is not a command");
     const auto options = sorted(arguments, 0, {}, {});
@@ -190,6 +193,7 @@ std::string helpText() {
            "                                        how it will look; reveals ten times as wide\n"
            "  frontwright picture FILE --window -o OUT.png\n"
            "                                        the whole window\n"
+           "  frontwright rules                     every rule, its value and its source\n"
            "  frontwright --help | --version\n"
            "\n"
            "Print templates at 100 %, and measure the check bars before you drill.\n";

@@ -40,6 +40,8 @@ enum class PictureOf : std::uint8_t {
     LookReveals, ///< the rendering with its reveals exaggerated
     Window       ///< the whole window, as the README shows it
 };
+/// Every rule and its source, as a page.
+struct RulesCommand {};
 struct PictureCommand {
     std::string file;
     std::string out; ///< .svg or .png; a window as .png only
@@ -49,7 +51,7 @@ struct HelpCommand {};
 struct VersionCommand {};
 
 using Command = std::variant<WindowCommand, CheckCommand, PlanCommand, TemplatesCommand,
-                             PictureCommand, HelpCommand, VersionCommand>;
+                             PictureCommand, RulesCommand, HelpCommand, VersionCommand>;
 
 /// Reads the arguments after the program's name. Error: what can't be understood, and what could.
 Result<Command> readCommandLine(const std::vector<std::string>& arguments);

@@ -5,6 +5,7 @@
 #include "core/drawings/plain_marks.h"
 #include "core/drawings/rendering.h"
 #include "core/reports/report.h"
+#include "core/rules/rules.h"
 #include "core/sheets/sheets.h"
 #include "ui/files/built_in_catalogue.h"
 #include "ui/files/revision.h"
@@ -206,6 +207,11 @@ int run(const PlanCommand& command) {
     const Work& w = *work.value();
     print(command.form == ReportForm::Json ? planJson(w.project, w.plan, w.project.style)
                                            : planText(w.project, w.plan, w.project.style));
+    return exitWell;
+}
+
+int run(const RulesCommand&) {
+    print(rulesPage(builtInCatalogue()));
     return exitWell;
 }
 

@@ -18,6 +18,8 @@ int run(const TemplatesCommand&);
 /// Precondition: a QApplication exists.
 int run(const PictureCommand&);
 
+int run(const RulesCommand&);
+
 /// Prints the sentence and gives exitUnusable.
 int failedWith(const Error&);
 

@@ -64,6 +64,7 @@ struct Runner {
         return runDrawing(command, argc, argv);
     }
     int operator()(const PictureCommand& command) const { return runDrawing(command, argc, argv); }
+    int operator()(const RulesCommand& command) const { return run(command); }
     int operator()(const HelpCommand&) const {
         std::fputs(helpText().c_str(), stdout);
         return exitWell;

@@ -80,6 +80,7 @@ struct Turner {
     }
     void operator()(TextMark& text) const { text.at = turned(text.at); }
     void operator()(DimensionMark&) const {}
+    void operator()(ToneMark& tone) const { tone.points = turned(std::move(tone.points)); }
 };
 
 } // namespace

@@ -77,9 +77,10 @@ Result<Project> changeHardware(const Typing& t, Change change) {
     return setHardware(t.project, t.target(), hardware);
 }
 
-Result<Project> setScrewLength(const Typing& t) {
+template<class Change>
+Result<Project> changeMounting(const Typing& t, Change change) {
     MountingSpec mounting = specOf(t, &FrontChoices::mounting, &FrontDefaults::mounting);
-    mounting.length = t.value;
+    change(mounting);
     return setMounting(t.project, t.target(), mounting);
 }
 
@@ -178,6 +179,10 @@ Result<Project> setQuantity(const Project& project, const Plan& plan, Quantity q
         return t.follows("the wood, the air and the sizes when cut");
     case QuantityKind::FixedRow:
         return t.follows("where the screws are");
+    case QuantityKind::CaseWeight:
+    case QuantityKind::CaseContents:
+    case QuantityKind::CaseStorage:
+        return t.follows("all drawers and the frame");
     case QuantityKind::MemberWidth:
         return setMemberWidth(project, plan.members[quantity.item].id, typed);
     case QuantityKind::MemberLength:
@@ -225,7 +230,7 @@ Result<Project> setQuantity(const Project& project, const Plan& plan, Quantity q
     case QuantityKind::BottomTop:
         return t.follows("the groove's height and the bottom");
     case QuantityKind::ScrewLength:
-        return setScrewLength(t);
+        return changeMounting(t, [&](MountingSpec& spec) { spec.length = typed; });
     case QuantityKind::ScrewLeastLength:
     case QuantityKind::ScrewGreatestLength:
         return t.follows("wall, front, recess and the least penetration and cover");
@@ -238,6 +243,21 @@ Result<Project> setQuantity(const Project& project, const Plan& plan, Quantity q
         return setHole(t, Coordinate::Y);
     case QuantityKind::LeastHoleHeight:
         return t.follows("the bottom and the recess tool");
+    case QuantityKind::ClearanceHole:
+        return changeMounting(t, [&](MountingSpec& spec) { spec.clearanceHole = typed; });
+    case QuantityKind::PilotHole:
+        return changeMounting(t, [&](MountingSpec& spec) { spec.pilotHole = typed; });
+    case QuantityKind::ScrewThread:
+        return t.follows("screw, recess and wall");
+    case QuantityKind::ScrewToEdge:
+    case QuantityKind::ScrewToEnd:
+        return t.follows("where the hole lies on the box wall");
+    case QuantityKind::PullSafety:
+    case QuantityKind::PullDesignSafety:
+    case QuantityKind::ScrewUltimate:
+    case QuantityKind::ScrewDesign:
+    case QuantityKind::ScrewPull:
+        return t.follows("screws, wood and handle");
     case QuantityKind::HandleX:
         return setHandle(t, Coordinate::X);
     case QuantityKind::HandleY:
@@ -253,6 +273,16 @@ Result<Project> setQuantity(const Project& project, const Plan& plan, Quantity q
         return setCounterbore(t);
     case QuantityKind::WoodUnderHead:
         return t.follows("front, wall and counterbore");
+    case QuantityKind::BoltEngagement:
+        return t.follows("the bolt and the grip");
+    case QuantityKind::FrontWeight:
+    case QuantityKind::BoxWeight:
+        return t.follows("the wood and the sizes");
+    case QuantityKind::ContentsWeight:
+    case QuantityKind::RunnerLoad:
+    case QuantityKind::RunnerSafety:
+    case QuantityKind::StorageVolume:
+        return t.follows("the box and what it is for");
     case QuantityKind::SpacerWidth:
         return setSpacer(t);
     case QuantityKind::StopFromFarEdge:

@@ -36,6 +36,10 @@ std::string_view typedEditName(QuantityKind kind) {
         return "Set box depth";
     case QuantityKind::ScrewLength:
         return "Set screw length";
+    case QuantityKind::ClearanceHole:
+        return "Set clearance hole";
+    case QuantityKind::PilotHole:
+        return "Set pilot hole";
     case QuantityKind::HoleX:
     case QuantityKind::HoleY:
         return "Move screw hole";
@@ -86,6 +90,24 @@ std::string_view typedEditName(QuantityKind kind) {
     case QuantityKind::BoltLeastLength:
     case QuantityKind::BoltGreatestLength:
     case QuantityKind::WoodUnderHead:
+    case QuantityKind::CaseWeight:
+    case QuantityKind::CaseContents:
+    case QuantityKind::CaseStorage:
+    case QuantityKind::ScrewThread:
+    case QuantityKind::PullSafety:
+    case QuantityKind::PullDesignSafety:
+    case QuantityKind::ScrewToEdge:
+    case QuantityKind::ScrewToEnd:
+    case QuantityKind::ScrewUltimate:
+    case QuantityKind::ScrewDesign:
+    case QuantityKind::ScrewPull:
+    case QuantityKind::BoltEngagement:
+    case QuantityKind::FrontWeight:
+    case QuantityKind::BoxWeight:
+    case QuantityKind::ContentsWeight:
+    case QuantityKind::RunnerLoad:
+    case QuantityKind::RunnerSafety:
+    case QuantityKind::StorageVolume:
         break;
     }
     return {};

@@ -106,6 +106,25 @@ std::optional<QuantityKind> kindOf(FindingCode code, Side side) {
         return QuantityKind::BoxDepth;
     case FindingCode::BottomOutOfWall:
         return QuantityKind::BottomTop;
+    case FindingCode::HoldingWeak:
+        return QuantityKind::PullDesignSafety;
+    case FindingCode::ScrewNearEdge:
+        return isLeftOrRight(side) ? QuantityKind::ScrewToEnd : QuantityKind::ScrewToEdge;
+    case FindingCode::ScrewsCrowded:
+        return QuantityKind::HoleX;
+    case FindingCode::PilotHoleMissing:
+    case FindingCode::PilotHoleWrong:
+        return QuantityKind::PilotHole;
+    case FindingCode::ClearanceHoleTight:
+        return QuantityKind::ClearanceHole;
+    case FindingCode::BoltHoleTight:
+        return std::nullopt;
+    case FindingCode::EngagementThin:
+        return QuantityKind::BoltEngagement;
+    case FindingCode::RunnerOverloaded:
+        return QuantityKind::RunnerLoad;
+    case FindingCode::FitsMixed:
+        return QuantityKind::BoxSetback;
     case FindingCode::AnchorCase:
         break;
     }
@@ -148,7 +167,7 @@ std::optional<Quantity> numberOf(const Finding& finding, const Plan& plan) {
     } else if (*kind != QuantityKind::CaseHeight) {
         return std::nullopt;
     }
-    return valueOf(plan, quantity) ? std::optional(quantity) : std::nullopt;
+    return measureOf(plan, quantity) ? std::optional(quantity) : std::nullopt;
 }
 
 InputPlace causeOf(FindingCode code) {
@@ -193,6 +212,20 @@ InputPlace causeOf(FindingCode code) {
     case FindingCode::OverlayLost:
     case FindingCode::GapsGoUneven:
         return InputPlace::Fit;
+    case FindingCode::FitsMixed:
+        return InputPlace::Fit;
+    case FindingCode::HoldingWeak:
+    case FindingCode::ScrewNearEdge:
+    case FindingCode::ScrewsCrowded:
+    case FindingCode::PilotHoleMissing:
+    case FindingCode::PilotHoleWrong:
+    case FindingCode::ClearanceHoleTight:
+        return InputPlace::Mounting;
+    case FindingCode::BoltHoleTight:
+    case FindingCode::EngagementThin:
+        return InputPlace::Hardware;
+    case FindingCode::RunnerOverloaded:
+        return InputPlace::Runner;
     case FindingCode::FieldEmpty:
     case FindingCode::ProfileTooDeep:
         return InputPlace::Profile;

@@ -58,7 +58,17 @@ enum class FindingCode : std::uint8_t {
     BoxTooTall,          ///< box height given exceeds what the opening leaves
     BoxTooDeep,          ///< deeper than the case
     BottomOutOfWall,     ///< groove and panel do not fit in the wall's height
-    AnchorCase           ///< tall case: anchor it to the wall (to know)
+    AnchorCase,          ///< tall or heavy case: anchor it to the wall (to know)
+    HoldingWeak,         ///< the mounting screws hold less than the published pull on a handle
+    ScrewNearEdge,       ///< too near the front's edge or end
+    ScrewsCrowded,       ///< too near each other along the grain
+    PilotHoleMissing,
+    PilotHoleWrong,     ///< too large or too small
+    ClearanceHoleTight, ///< smaller than the screw
+    BoltHoleTight,      ///< smaller than the bolt
+    EngagementThin,     ///< less thread in the handle than the bolt's diameter
+    RunnerOverloaded,
+    FitsMixed ///< inset at one side and on the frame at another
 };
 
 /// Where a finding is, for the eye to be led there.

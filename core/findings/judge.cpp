@@ -11,14 +11,18 @@ namespace {
 void judgeOne(const Judged& judged) {
     judgeFront(judged);
     judgeSeason(judged);
+    judgeMixedFits(judged);
     judgeBox(judged);
     if (hasWall(judged.front)) {
         judgeScrewLength(judged);
+        judgeHolding(judged);
+        judgeRunnerLoad(judged);
         if (hasBottomInWall(judged.front))
             judgeScrewHoles(judged);
     }
     if (judged.front.hardware) {
         judgeBolt(judged);
+        judgeBoltHolding(judged);
         judgeHandles(judged);
         if (hasWall(judged.front) && hasBottomInWall(judged.front))
             judgeHandleHolesInWall(judged);

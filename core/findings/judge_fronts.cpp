@@ -74,10 +74,16 @@ void judgeFront(const Judged& judged) {
 }
 
 void judgeHeight(const Plan& plan, std::vector<Finding>& found) {
-    // figures: case's height, height from which it is told
-    if (plan.outline.height() >= anchorHeight)
-        found.push_back(
-            {FindingCode::AnchorCase, Severity::ToKnow, {}, {plan.outline.height(), anchorHeight}});
+    const CaseLoad& load = plan.load;
+    const bool isTall = plan.outline.height() >= storageScopeHeight;
+    const bool isHeavy =
+        load.empty >= storageScopeMass && load.storage.inCubicFeet() >= storageScopeCubicFeet;
+    // figures: case's height, height of the scope
+    if (isTall || isHeavy)
+        found.push_back({FindingCode::AnchorCase,
+                         Severity::ToKnow,
+                         {},
+                         {plan.outline.height(), storageScopeHeight}});
 }
 
 } // namespace frontwright::judging

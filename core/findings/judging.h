@@ -39,6 +39,10 @@ void judgeBolt(const Judged&);
 void judgeHandles(const Judged&);
 void judgeSeason(const Judged&);
 void judgeHandleHolesInWall(const Judged&);
+void judgeHolding(const Judged&);
+void judgeBoltHolding(const Judged&);
+void judgeRunnerLoad(const Judged&);
+void judgeMixedFits(const Judged&);
 
 /// A finding about two fronts or a whole bank, and the front in whose place it is listed.
 struct BetweenFronts {
@@ -64,9 +68,6 @@ bool hasBottomInWall(const FrontPlan&);
 
 /// Of what is drilled through the wall for each handle hole; 0 where nothing is.
 Length radiusInWall(const HardwarePlan&);
-
-/// Height from which clothing storage is in the scope of 16 CFR 1261 / ASTM F2057-23: 27 in.
-inline constexpr Length anchorHeight = Length::inches(27);
 
 /// Seasonal movement across the grain by the rule of thumb: 1/8 in for each foot of width.
 /// Common practice, no source; told where there is no air to ask the wood's own figures for.

@@ -55,6 +55,16 @@ constexpr auto allKeys = std::to_array<Keyed>({
     {FindingCode::BoxTooDeep, "box_too_deep"},
     {FindingCode::BottomOutOfWall, "bottom_out_of_wall"},
     {FindingCode::AnchorCase, "anchor_case"},
+    {FindingCode::HoldingWeak, "holding_weak"},
+    {FindingCode::ScrewNearEdge, "screw_near_edge"},
+    {FindingCode::ScrewsCrowded, "screws_crowded"},
+    {FindingCode::PilotHoleMissing, "pilot_hole_missing"},
+    {FindingCode::PilotHoleWrong, "pilot_hole_wrong"},
+    {FindingCode::ClearanceHoleTight, "clearance_hole_tight"},
+    {FindingCode::BoltHoleTight, "bolt_hole_tight"},
+    {FindingCode::EngagementThin, "engagement_thin"},
+    {FindingCode::RunnerOverloaded, "runner_overloaded"},
+    {FindingCode::FitsMixed, "fits_mixed"},
 });
 
 constexpr bool isInOrder() {
@@ -64,7 +74,7 @@ constexpr bool isInOrder() {
     return true;
 }
 static_assert(isInOrder());
-static_assert(allKeys.back().code == FindingCode::AnchorCase);
+static_assert(allKeys.back().code == FindingCode::FitsMixed);
 
 } // namespace
 

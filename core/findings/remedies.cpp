@@ -133,6 +133,22 @@ void propose(const Search& search) {
     case GapsGoUneven:
     case ClearanceSmall:
         return forSeason(search);
+    case HoldingWeak:
+        return forHolding(search);
+    case ScrewNearEdge:
+    case ScrewsCrowded:
+        return forScrewDistance(search);
+    case PilotHoleMissing:
+    case PilotHoleWrong:
+    case ClearanceHoleTight:
+        return forDrills(search);
+    case EngagementThin:
+        return forEngagement(search);
+    case RunnerOverloaded:
+        return forRunnerLoad(search);
+    case FitsMixed:
+        return forMixedFits(search);
+    case BoltHoleTight:
     case SlotForMovement:
     case MoistureBeyondRange:
     case WoodUnknown:

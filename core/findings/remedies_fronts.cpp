@@ -1,6 +1,7 @@
 #include "core/findings/remedying_fits.h"
 
 #include "core/edits/choices.h"
+#include "core/geometry/side_names.h"
 #include "core/lengths/length.h"
 #include "core/plan/banks.h"
 #include "core/plan/facing.h"

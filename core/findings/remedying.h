@@ -51,6 +51,12 @@ void forOverlay(const Search&);
 void forProfile(const Search&);
 void forBox(const Search&);
 void forSeason(const Search&);
+void forHolding(const Search&);
+void forScrewDistance(const Search&);
+void forDrills(const Search&);
+void forEngagement(const Search&);
+void forRunnerLoad(const Search&);
+void forMixedFits(const Search&);
 
 /// The allowed place nearest to `p`, on the search's grid where that is allowed too; nullopt where
 /// the region is empty.

@@ -16,20 +16,6 @@ Edit setFits(std::vector<NewFit> fits) {
     };
 }
 
-std::string_view nameOf(Side side) {
-    switch (side) {
-    case Side::Left:
-        return "left";
-    case Side::Right:
-        return "right";
-    case Side::Bottom:
-        return "bottom";
-    case Side::Top:
-        break;
-    }
-    return "top";
-}
-
 std::optional<Between> between(const Search& search, OpeningId a, OpeningId b) {
     for (const Spacer& spacer : search.plan.spacers) {
         const FrontPlan& lower = search.plan.fronts[spacer.lower];

@@ -2,6 +2,7 @@
 
 #include "core/edits/choices.h"
 #include "core/findings/remedying.h"
+#include "core/geometry/side_names.h"
 #include "core/plan/facing.h"
 
 #include <optional>
@@ -19,9 +20,6 @@ struct NewFit {
 };
 
 Edit setFits(std::vector<NewFit> fits);
-
-/// "left"
-std::string_view nameOf(Side);
 
 /// The two fronts of a spacer, their sides, and the member between.
 struct Between {

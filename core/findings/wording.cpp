@@ -1,5 +1,6 @@
 #include "core/findings/wording.h"
 
+#include "core/geometry/side_names.h"
 #include "core/lengths/format.h"
 
 #include <array>
@@ -24,20 +25,6 @@ std::string_view wordsFor(Severity severity) {
     return "To know";
 }
 
-std::string nameOf(Side side) {
-    switch (side) {
-    case Side::Left:
-        return "left";
-    case Side::Right:
-        return "right";
-    case Side::Bottom:
-        return "bottom";
-    case Side::Top:
-        break;
-    }
-    return "top";
-}
-
 /// "Front B3, screw hole 2", "Fronts B2 and B3", "The case"
 std::string placeOf(const Told& told) {
     const Whereabouts& where = told.finding.where;
@@ -51,7 +38,7 @@ std::string placeOf(const Told& told) {
         return place + ", screw hole " + std::to_string(*where.mountingHole + 1);
     if (where.handleHole)
         return place + ", handle hole " + std::to_string(*where.handleHole + 1);
-    return where.side ? place + ", " + nameOf(*where.side) : place;
+    return where.side ? place + ", " + std::string(nameOf(*where.side)) : place;
 }
 
 struct Worded {
@@ -102,6 +89,16 @@ constexpr auto allWords = std::to_array<Worded>({
     {FindingCode::BoxTooDeep, boxTooDeep},
     {FindingCode::BottomOutOfWall, bottomOutOfWall},
     {FindingCode::AnchorCase, anchorCase},
+    {FindingCode::HoldingWeak, holdingWeak},
+    {FindingCode::ScrewNearEdge, screwNearEdge},
+    {FindingCode::ScrewsCrowded, screwsCrowded},
+    {FindingCode::PilotHoleMissing, pilotHoleMissing},
+    {FindingCode::PilotHoleWrong, pilotHoleWrong},
+    {FindingCode::ClearanceHoleTight, clearanceHoleTight},
+    {FindingCode::BoltHoleTight, boltHoleTight},
+    {FindingCode::EngagementThin, engagementThin},
+    {FindingCode::RunnerOverloaded, runnerOverloaded},
+    {FindingCode::FitsMixed, fitsMixed},
 });
 
 constexpr bool isInOrder() {
@@ -111,7 +108,7 @@ constexpr bool isInOrder() {
     return true;
 }
 static_assert(isInOrder());
-static_assert(allWords.back().code == FindingCode::AnchorCase);
+static_assert(allWords.back().code == FindingCode::FitsMixed);
 
 } // namespace
 
@@ -137,7 +134,7 @@ std::string Told::sayAbout(std::size_t i) const {
 }
 
 std::string Told::side() const {
-    return finding.where.side ? nameOf(*finding.where.side) : std::string();
+    return finding.where.side ? std::string(nameOf(*finding.where.side)) : std::string();
 }
 
 } // namespace wording

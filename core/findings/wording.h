@@ -79,5 +79,16 @@ Words boxTooTall(const Told&);
 Words boxTooDeep(const Told&);
 Words bottomOutOfWall(const Told&);
 Words anchorCase(const Told&);
+// wording_holding.cpp
+Words holdingWeak(const Told&);
+Words screwNearEdge(const Told&);
+Words screwsCrowded(const Told&);
+Words pilotHoleMissing(const Told&);
+Words pilotHoleWrong(const Told&);
+Words clearanceHoleTight(const Told&);
+Words boltHoleTight(const Told&);
+Words engagementThin(const Told&);
+Words runnerOverloaded(const Told&);
+Words fitsMixed(const Told&);
 
 } // namespace frontwright::wording

@@ -47,14 +47,23 @@ Words bottomOutOfWall(const Told& told) {
             commonPractice()};
 }
 
-// case's height, height from which it is told
+// case's height, height of the scope
 Words anchorCase(const Told& told) {
-    return {"The case is " + told.say(0) +
-                " tall: anchor it to the wall, and follow the local "
-                "codes.",
-            "height " + told.say(0) + " ≥ " + told.say(1) +
-                ", from where on clothing storage of 30 lb and 3.2 cubic feet or more is in the "
-                "published scope; nothing has been tested here, and local codes decide",
+    const CaseLoad& load = told.plan.load;
+    const bool isTall = told.figure(0) >= told.figure(1);
+    const std::string weight = load.isWoodKnown
+                                   ? shown(load.empty, told.style) + " without sides, back and top"
+                                   : std::string("weight not known");
+    const Volume scope = Volume::fromCubicMillimetres(
+        static_cast<std::int64_t>(storageScopeCubicFeet * Volume::cubicMillimetresPerCubicFoot));
+    return {(isTall ? "The case is " + told.say(0) + " tall" : std::string("The case is heavy")) +
+                " (" + weight + ", " + shown(load.storage, told.style) +
+                " of storage): anchor it to the wall, and follow the local codes.",
+            "clothing storage is in the published scope from " + told.say(1) + " tall, " +
+                shown(storageScopeMass, told.style) + " and " + shown(scope, told.style) +
+                " on, all three at once; here height " + told.say(0) + ", " + weight +
+                ", storage " + shown(load.storage, told.style) +
+                "; nothing has been tested here, and local codes decide",
             {SourceKind::Published, "16 CFR part 1261 (ASTM F2057-23), scope"}};
 }
 

@@ -46,6 +46,24 @@ std::optional<Error> addFronts(Plan& plan, const Project& project, const Catalog
     return std::nullopt;
 }
 
+/// Drawers, and the face frame where the wood is known.
+CaseLoad loadOf(const Plan& plan, Length frameThickness) {
+    CaseLoad load;
+    for (const FrontPlan& front : plan.fronts) {
+        load.empty += front.load.front.value_or(Mass{}) + front.load.box.value_or(Mass{});
+        load.contents += front.load.contents;
+        load.storage += front.load.storage;
+    }
+    if (plan.wood == nullptr || !plan.wood->gravity)
+        return load;
+    load.isWoodKnown = true;
+    Volume frame;
+    for (const MemberPlan& member : plan.members)
+        frame += Volume::of(member.rect.width(), member.rect.height(), frameThickness);
+    load.empty += massOf(frame, *plan.wood->gravity);
+    return load;
+}
+
 /// Indices, ascending by id. Most trees are numbered in reading order.
 template<class Placed>
 std::vector<std::uint32_t> byId(const std::vector<Placed>& items) {
@@ -78,6 +96,8 @@ Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
     if (auto error = addSeasons(plan, project, catalogue, all))
         return *error;
     plan.members = std::move(all.members);
+    plan.wood = catalogue.speciesOf(species);
+    plan.load = loadOf(plan, project.casework.frameThickness);
     plan.spacers = std::move(all.spacers);
     plan.stops = std::move(all.stops);
     plan.collisions = collisionsAmong(all.rects);

@@ -31,6 +31,7 @@ Outfitter::Outfitter(const Project& project, const Catalogue& catalogue)
       m_catalogue(catalogue),
       m_runner(catalogue.runner(project.fronts.box.runner)),
       m_screw(catalogue.woodScrew(project.fronts.mounting.screw)),
+      m_wood(catalogue.speciesOf(project.fronts.stock.species)),
       m_handle(handleOf(project.fronts.hardware)),
       m_rowGrid(project.style.unit == Unit::Inch ? Length::inches(0, 8) : Length::millimetres(1)) {}
 
@@ -48,7 +49,11 @@ std::optional<Error> Outfitter::outfit(FrontPlan& front) {
                            front.box.wallThickness};
     if (auto error = placeHardware(front, stock))
         return error;
-    return placeScrews(front, stock);
+    if (auto error = placeScrews(front, stock))
+        return error;
+    workOutHolding(front, stock);
+    weigh(front);
+    return std::nullopt;
 }
 
 Outfitter::Handle Outfitter::handleOf(const HardwareSpec& spec) const {
@@ -81,10 +86,26 @@ std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& 
     const WoodScrew* screw = front.choices->mounting ? m_catalogue.woodScrew(spec.screw) : m_screw;
     if (!screw)
         return notInCatalogue("wood screw", spec.screw);
-    const MountingPlace place{front.box, stock, front.hardware ? &*front.hardware : nullptr,
-                              &rimOf(front), m_rowGrid};
+    MountingPlace place{front.box, stock, front.hardware ? &*front.hardware : nullptr,
+                        &rimOf(front), m_rowGrid};
+    if (m_wood && m_wood->gravity)
+        place.pilotHole =
+            pilotRule(*screw, *m_wood->gravity, m_wood->kind, m_project.style.unit).advised;
     front.mounting = planMounting(spec, *screw, m_project.limits, place);
     return std::nullopt;
+}
+
+void Outfitter::workOutHolding(FrontPlan& front, const FrontStock& stock) const {
+    front.holding =
+        planHolding({front.mounting, stock.front, front.box.wallOnFront,
+                     front.hardware ? &*front.hardware : nullptr, m_wood, m_project.style.unit});
+}
+
+void Outfitter::weigh(FrontPlan& front) const {
+    const BoxSpec& spec = chosenBox(m_project, front);
+    const RunnerKind* runner = front.choices->box ? m_catalogue.runner(spec.runner) : m_runner;
+    front.load = drawerLoad(
+        {spec, front.box, front.openingRect, front.rect, front.thickness, m_wood, runner});
 }
 
 const ThinRim& Outfitter::rimOf(const FrontPlan& front) {

@@ -34,12 +34,15 @@ private:
     std::optional<Error> buildBox(FrontPlan&) const;
     std::optional<Error> placeHardware(FrontPlan&, const FrontStock&) const;
     std::optional<Error> placeScrews(FrontPlan&, const FrontStock&);
+    void workOutHolding(FrontPlan&, const FrontStock&) const;
+    void weigh(FrontPlan&) const;
     const ThinRim& rimOf(const FrontPlan&);
 
     const Project& m_project;
     const Catalogue& m_catalogue;
     const RunnerKind* m_runner; ///< the case's; null where it is not in the catalogue
     const WoodScrew* m_screw;   ///< likewise
+    const Species* m_wood;      ///< likewise
     Handle m_handle;            ///< likewise
     Length m_rowGrid;
     std::deque<SolvedRim> m_rims; ///< the last few

@@ -5,6 +5,8 @@
 #include "core/fastening/mounting.h"
 #include "core/geometry/region.h"
 #include "core/hardware/bolts.h"
+#include "core/holding/holding.h"
+#include "core/holding/weight.h"
 #include "core/plan/season.h"
 #include "core/project/project.h"
 #include "core/results/result.h"
@@ -58,6 +60,8 @@ struct FrontPlan {
     MountingPlan mounting;
     std::optional<HardwarePlan> hardware; ///< none where no handle is chosen
     Rare<FrontSeason> season;             ///< where there is air
+    HoldingPlan holding;
+    DrawerLoad load;
     /// What the opening decides for itself; into the Project. makePlan sets it always.
     const FrontChoices* choices = nullptr;
     /// The opening's name, empty where the maker gave none; into the Project, set always.
@@ -96,11 +100,13 @@ struct Collision {
 /// it unchanged and in place. Judges nothing: see findings.
 struct Plan {
     CaseRect outline;
-    std::vector<MemberPlan> members;        ///< the four outer ones first
-    std::vector<FrontPlan> fronts;          ///< one per opening, in the layout's order
-    std::vector<Spacer> spacers;            ///< by member, then along it
-    std::vector<Stop> stops;                ///< by front, then side
-    std::vector<Collision> collisions;      ///< by first, then second
+    std::vector<MemberPlan> members;   ///< the four outer ones first
+    std::vector<FrontPlan> fronts;     ///< one per opening, in the layout's order
+    std::vector<Spacer> spacers;       ///< by member, then along it
+    std::vector<Stop> stops;           ///< by front, then side
+    std::vector<Collision> collisions; ///< by first, then second
+    CaseLoad load;
+    const Species* wood = nullptr; ///< the fronts'; into the Catalogue; null where none is named
     std::vector<std::uint32_t> frontsById;  ///< indices into fronts, ascending by opening
     std::vector<std::uint32_t> membersById; ///< indices into members, ascending by id
     std::optional<SeasonMoisture> season;   ///< where there is air

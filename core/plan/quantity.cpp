@@ -36,6 +36,16 @@ Rule ruleOf(const Asked& asked) {
     case RowHole:
     case RowDrill:
         return ruleOfRow(asked);
+    case CaseWeight:
+    case CaseContents:
+    case CaseStorage:
+    case FrontWeight:
+    case BoxWeight:
+    case ContentsWeight:
+    case RunnerLoad:
+    case RunnerSafety:
+    case StorageVolume:
+        return ruleOfWeight(asked);
     case MemberWidth:
     case MemberLength:
     case MemberReveal:
@@ -81,6 +91,18 @@ Rule ruleOf(const Asked& asked) {
     case HoleY:
     case LeastHoleHeight:
         return ruleOfHole(asked);
+    case ClearanceHole:
+    case PilotHole:
+    case ScrewThread:
+    case PullSafety:
+    case PullDesignSafety:
+    case ScrewToEdge:
+    case ScrewToEnd:
+    case ScrewUltimate:
+    case ScrewDesign:
+    case ScrewPull:
+    case BoltEngagement:
+        return ruleOfHolding(asked);
     case HandleX:
     case HandleY:
         return ruleOfHandle(asked);

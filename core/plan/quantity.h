@@ -18,6 +18,9 @@ enum class QuantityKind : std::uint8_t {
     MoistureWhenCut, // the wood's, per cent
     MoistureDriest,
     MoistureWettest,
+    CaseWeight,   // of what is known: fronts, boxes, face frame
+    CaseContents, // of all drawers
+    CaseStorage,  // enclosed, of all drawers
     // per member
     MemberWidth,
     MemberLength,
@@ -67,6 +70,16 @@ enum class QuantityKind : std::uint8_t {
     RowMovement,        // index: row; the greater over the season
     RowHole,            // index: row; least clearance hole
     RowDrill,           // index: row; the drill for it
+    ClearanceHole,
+    PilotHole,
+    ScrewThread, // in the front
+    PullSafety,  // ultimate over the pull test, of the worst screw
+    PullDesignSafety,
+    ScrewToEdge,        // index: hole
+    ScrewToEnd,         // index: hole
+    ScrewUltimate,      // index: hole; average load at which it is drawn out
+    ScrewDesign,        // index: hole; value to design with
+    ScrewPull,          // index: hole; share of the pull test at the handle
     HandleX,            // index: handle hole; front frame
     HandleY,            // index: handle hole; front frame
     BoltGrip,           // index: way
@@ -75,6 +88,13 @@ enum class QuantityKind : std::uint8_t {
     BoltLength,         // index: way
     Counterbore,        // index: way
     WoodUnderHead,      // index: way
+    BoltEngagement,     // index: way
+    FrontWeight,
+    BoxWeight,
+    ContentsWeight,
+    RunnerLoad,
+    RunnerSafety, // rating over load
+    StorageVolume,
     // per spacer and stop
     SpacerWidth,
     StopFromFarEdge,

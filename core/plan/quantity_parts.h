@@ -51,6 +51,8 @@ Rule ruleOfHole(const Asked&);
 Rule ruleOfHandle(const Asked&);
 Rule ruleOfBolt(const Asked&);
 Rule ruleOfSetup(const Asked&);
+Rule ruleOfHolding(const Asked&);
+Rule ruleOfWeight(const Asked&);
 
 /// The width of the member beside that side of the front, across its length.
 Length memberWidthAt(const Plan&, const FrontPlan&, Side);

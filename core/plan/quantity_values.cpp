@@ -95,6 +95,26 @@ Value ofRow(const FrontPlan& front, Index index, Length (*number)(const SeasonRo
     return row == nullptr || index == front.season->fixedRow ? std::nullopt : Value(number(*row));
 }
 
+template<class Number>
+Value ofHolding(const FrontPlan& front, Index index, Number HoleHolding::*number) {
+    if (index >= front.holding.holes.size())
+        return std::nullopt;
+    return front.holding.holes[index].*number;
+}
+
+Value engagement(const FrontPlan& front, Index index) {
+    if (!front.hardware || index >= front.hardware->ways.size())
+        return std::nullopt;
+    return engagementOf(front.hardware->ways[index], *front.hardware->form);
+}
+
+Value runnerSafety(const FrontPlan& front, Index) {
+    const auto load = front.load.onRunner();
+    if (!load || !front.load.rating)
+        return std::nullopt;
+    return Ratio::of(front.load.rating->inKilograms(), load->inKilograms());
+}
+
 struct Reader {
     QuantityKind kind;
     Value (*read)(const FrontPlan&, Index);
@@ -182,6 +202,26 @@ constexpr auto frontReaders = std::to_array<Reader>({
      [](const FrontPlan& f, Index i) {
          return ofRow(f, i, [](const SeasonRow& row) { return row.drill; });
      }},
+    {QuantityKind::ClearanceHole,
+     [](const FrontPlan& f, Index) -> Value { return f.mounting.clearanceHole; }},
+    {QuantityKind::PilotHole,
+     [](const FrontPlan& f, Index) -> Value { return f.mounting.pilotHole; }},
+    {QuantityKind::ScrewThread,
+     [](const FrontPlan& f,
+        Index) -> Value { return f.mounting.length ? Value(f.holding.thread) : std::nullopt; }},
+    {QuantityKind::PullSafety, [](const FrontPlan& f, Index) -> Value { return f.holding.safety; }},
+    {QuantityKind::PullDesignSafety,
+     [](const FrontPlan& f, Index) -> Value { return f.holding.designSafety; }},
+    {QuantityKind::ScrewToEdge,
+     [](const FrontPlan& f, Index i) { return ofHolding(f, i, &HoleHolding::toEdge); }},
+    {QuantityKind::ScrewToEnd,
+     [](const FrontPlan& f, Index i) { return ofHolding(f, i, &HoleHolding::toEnd); }},
+    {QuantityKind::ScrewUltimate,
+     [](const FrontPlan& f, Index i) { return ofHolding(f, i, &HoleHolding::ultimate); }},
+    {QuantityKind::ScrewDesign,
+     [](const FrontPlan& f, Index i) { return ofHolding(f, i, &HoleHolding::design); }},
+    {QuantityKind::ScrewPull,
+     [](const FrontPlan& f, Index i) { return ofHolding(f, i, &HoleHolding::pull); }},
     {QuantityKind::HandleX,
      [](const FrontPlan& f, Index i) { return ofHandleHole(f, i, &FrontPoint::x); }},
     {QuantityKind::HandleY,
@@ -197,6 +237,16 @@ constexpr auto frontReaders = std::to_array<Reader>({
      [](const FrontPlan& f, Index i) { return ofWay(f, i, &WayPlan::counterbore); }},
     {QuantityKind::WoodUnderHead,
      [](const FrontPlan& f, Index i) { return ofWay(f, i, &WayPlan::leftUnderHead); }},
+    {QuantityKind::BoltEngagement, engagement},
+    {QuantityKind::FrontWeight, [](const FrontPlan& f, Index) -> Value { return f.load.front; }},
+    {QuantityKind::BoxWeight, [](const FrontPlan& f, Index) -> Value { return f.load.box; }},
+    {QuantityKind::ContentsWeight,
+     [](const FrontPlan& f, Index) -> Value { return f.load.contents; }},
+    {QuantityKind::RunnerLoad,
+     [](const FrontPlan& f, Index) -> Value { return f.load.onRunner(); }},
+    {QuantityKind::RunnerSafety, runnerSafety},
+    {QuantityKind::StorageVolume,
+     [](const FrontPlan& f, Index) -> Value { return f.load.storage; }},
 });
 
 constexpr auto firstOfFront = static_cast<std::size_t>(QuantityKind::OpeningWidth);
@@ -207,7 +257,7 @@ constexpr bool isInOrder() {
     return true;
 }
 static_assert(isInOrder());
-static_assert(frontReaders.back().kind == QuantityKind::WoodUnderHead);
+static_assert(frontReaders.back().kind == QuantityKind::StorageVolume);
 
 Value valueOfCase(const Plan& plan, Quantity quantity) {
     using enum QuantityKind;
@@ -217,6 +267,12 @@ Value valueOfCase(const Plan& plan, Quantity quantity) {
         return plan.outline.width();
     if (quantity.kind == CaseHeight)
         return plan.outline.height();
+    if (quantity.kind == CaseContents)
+        return plan.load.contents;
+    if (quantity.kind == CaseStorage)
+        return plan.load.storage;
+    if (quantity.kind == CaseWeight)
+        return plan.load.isWoodKnown ? Value(plan.load.empty) : std::nullopt;
     if (!plan.season)
         return std::nullopt;
     const SeasonMoisture& moisture = *plan.season;
@@ -251,7 +307,7 @@ bool hasIndex(QuantityKind kind) {
     return kind == SeasonReveal || (kind >= SeasonWidth && kind <= SeasonGapTop) ||
            (kind >= RowMovement && kind <= RowDrill) ||
            (kind >= ScrewPenetration && kind <= HoleY) ||
-           (kind >= HandleX && kind <= WoodUnderHead);
+           (kind >= ScrewToEdge && kind <= BoltEngagement);
 }
 
 } // namespace
@@ -261,7 +317,7 @@ std::optional<Measure> measureOf(const Plan& plan, Quantity quantity) {
     const std::size_t item = quantity.item;
     if (!hasIndex(quantity.kind) && quantity.index != 0)
         return std::nullopt;
-    if (quantity.kind <= MoistureWettest)
+    if (quantity.kind <= CaseStorage)
         return valueOfCase(plan, quantity);
     if (quantity.kind <= SeasonReveal)
         return item < plan.members.size()
@@ -287,8 +343,8 @@ std::optional<Length> valueOf(const Plan& plan, Quantity quantity) {
 std::vector<Quantity> quantitiesOfCase(const Plan& plan) {
     using enum QuantityKind;
     std::vector<Quantity> found;
-    for (const QuantityKind kind :
-         {CaseWidth, CaseHeight, MoistureWhenCut, MoistureDriest, MoistureWettest})
+    for (const QuantityKind kind : {CaseWidth, CaseHeight, MoistureWhenCut, MoistureDriest,
+                                    MoistureWettest, CaseWeight, CaseContents, CaseStorage})
         if (const Quantity quantity{kind}; measureOf(plan, quantity))
             found.push_back(quantity);
     return found;

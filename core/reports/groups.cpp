@@ -1,5 +1,8 @@
 #include "core/reports/groups.h"
 
+#include "core/geometry/side_names.h"
+#include "core/hardware/way_words.h"
+
 namespace frontwright {
 
 namespace {
@@ -7,7 +10,7 @@ namespace {
 using Kind = QuantityGroup::Kind;
 
 Kind kindOf(QuantityKind kind) {
-    if (kind <= QuantityKind::MoistureWettest)
+    if (kind <= QuantityKind::CaseStorage)
         return Kind::Case;
     if (kind <= QuantityKind::SeasonReveal)
         return Kind::Member;
@@ -32,20 +35,6 @@ std::string memberTitle(const Plan& plan, std::uint32_t item) {
     return (member.kind == MemberKind::Stile ? "Stile " : "Rail ") + std::to_string(item - 3);
 }
 
-std::string sideName(Side side) {
-    switch (side) {
-    case Side::Left:
-        return "left";
-    case Side::Right:
-        return "right";
-    case Side::Bottom:
-        return "bottom";
-    case Side::Top:
-        break;
-    }
-    return "top";
-}
-
 std::string titleOf(const Project& project, const Plan& plan, Kind kind, std::uint32_t item) {
     switch (kind) {
     case Kind::Case:
@@ -61,19 +50,8 @@ std::string titleOf(const Project& project, const Plan& plan, Kind kind, std::ui
         break;
     }
     const Stop& stop = plan.stops[item];
-    return "Stop, " + sideName(stop.side) + " of " + label(project, plan.fronts[stop.front]);
-}
-
-std::string wayName(std::uint32_t index) {
-    switch (allMountingWays.at(index)) {
-    case MountingWay::ThroughWall:
-        return "through wall and front";
-    case MountingWay::FrontCounterbore:
-        return "front only, counterbore";
-    case MountingWay::FrontAccessHole:
-        break;
-    }
-    return "front only, access hole";
+    return "Stop, " + std::string(nameOf(stop.side)) + " of " +
+           label(project, plan.fronts[stop.front]);
 }
 
 } // namespace
@@ -98,6 +76,11 @@ std::string indexName(Quantity quantity) {
     case QuantityKind::ScrewTipCover:
     case QuantityKind::HoleX:
     case QuantityKind::HoleY:
+    case QuantityKind::ScrewToEdge:
+    case QuantityKind::ScrewToEnd:
+    case QuantityKind::ScrewUltimate:
+    case QuantityKind::ScrewDesign:
+    case QuantityKind::ScrewPull:
         return "screw hole " + std::to_string(quantity.index + 1);
     case QuantityKind::SeasonReveal:
     case QuantityKind::SeasonWidth:
@@ -124,7 +107,8 @@ std::string indexName(Quantity quantity) {
     case QuantityKind::BoltLength:
     case QuantityKind::Counterbore:
     case QuantityKind::WoodUnderHead:
-        return wayName(quantity.index);
+    case QuantityKind::BoltEngagement:
+        return std::string(nameOf(allMountingWays.at(quantity.index)));
     default:
         return {};
     }

@@ -1,6 +1,7 @@
 #include "core/sheets/check_dimensions.h"
 #include "core/sheets/part_templates.h"
 
+#include "core/hardware/way_words.h"
 #include "core/lengths/format.h"
 #include "core/sheets/template_draft.h"
 #include "core/sheets/text_lines.h"
@@ -33,20 +34,6 @@ void addHoles(TemplateDraft& draft, const TemplateSource& source, const Hardware
         }
         draft.hole(Layer::Hole, {at, radius}, "hole " + number(i), std::move(text));
     }
-}
-
-std::string orderOfWork(MountingWay way) {
-    switch (way) {
-    case MountingWay::ThroughWall:
-        return "Fasten the front to its box first, then drill front and wall together from the "
-               "show face, with scrap behind.";
-    case MountingWay::FrontCounterbore:
-        return "Drill and counterbore, and put the bolts in, before the front goes on; scrap "
-               "behind.";
-    case MountingWay::FrontAccessHole:
-        break;
-    }
-    return "Drill the front before it goes on, with scrap behind; the wall has access holes.";
 }
 
 void addProfileLine(TemplateDraft& draft, const FrontPlan& front) {
@@ -93,7 +80,7 @@ Template frontTemplate(const TemplateSource& source, const Alike& alike) {
                     " wide, " + shown(front.rect.height(), source.style) + " high, " +
                     shown(front.thickness, source.style) + " thick.");
     if (front.hardware)
-        draft.parameter(orderOfWork(front.hardware->chosen));
+        draft.parameter(std::string(orderOfWork(front.hardware->chosen)));
     return draft.finished("Read from the show face", "the front's top edge is up",
                           openingsOf(source.plan, alike));
 }

@@ -1,5 +1,7 @@
 #include "ui/help/pages.h"
 
+#include "ui/help/tell_tale_words.h"
+
 #include <QFile>
 #include <QLocale>
 #include <QRegularExpression>
@@ -52,7 +54,10 @@ QStringList helpPages() {
 
 QString helpHtml(const QString& page) {
     QFile file(fileOf(page));
-    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+    if (!file.open(QIODevice::ReadOnly))
+        return {};
+    return QString::fromUtf8(file.readAll())
+        .replace(QLatin1String("<!--tell-tale sizes-->"), tellTaleTable());
 }
 
 const std::vector<HelpSection>& helpSections() {

@@ -37,6 +37,10 @@ const char* anchorOf(InputPlace place) {
         return "mounting";
     case InputPlace::Hardware:
         return "hardware";
+    case InputPlace::Stock:
+        return "wood";
+    case InputPlace::Air:
+        return "air";
     case InputPlace::Limits:
         return "limits";
     case InputPlace::Catalogue:
@@ -112,6 +116,53 @@ const char* anchorOf(QuantityKind kind) {
         return "counterbore";
     case QuantityKind::WoodUnderHead:
         return "wood-under-head";
+    case QuantityKind::MoistureWhenCut:
+    case QuantityKind::MoistureDriest:
+    case QuantityKind::MoistureWettest:
+        return "moisture";
+    case QuantityKind::SeasonReveal:
+    case QuantityKind::SeasonWidth:
+    case QuantityKind::SeasonHeight:
+    case QuantityKind::SeasonOverlayLeft:
+    case QuantityKind::SeasonOverlayRight:
+    case QuantityKind::SeasonOverlayBottom:
+    case QuantityKind::SeasonOverlayTop:
+    case QuantityKind::SeasonGapLeft:
+    case QuantityKind::SeasonGapRight:
+    case QuantityKind::SeasonGapBottom:
+    case QuantityKind::SeasonGapTop:
+        return "season";
+    case QuantityKind::FixedRow:
+    case QuantityKind::RowMovement:
+    case QuantityKind::RowHole:
+    case QuantityKind::RowDrill:
+        return "screw-rows";
+    case QuantityKind::ClearanceHole:
+    case QuantityKind::PilotHole:
+        return "drills";
+    case QuantityKind::ScrewThread:
+    case QuantityKind::ScrewUltimate:
+    case QuantityKind::ScrewDesign:
+    case QuantityKind::ScrewPull:
+    case QuantityKind::PullSafety:
+    case QuantityKind::PullDesignSafety:
+        return "holding";
+    case QuantityKind::ScrewToEdge:
+    case QuantityKind::ScrewToEnd:
+        return "screw-distances";
+    case QuantityKind::BoltEngagement:
+        return "engagement";
+    case QuantityKind::CaseWeight:
+    case QuantityKind::CaseContents:
+    case QuantityKind::CaseStorage:
+    case QuantityKind::FrontWeight:
+    case QuantityKind::BoxWeight:
+    case QuantityKind::ContentsWeight:
+    case QuantityKind::StorageVolume:
+        return "weight";
+    case QuantityKind::RunnerLoad:
+    case QuantityKind::RunnerSafety:
+        return "runner-load";
     case QuantityKind::SpacerWidth:
         return "spacer";
     case QuantityKind::StopFromFarEdge:

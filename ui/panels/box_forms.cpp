@@ -17,6 +17,39 @@ const MountingSpec& mountingOf(const Project& p, EditTarget t) {
     return specOf(p, t, &FrontChoices::mounting, &FrontDefaults::mounting);
 }
 
+/// What the drawer is for, and the maker's own load in its place.
+void addLoad(PropertyForm& form) {
+    form.add(PropertyForm::ChoiceRow{
+        tr("Purpose"), tr("Choose what the drawer is for"),
+        [](const Work&) {
+            return QStringList{tr("Household, 15 lb/ft² of bottom"), tr("Clothing, 8.5 lb/ft³"),
+                               tr("School or laboratory, 100 lb"), tr("Nothing is counted on")};
+        },
+        [](const Work& w, EditTarget t) { return static_cast<int>(boxOf(w.project, t).purpose); },
+        [](const Work&, const Project& p, EditTarget t, int index) {
+            BoxSpec box = boxOf(p, t);
+            box.purpose = static_cast<DrawerPurpose>(index);
+            return setBox(p, t, box);
+        }});
+    form.add(PropertyForm::TextRow{
+        tr("Own load, e.g. 25 lb"), tr("Set the drawer's load"),
+        [](const Project& p, EditTarget t) {
+            const auto& load = boxOf(p, t).load;
+            return load ? exact(*load) : std::string();
+        },
+        [](const Project& p, EditTarget t, const std::string& typed) -> Result<Project> {
+            BoxSpec box = boxOf(p, t);
+            box.load.reset();
+            if (!typed.empty()) {
+                const Result<Mass> load = parseMass(typed);
+                if (!load.ok())
+                    return load.error();
+                box.load = load.value();
+            }
+            return setBox(p, t, box);
+        }});
+}
+
 } // namespace
 
 PropertyForm* boxForm(Session& session) {
@@ -49,6 +82,7 @@ PropertyForm* boxForm(Session& session) {
     form->add(specRow(tr("Groove above lower edge"), name, &BoxSpec::grooveHeight, boxOf, setBox));
     form->explains(QuantityKind::BottomTop);
     form->add(specRow(tr("Bottom panel"), name, &BoxSpec::bottomThickness, boxOf, setBox));
+    addLoad(*form);
     return form;
 }
 
@@ -102,6 +136,10 @@ PropertyForm* mountingForm(Session& session) {
     form->explains(QuantityKind::HoleY);
     form->add(specRow(tr("Upper row, from the top"), name, &MountingSpec::fromTop, placed,
                       mountingOf, setMounting));
+    form->add(specRow(tr("Pilot hole"), name, &MountingSpec::pilotHole, tr("as the wood asks"),
+                      mountingOf, setMounting));
+    form->add(specRow(tr("Clearance hole"), name, &MountingSpec::clearanceHole,
+                      tr("as the screw asks"), mountingOf, setMounting));
     return form;
 }
 

@@ -168,6 +168,10 @@ QString nameOf(InputPlace place) {
         return tr("Mounting screws");
     case InputPlace::Hardware:
         return tr("Handle");
+    case InputPlace::Stock:
+        return tr("Wood");
+    case InputPlace::Air:
+        return tr("Wood and air");
     case InputPlace::Limits:
         return tr("Limits");
     case InputPlace::Catalogue:
@@ -207,6 +211,9 @@ InputField inputField(InputPlace place, std::optional<Quantity> about, const Pla
         return {front, QStringLiteral("mounting"), mountingLabel(about)};
     case InputPlace::Hardware:
         return {front, QStringLiteral("hardware"), hardwareLabel(about)};
+    case InputPlace::Stock:
+    case InputPlace::Air:
+        return {front, QStringLiteral("wood"), {}};
     case InputPlace::Limits:
         return {{}, QStringLiteral("limits"), {}};
     case InputPlace::Catalogue:

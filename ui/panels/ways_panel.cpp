@@ -1,6 +1,7 @@
 #include "ui/panels/ways_panel.h"
 
 #include "core/edits/choices.h"
+#include "core/hardware/way_words.h"
 #include "core/lengths/format.h"
 #include "ui/panels/forms.h"
 
@@ -14,30 +15,14 @@ namespace frontwright {
 namespace {
 
 QString wayName(MountingWay way) {
-    switch (way) {
-    case MountingWay::ThroughWall:
-        return WaysPanel::tr("Through wall and front");
-    case MountingWay::FrontCounterbore:
-        return WaysPanel::tr("Front only, counterbore");
-    case MountingWay::FrontAccessHole:
-        break;
-    }
-    return WaysPanel::tr("Front only, access hole");
+    QString name = QString::fromUtf8(nameOf(way).data(), static_cast<int>(nameOf(way).size()));
+    return name.replace(0, 1, name.at(0).toUpper());
 }
 
 QString orderNote(MountingWay way) {
-    switch (way) {
-    case MountingWay::ThroughWall:
-        return WaysPanel::tr("Order of work: screw the front on, then drill for the handle through "
-                             "wall and front.");
-    case MountingWay::FrontCounterbore:
-        return WaysPanel::tr("Order of work: drill and counterbore the front, put the handle on, "
-                             "then screw the front to the box.");
-    case MountingWay::FrontAccessHole:
-        break;
-    }
-    return WaysPanel::tr("Order of work: drill the front and the access hole in the wall before "
-                         "the front goes on; the bolt stays within reach.");
+    const std::string_view order = orderOfWork(way);
+    return WaysPanel::tr("Order of work: %1")
+        .arg(QString::fromUtf8(order.data(), static_cast<int>(order.size())));
 }
 
 QString verdict(const WayPlan& way, LengthStyle style) {

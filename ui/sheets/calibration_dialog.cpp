@@ -3,7 +3,7 @@
 #include "core/lengths/format.h"
 #include "core/sheets/correction.h"
 #include "ui/fields/length_field.h"
-#include "ui/sheets/tell_tale_words.h"
+#include "ui/help/tell_tale_words.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>

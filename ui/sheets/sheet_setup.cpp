@@ -74,7 +74,7 @@ void SheetSetup::addPapers() {
     const int last = m_paper->findData(m_settings.value(paperKey));
     m_paper->setCurrentIndex(last >= 0 ? last : m_paper->findData(defaultPaper()));
     m_paper->setAccessibleName(tr("Paper"));
-    m_form->addRow(tr("Pa&per"), m_paper);
+    m_form->addRow(tr("P&aper"), m_paper);
     addLength(tr("Roll &width"), m_rollField, m_rollWidth = Length::millimetres(610),
               QStringLiteral("templates/rollWidth"));
     addLength(tr("Sheet w&idth"), m_widthField, m_width = Length::millimetres(300),

@@ -2,6 +2,7 @@
 
 #include "ui/fields/length_field.h"
 #include "ui/files/revision.h"
+#include "ui/help/topics.h"
 #include "ui/paper/page_view.h"
 #include "ui/sheets/printer_panel.h"
 #include "ui/sheets/sheet_choice.h"
@@ -69,6 +70,7 @@ TemplateDialog::TemplateDialog(const Session& session, QSettings& settings,
       m_save(new QPushButton(tr("&Save as PDF…"))),
       m_print(new QPushButton(tr("&Print…"))) {
     setWindowTitle(tr("Templates at full size"));
+    setHelpTopic(*this, QStringLiteral("window#templates"));
     auto* columns = new QSplitter;
     columns->setChildrenCollapsible(false);
     columns->addWidget(choiceColumn());
@@ -86,7 +88,7 @@ QWidget* TemplateDialog::choiceColumn() {
     auto* widget = new QWidget;
     auto* column = columnIn(*widget);
     column->addWidget(m_choice, 1);
-    auto* heading = new QLabel(tr("&Tiles of this template"));
+    auto* heading = new QLabel(tr("Til&es of this template"));
     heading->setBuddy(m_map);
     column->addWidget(heading);
     column->addWidget(m_map);

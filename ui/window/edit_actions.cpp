@@ -4,6 +4,7 @@
 #include "core/edits/divisions.h"
 #include "ui/window/bank_actions.h"
 #include "ui/window/graduate_dialog.h"
+#include "ui/window/own_entries_dialog.h"
 #include "ui/window/preset_actions.h"
 
 #include <QInputDialog>
@@ -124,6 +125,13 @@ void EditActions::addSelection() {
             for (const FrontPlan& front : m_session.plan().fronts)
                 all.openings.push_back(front.opening);
             m_session.select(std::move(all));
+        });
+    add(
+        tr("Ca&talogue…"), tr("Add, change and remove screws, bolts, handles, runners and woods"),
+        {}, [] { return true; },
+        [this] {
+            OwnEntriesDialog dialog(m_session, &m_window);
+            dialog.exec();
         });
 }
 

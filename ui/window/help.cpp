@@ -1,6 +1,8 @@
 #include "ui/window/help.h"
 
+#include "ui/files/built_in_catalogue.h"
 #include "ui/help/help_desk.h"
+#include "ui/window/rules_dialog.h"
 
 #include <QAction>
 #include <QCoreApplication>
@@ -16,7 +18,7 @@ struct Help {
 
 } // namespace
 
-void addHelp(QMenu& menu, HelpDesk& desk) {
+void addHelp(QMenu& menu, HelpDesk& desk, QWidget& window) {
     const auto add = [&](const QString& text, const QString& tip, const HelpTopic& topic) {
         QAction* action = menu.addAction(text);
         action->setStatusTip(tip);
@@ -33,6 +35,13 @@ void addHelp(QMenu& menu, HelpDesk& desk) {
     menu.addSeparator();
     add(Help::tr("It came out at the &wrong size"), Help::tr("When a check bar is not 100 mm"),
         QStringLiteral("printing#wrong-size"));
+    QAction* rules = menu.addAction(Help::tr("&Rules and their sources…"));
+    rules->setStatusTip(Help::tr("Every rule, its value and where it is from"));
+    QObject::connect(rules, &QAction::triggered, &desk, [&window] {
+        auto* dialog = new RulesDialog(builtInCatalogue(), &window);
+        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        dialog->show();
+    });
     add(Help::tr("C&autions"), Help::tr("Before you cut and drill"),
         QStringLiteral("printing#cautions"));
 }

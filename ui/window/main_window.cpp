@@ -199,7 +199,7 @@ void MainWindow::addMenus() {
         panels->addAction(dock->toggleViewAction());
     }
     QMenu* help = menuBar()->addMenu(tr("&Help"));
-    addHelp(*help, *m_help);
+    addHelp(*help, *m_help, *this);
     help->addSeparator();
     m_askActions->fill(*help);
 

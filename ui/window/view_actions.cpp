@@ -77,9 +77,9 @@ void ViewActions::addLayers() {
         &ShownLayers::fields);
     add("boxes", tr("&Boxes behind the fronts"), tr("Show each drawer box's outline"),
         &ShownLayers::boxes);
-    add("bottoms", tr("B&ottoms"), tr("Show the bottom panel of each drawer box"),
+    add("bottoms", tr("Botto&ms"), tr("Show the bottom panel of each drawer box"),
         &ShownLayers::bottoms);
-    add("allowedRegion", tr("&Where a mounting screw may go"),
+    add("allowedRegion", tr("Where a mounting screw ma&y go"),
         tr("Show the region of the box wall that is free"), &ShownLayers::allowedRegion);
     add("findings", tr("&Signs of findings"), tr("Show a sign where something is to be heeded"),
         &ShownLayers::findings);

@@ -77,8 +77,9 @@ TEST(Samples, GlazeChestHasOnlyItsShortBolts) {
                                                           {"case: anchor_case", 1}}));
 }
 
-TEST(Samples, PlanChestIsClean) {
-    EXPECT_EQ(Sample("plan-chest").findings(), Findings{});
+// Lower than the rule's 27 in by 2 mm, but its drawers alone are heavy and large enough.
+TEST(Samples, PlanChestIsCleanAndAsksOnlyToBeAnchored) {
+    EXPECT_EQ(Sample("plan-chest").findings(), (Findings{{"case: anchor_case", 1}}));
 }
 
 TEST(Samples, FirstTryHasItsFiveMistakes) {

@@ -96,7 +96,8 @@ TEST(Remedies, AreOfferedForAllButWhatTheMakerHasToDecide) {
         const bool isMakers = provocation.code == FindingCode::SlotForMovement ||
                               provocation.code == FindingCode::MoistureBeyondRange ||
                               provocation.code == FindingCode::WoodUnknown ||
-                              provocation.code == FindingCode::AnchorCase;
+                              provocation.code == FindingCode::AnchorCase ||
+                              provocation.code == FindingCode::RunnerOverloaded;
         EXPECT_EQ(labelsOf(Found(provocation.beyond), provocation.code).empty(), isMakers)
             << key(provocation.code);
     }

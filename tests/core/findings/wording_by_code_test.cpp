@@ -135,9 +135,43 @@ const std::vector<Told> toldAtTheLimit{
      "top of the bottom = groove height + its thickness = 5 3/8 in + 1/4 in = 5 5/8 in; it must be "
      "0 or more, and less than 5 5/8 in"},
     {FindingCode::AnchorCase, "The case",
-     "The case is 27 in tall: anchor it to the wall, and follow the local codes.",
-     "height 27 in ≥ 27 in, from where on clothing storage of 30 lb and 3.2 cubic feet or more is "
-     "in the published scope; nothing has been tested here, and local codes decide"},
+     "The case is 27 in tall (weight not known, 2.4 ft³ of storage): anchor it to the wall, and "
+     "follow the local codes.",
+     "clothing storage is in the published scope from 27 in tall, 30.0 lb and 3.2 ft³ on, all "
+     "three at once; here height 27 in, weight not known, storage 2.4 ft³; nothing has been tested "
+     "here, and local codes decide"},
+    {FindingCode::HoldingWeak, "Front A1, screw hole 1",
+     "The mounting screws hold less than they should for a pull of 50 lbf at the handle: of that, "
+     "50 lbf falls to this screw, which holds 239 lbf at the most and 50 lbf to design with.",
+     "safety = withdrawal / share of the pull = 239 lbf / 50 lbf = 4.8 ultimate, 50 lbf / 50 lbf = "
+     "1.0 by design value; at least 1"},
+    {FindingCode::ScrewNearEdge, "Front A1, screw hole 1",
+     "The screw is 49/64 in from the front's left end, less than 25/32 in: it may split the front.",
+     "least distance to the end, along the grain = 5.0 × the shank of 5/32 in = 25/32 in"},
+    {FindingCode::ScrewsCrowded, "Front A1, screw hole 1",
+     "Two screws stand 1 35/64 in apart in one row along the grain, less than 1 9/16 in: they may "
+     "split the front.",
+     "least spacing along the grain = 10.0 × the shank of 5/32 in = 1 9/16 in"},
+    // 70 % of a root of 0.1406 in less 1/128 in; 90 % of it and 1/128 in more.
+    {FindingCode::PilotHoleMissing, "Front A1",
+     "No pilot hole is drilled, and the wood (Oak) is dense enough to need one of 1/8 in.",
+     "specific gravity, ovendry, 0.68 > 0.50; from 0.091 in to 0.134 in at a root of 0.141 in"},
+    {FindingCode::PilotHoleWrong, "Front A1",
+     "The pilot hole of 0.141 in leaves the screw's thread too little to hold in: at most 0.134 "
+     "in.",
+     "from 0.091 in to 0.134 in at a root of 0.141 in"},
+    {FindingCode::ClearanceHoleTight, "Front A1",
+     "The clearance hole of 9/64 in is smaller than the screw's shank of 5/32 in: the thread holds "
+     "in the wall and does not draw the front up.",
+     "clearance hole 9/64 in; at least 5/32 in"},
+    {FindingCode::RunnerOverloaded, "Front A1",
+     "The drawer loads its runners with 81.6 lb, more than the 75.0 lb that they are rated for.",
+     "load = front + box + contents = 1.7 lb + 4.9 lb + 75.0 lb = 81.6 lb; at most 75.0 lb"},
+    {FindingCode::FitsMixed, "Front A1",
+     "The front lies in the opening (left) and on the frame (right, bottom, top) at once: with a "
+     "flat back it can do only one of them, unless it is rabbeted.",
+     "an inset side lies 3/4 in, the front's thickness, behind the frame's face; an overlay side "
+     "lies on it"},
 };
 
 const Provocation& provocationOf(const std::vector<Provocation>& all, FindingCode code) {

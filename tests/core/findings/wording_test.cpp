@@ -131,8 +131,10 @@ TEST(Wording, OfATallCaseClaimsNoTestAndNamesThePublishedScope) {
     const FindingText text = told(project, FindingCode::AnchorCase);
     EXPECT_EQ(text.severity, "To know");
     EXPECT_EQ(text.place, "The case");
-    EXPECT_EQ(text.sentence,
-              "The case is 48 in tall: anchor it to the wall, and follow the local codes.");
+    EXPECT_EQ(
+        text.sentence,
+        "The case is 48 in tall (weight not known, 4.6 ft³ of storage): anchor it to the wall, and "
+        "follow the local codes.");
     EXPECT_EQ(text.source.kind, SourceKind::Published);
     EXPECT_NE(text.source.title.find("16 CFR part 1261"), std::string::npos);
     EXPECT_NE(text.reason.find("nothing has been tested"), std::string::npos);

@@ -194,7 +194,7 @@ TEST(Quantities, OfAFrontComeInTheOrderInWhichTheyAreShown) {
     const auto listed = quantitiesOfFront(planned.plan, 1);
     EXPECT_TRUE(std::is_sorted(listed.begin(), listed.end()));
     EXPECT_EQ(listed.front(), (Quantity{OpeningWidth, 1}));
-    EXPECT_EQ(listed.back(), (Quantity{WoodUnderHead, 1, 2}));
+    EXPECT_EQ(listed.back(), (Quantity{StorageVolume, 1}));
     for (const Quantity quantity : listed)
         EXPECT_EQ(quantity.item, 1U);
 }
@@ -205,6 +205,8 @@ TEST(Quantities, AreAllListedOnce) {
     project = testing::withChoices(project, 0, [](FrontChoices& choices) {
         choices.stock = Stock{"oak", Cut::FlatSawn, Grain::AlongHeight, Build::Solid};
     });
+    project.fronts.box.runner = "side-mounted";
+    project.fronts.hardware.way = MountingWay::FrontAccessHole;
     const Planned planned(project);
     const auto all = allQuantities(planned.plan);
     EXPECT_EQ(std::set<Quantity>(all.begin(), all.end()).size(), all.size());

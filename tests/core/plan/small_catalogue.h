@@ -71,6 +71,7 @@ inline Catalogue smallCatalogue() {
     sideMounted.id = "side-mounted";
     sideMounted.name = "Side-mounted metal runners";
     sideMounted.sideClearance = sixtyFourths(32);
+    sideMounted.rating = Mass::pounds(75);
     catalogue.runners.push_back(sideMounted);
 
     catalogue.species.push_back({"cherry", "Black cherry"});

@@ -59,14 +59,14 @@ TEST(Groups, HoldEveryNumberThatExistsOnce) {
         for (const QuantityGroup& group : grouped(planned.project, planned.plan)) {
             EXPECT_FALSE(group.quantities.empty());
             for (const Quantity quantity : group.quantities) {
-                EXPECT_TRUE(valueOf(planned.plan, quantity)) << key(quantity.kind);
+                EXPECT_TRUE(measureOf(planned.plan, quantity)) << key(quantity.kind);
                 EXPECT_EQ(quantity.item, group.item);
                 listed.push_back(quantity);
             }
         }
         std::vector<Quantity> existing;
         for (const Quantity quantity : allQuantities(planned.plan))
-            if (valueOf(planned.plan, quantity))
+            if (measureOf(planned.plan, quantity))
                 existing.push_back(quantity);
         ASSERT_EQ(listed, existing) << "seed " << seed;
     }

@@ -102,7 +102,8 @@ TEST_F(HelpOpens, FromItsMenu) {
         if (withoutMnemonic(menu->text()) == QStringLiteral("Help"))
             for (QAction* action : menu->menu()->actions()) {
                 if (action->isSeparator() || action->shortcut() == QKeySequence(Qt::Key_F1) ||
-                    action->shortcut() == QKeySequence(Qt::SHIFT | Qt::Key_F1))
+                    action->shortcut() == QKeySequence(Qt::SHIFT | Qt::Key_F1) ||
+                    action->text().contains(QStringLiteral("Rules")))
                     continue;
                 action->trigger();
                 ASSERT_NE(helpWindow(), nullptr);

@@ -3,7 +3,7 @@
 #include "ui/sheets/calibration_dialog.h"
 
 #include "ui/fields/length_field.h"
-#include "ui/sheets/tell_tale_words.h"
+#include "ui/help/tell_tale_words.h"
 
 #include <QApplication>
 #include <QLabel>

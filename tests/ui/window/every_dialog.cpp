@@ -4,7 +4,7 @@
 #include "ui/window/graduate_dialog.h"
 #include "ui/window/new_case_dialog.h"
 #include "ui/window/recovery_dialog.h"
-#include "ui/window/template_dialog.h"
+#include "ui/sheets/template_dialog.h"
 
 namespace frontwright::testing {
 

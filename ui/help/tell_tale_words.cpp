@@ -1,4 +1,4 @@
-#include "ui/sheets/tell_tale_words.h"
+#include "ui/help/tell_tale_words.h"
 
 #include <QCoreApplication>
 #include <QStringList>

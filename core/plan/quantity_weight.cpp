@@ -1,0 +1,135 @@
+#include "core/plan/chosen.h"
+#include "core/plan/quantity_parts.h"
+
+namespace frontwright::deriving {
+
+namespace {
+
+Source densitySource() {
+    return {SourceKind::FromMemory,
+            "Forest Products Laboratory, Wood Handbook, chapter 4, from memory: density at 12 % "
+            "moisture = specific gravity × 1000 kg/m³ × 1.12"};
+}
+Source storageSource() {
+    return {SourceKind::Published,
+            "16 CFR part 1261 (ASTM F2057-23), volume of a drawer: height less 1/8 in × inside "
+            "width × inside depth"};
+}
+
+std::string times(const Asked& asked, Length a, Length b, Length c) {
+    const auto text = [&](Length length) { return asked.figures().plus(length).text(); };
+    return text(a) + " × " + text(b) + " × " + text(c);
+}
+
+std::string perCubicMetre(const Asked& asked) {
+    return decimal(densityAt12Percent(*asked.plan.wood->gravity), 0) + " kg/m³";
+}
+
+Rule frontRule(const Asked& asked) {
+    const FrontPlan& front = asked.front();
+    return {"width × height × thickness × density; the edge profile is left on",
+            times(asked, front.rect.width(), front.rect.height(), front.thickness) + " × " +
+                perCubicMetre(asked),
+            densitySource(),
+            {InputPlace::Divisions, InputPlace::Thickness, InputPlace::Catalogue}};
+}
+
+Rule boxRule(const Asked& asked) {
+    const BoxPlan& box = asked.front().box;
+    return {"two sides, two walls and the bottom × density, all as of the front's wood",
+            "box " + times(asked, box.width, box.height, box.depth) + ", " + perCubicMetre(asked),
+            densitySource(),
+            {InputPlace::Box, InputPlace::Catalogue}};
+}
+
+Rule contentsRule(const Asked& asked) {
+    const FrontPlan& front = asked.front();
+    const BoxSpec& spec = chosenBox(asked.project, front);
+    const std::string result = shown(front.load.contents, asked.style);
+    if (spec.load)
+        return {"as given", result, makersDecision(), {InputPlace::Box}};
+    switch (spec.purpose) {
+    case DrawerPurpose::Household:
+        return {"15 lb for each square foot (718 Pa) of the bottom, inside",
+                result,
+                {SourceKind::Published, "ANSI/KCMA A161.1, drawer load"},
+                {InputPlace::Box}};
+    case DrawerPurpose::Clothing:
+        return {"8.5 lb for each cubic foot of enclosed storage",
+                result,
+                {SourceKind::FromMemory, "87 FR 72598 (superseded); the same density recalled for "
+                                         "ASTM F2057-23, from memory"},
+                {InputPlace::Box}};
+    case DrawerPurpose::School:
+        return {"100 lb",
+                result,
+                {SourceKind::CommonPractice, "school and laboratory casework practice, drawer "
+                                             "cycling load"},
+                {InputPlace::Box}};
+    case DrawerPurpose::Empty:
+        break;
+    }
+    return {"nothing is counted on", result, makersDecision(), {InputPlace::Box}};
+}
+
+Rule runnerLoadRule(const Asked& asked) {
+    const DrawerLoad& load = asked.front().load;
+    return {"front + box + contents",
+            shown(*load.front, asked.style) + " + " + shown(*load.box, asked.style) + " + " +
+                shown(load.contents, asked.style),
+            commonPractice(),
+            {InputPlace::Box, InputPlace::Runner}};
+}
+
+Rule runnerSafetyRule(const Asked& asked) {
+    const DrawerLoad& load = asked.front().load;
+    return {
+        "the runners' rating / their load",
+        shown(*load.rating, asked.style) + " / " + shown(*load.onRunner(), asked.style),
+        {SourceKind::CommonPractice, "rating as in the catalogue: check the runner's own sheet"},
+        {InputPlace::Runner, InputPlace::Box}};
+}
+
+Rule storageRule(const Asked& asked) {
+    const FrontPlan& front = asked.front();
+    const BoxPlan& box = front.box;
+    return {"(opening's top − bottom's top − 1/8 in) × inside width × inside depth",
+            times(asked,
+                  front.openingRect.top - box.origin.y - box.bottomTop - Length::inches(0, 8),
+                  box.width - 2 * box.sideThickness, box.depth - 2 * box.wallThickness),
+            storageSource(),
+            {InputPlace::Box, InputPlace::Divisions}};
+}
+
+Rule caseRule(const Asked& asked) {
+    const std::string count = "drawers: " + std::to_string(asked.plan.fronts.size());
+    const std::vector<InputPlace> inputs{InputPlace::Box, InputPlace::Frame};
+    if (asked.quantity.kind == QuantityKind::CaseWeight)
+        return {"fronts + boxes + face frame; sides, back and top of the case are not counted",
+                count, densitySource(), inputs};
+    if (asked.quantity.kind == QuantityKind::CaseContents)
+        return {"sum of the contents", count, commonPractice(), inputs};
+    return {"sum of the drawers' enclosed storage", count, storageSource(), inputs};
+}
+
+} // namespace
+
+Rule ruleOfWeight(const Asked& asked) {
+    using enum QuantityKind;
+    const QuantityKind kind = asked.quantity.kind;
+    if (kind == FrontWeight)
+        return frontRule(asked);
+    if (kind == BoxWeight)
+        return boxRule(asked);
+    if (kind == ContentsWeight)
+        return contentsRule(asked);
+    if (kind == RunnerLoad)
+        return runnerLoadRule(asked);
+    if (kind == RunnerSafety)
+        return runnerSafetyRule(asked);
+    if (kind == StorageVolume)
+        return storageRule(asked);
+    return caseRule(asked);
+}
+
+} // namespace frontwright::deriving

@@ -1,0 +1,78 @@
+#include "core/rules/rules.h"
+
+#include "core/rules/rule_parts.h"
+
+namespace frontwright {
+
+namespace {
+
+/// A cell of a Markdown table.
+std::string cell(std::string_view text) {
+    std::string safe;
+    for (const char c : text)
+        safe += c == '|' ? std::string("\\|") : std::string(1, c);
+    return safe.empty() ? "—" : safe;
+}
+
+} // namespace
+
+std::string_view wordsFor(SourceKind kind) {
+    switch (kind) {
+    case SourceKind::Published:
+        return "published";
+    case SourceKind::CommonPractice:
+        return "common practice, no source";
+    case SourceKind::FromMemory:
+        return "from memory";
+    case SourceKind::Maker:
+        break;
+    }
+    return "the maker's";
+}
+
+std::string_view wordsFor(RuleKind kind) {
+    switch (kind) {
+    case RuleKind::Equation:
+        return "Equations and fixed values";
+    case RuleKind::Number:
+        return "How each number follows";
+    case RuleKind::Limit:
+        return "Limits that the maker can change";
+    case RuleKind::Default:
+        return "What a new case begins with";
+    case RuleKind::Entry:
+        break;
+    }
+    return "The program's catalogue";
+}
+
+std::vector<RuleRow> allRules(const Catalogue& program) {
+    std::vector<RuleRow> rows;
+    addEquations(rows);
+    addNumbers(rows, program);
+    addDecisions(rows);
+    addEntries(rows, program);
+    return rows;
+}
+
+std::string rulesPage(const Catalogue& program) {
+    std::string page =
+        "# Rules and their sources\n\n"
+        "Every rule by which Frontwright works, as `frontwright rules` writes it. Published: in a "
+        "named standard or handbook. Common practice: a fact of the trade for which no published "
+        "source is known. From memory: a published value that was recalled and not seen again.\n";
+    std::optional<RuleKind> kind;
+    for (const RuleRow& row : allRules(program)) {
+        if (row.kind != kind)
+            page += "\n## " + std::string(wordsFor(row.kind)) +
+                    "\n\n| rule | value | used for | source | kind | id |\n"
+                    "|---|---|---|---|---|---|\n";
+        kind = row.kind;
+        page += "| " + cell(row.rule) + " | " + cell(row.value) + " | " + cell(row.where) + " | " +
+                cell(row.source.title) + " | " + std::string(wordsFor(row.source.kind)) + " | `" +
+                row.id + "` |\n";
+    }
+    return page;
+}
+
+} // namespace frontwright

@@ -1,0 +1,176 @@
+#include "ui/window/own_entries_dialog.h"
+
+#include "ui/window/entry_table.h"
+
+#include <QDialogButtonBox>
+#include <QTabWidget>
+
+namespace frontwright {
+
+namespace {
+
+template<class Entry>
+EntryColumn<Entry> sizeColumn(const QString& title, Length Entry::*part) {
+    return lengthColumn<Entry>(title, [part](Entry& entry) -> Length& { return entry.*part; });
+}
+
+EntryColumn<WoodScrew> rootColumn(const QString& title) {
+    return {title,
+            [](const WoodScrew& screw, Unit unit) {
+                return screw.rootDiameter ? exact(*screw.rootDiameter, unit) : std::string();
+            },
+            [](WoodScrew& screw, const std::string& typed, Unit unit) -> std::optional<Error> {
+                screw.rootDiameter.reset();
+                if (typed.empty())
+                    return std::nullopt;
+                const auto length = parseLength(typed, unit);
+                if (!length.ok())
+                    return length.error();
+                screw.rootDiameter = length.value().length.length;
+                return std::nullopt;
+            }};
+}
+
+EntryColumn<RunnerKind> ratingColumn(const QString& title) {
+    return {title,
+            [](const RunnerKind& runner, Unit) {
+                return runner.rating ? exact(*runner.rating) : std::string();
+            },
+            [](RunnerKind& runner, const std::string& typed, Unit) -> std::optional<Error> {
+                runner.rating.reset();
+                if (typed.empty())
+                    return std::nullopt;
+                const auto mass = parseMass(typed);
+                if (!mass.ok())
+                    return mass.error();
+                runner.rating = mass.value();
+                return std::nullopt;
+            }};
+}
+
+EntryColumn<Species> gravityColumn(const QString& title) {
+    return {title,
+            [](const Species& wood, Unit) {
+                return wood.gravity
+                           ? decimal(static_cast<double>(wood.gravity->thousandths) / 1000, 3)
+                           : std::string();
+            },
+            [](Species& wood, const std::string& typed, Unit) -> std::optional<Error> {
+                bool isNumber = false;
+                const double value =
+                    QString::fromStdString(typed).replace(u',', u'.').toDouble(&isNumber);
+                if (!isNumber || value < 0 || value > 10)
+                    return Error{"", "\"" + typed + "\" is not a specific gravity",
+                                 "write it like 0.5, for the volume at 12 % moisture"};
+                wood.gravity = SpecificGravity{static_cast<std::int64_t>(value * 1000 + 0.5),
+                                               GravityBasis::At12Percent};
+                return std::nullopt;
+            }};
+}
+
+} // namespace
+
+OwnEntriesDialog::OwnEntriesDialog(Session& session, QWidget* parent)
+    : QDialog(parent),
+      m_session(session),
+      m_tabs(new QTabWidget),
+      m_message(new QLabel) {
+    setWindowTitle(tr("Catalogue"));
+    m_message->setWordWrap(true);
+    m_message->setAccessibleName(tr("What could not be done"));
+    auto* about = new QLabel(tr("What you type or add becomes the case's own entry and is kept in "
+                                "its file; the program's stay as they are."));
+    about->setWordWrap(true);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(about);
+    column->addWidget(m_tabs, 1);
+    column->addWidget(m_message);
+    column->addWidget(buttons);
+    m_tabs->setAccessibleName(tr("Kinds of entries"));
+    addScrews();
+    addBolts();
+    addHandles();
+    addRunners();
+    addSpecies();
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(&session, &Session::refused, this, [this](const Error& error) {
+        m_message->setText(QString::fromStdString(error.sentence()));
+    });
+    const int line = fontMetrics().lineSpacing();
+    resize(line * 56, line * 26);
+}
+
+void OwnEntriesDialog::addScrews() {
+    using Table = EntryTable<WoodScrew>;
+    const auto table = std::make_shared<Table>(
+        m_session, &Catalogue::woodScrews, EntryKind::WoodScrew,
+        std::vector<EntryColumn<WoodScrew>>{
+            textColumn(tr("Name"), &WoodScrew::name),
+            sizeColumn(tr("Shank"), &WoodScrew::shankDiameter),
+            sizeColumn(tr("Head"), &WoodScrew::headDiameter),
+            sizeColumn(tr("Head's height"), &WoodScrew::headHeight),
+            sizeColumn(tr("Clearance hole"), &WoodScrew::clearanceHole),
+            sizeColumn(tr("Pilot hole"), &WoodScrew::pilotHole), rootColumn(tr("Root")),
+            lengthsColumn(tr("Stocked lengths"), &WoodScrew::lengths)},
+        *m_message);
+    m_tabs->addTab(Table::page(table, tr("Wood screws")), tr("&Wood screws"));
+}
+
+void OwnEntriesDialog::addBolts() {
+    using Table = EntryTable<Bolt>;
+    const auto table = std::make_shared<Table>(
+        m_session, &Catalogue::bolts, EntryKind::Bolt,
+        std::vector<EntryColumn<Bolt>>{textColumn(tr("Name"), &Bolt::name),
+                                       textColumn(tr("Thread"), &Bolt::thread),
+                                       sizeColumn(tr("Diameter"), &Bolt::majorDiameter),
+                                       sizeColumn(tr("Head"), &Bolt::headDiameter),
+                                       sizeColumn(tr("Head's height"), &Bolt::headHeight),
+                                       sizeColumn(tr("Clearance hole"), &Bolt::clearanceHole),
+                                       lengthsColumn(tr("Stocked lengths"), &Bolt::lengths)},
+        *m_message);
+    m_tabs->addTab(Table::page(table, tr("Bolts")), tr("&Bolts"));
+}
+
+void OwnEntriesDialog::addHandles() {
+    using Table = EntryTable<HardwareForm>;
+    const auto table = std::make_shared<Table>(
+        m_session, &Catalogue::hardware, EntryKind::Hardware,
+        std::vector<EntryColumn<HardwareForm>>{
+            textColumn(tr("Name"), &HardwareForm::name),
+            lengthColumn<HardwareForm>(
+                tr("Base's width"), [](HardwareForm& f) -> Length& { return f.footprint.width; }),
+            lengthColumn<HardwareForm>(
+                tr("Base's height"), [](HardwareForm& f) -> Length& { return f.footprint.height; }),
+            sizeColumn(tr("Stands out"), &HardwareForm::projection),
+            textColumn(tr("Bolt"), &HardwareForm::bolt),
+            sizeColumn(tr("Thread's depth"), &HardwareForm::threadDepth),
+            sizeColumn(tr("Least engagement"), &HardwareForm::leastEngagement)},
+        *m_message);
+    m_tabs->addTab(Table::page(table, tr("Handles")), tr("&Handles"));
+}
+
+void OwnEntriesDialog::addRunners() {
+    using Table = EntryTable<RunnerKind>;
+    const auto table = std::make_shared<Table>(
+        m_session, &Catalogue::runners, EntryKind::Runner,
+        std::vector<EntryColumn<RunnerKind>>{
+            textColumn(tr("Name"), &RunnerKind::name),
+            sizeColumn(tr("At each side"), &RunnerKind::sideClearance),
+            sizeColumn(tr("Below"), &RunnerKind::clearanceBelow),
+            sizeColumn(tr("Above"), &RunnerKind::clearanceAbove), ratingColumn(tr("Rating"))},
+        *m_message);
+    m_tabs->addTab(Table::page(table, tr("Runners")), tr("&Runners"));
+}
+
+void OwnEntriesDialog::addSpecies() {
+    using Table = EntryTable<Species>;
+    const auto table = std::make_shared<Table>(
+        m_session, &Catalogue::species, EntryKind::Species,
+        std::vector<EntryColumn<Species>>{textColumn(tr("Name"), &Species::name),
+                                          gravityColumn(tr("Specific gravity, at 12 %"))},
+        *m_message);
+    m_tabs->addTab(Table::page(table, tr("Woods")), tr("W&oods"));
+}
+
+} // namespace frontwright

@@ -1,0 +1,96 @@
+#include "ui/window/rules_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+namespace frontwright {
+
+namespace {
+
+QString text(std::string_view utf8) {
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+QTableWidgetItem* cell(std::string_view utf8) {
+    auto* item = new QTableWidgetItem(text(utf8));
+    item->setToolTip(item->text());
+    return item;
+}
+
+} // namespace
+
+RulesDialog::RulesDialog(const Catalogue& program, QWidget* parent)
+    : QDialog(parent),
+      m_rules(allRules(program)),
+      m_search(new QLineEdit),
+      m_table(new QTableWidget(static_cast<int>(m_rules.size()), 5)),
+      m_count(new QLabel) {
+    setWindowTitle(tr("Rules and their sources"));
+    m_search->setPlaceholderText(tr("A word of the rule, its use or its source"));
+    m_search->setClearButtonEnabled(true);
+    m_search->setAccessibleName(tr("Search the rules"));
+    auto* label = new QLabel(tr("&Search"));
+    label->setBuddy(m_search);
+    m_table->setAccessibleName(tr("Rules"));
+    m_table->setHorizontalHeaderLabels(
+        {tr("Rule"), tr("Value"), tr("Used for"), tr("Source"), tr("Kind of source")});
+    m_table->verticalHeader()->hide();
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setWordWrap(true);
+    m_table->setTabKeyNavigation(false);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_table->horizontalHeader()->setSectionResizeMode(4, QHeaderView::ResizeToContents);
+    fill();
+    auto* top = new QHBoxLayout;
+    top->addWidget(label);
+    top->addWidget(m_search, 1);
+    top->addWidget(m_count);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    auto* column = new QVBoxLayout(this);
+    column->addLayout(top);
+    column->addWidget(m_table, 1);
+    column->addWidget(buttons);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(m_search, &QLineEdit::textChanged, this, &RulesDialog::search);
+    const int line = fontMetrics().lineSpacing();
+    resize(line * 60, line * 32);
+    search({});
+}
+
+void RulesDialog::fill() {
+    for (std::size_t i = 0; i < m_rules.size(); ++i) {
+        const RuleRow& rule = m_rules[i];
+        const int row = static_cast<int>(i);
+        m_table->setItem(row, 0, cell(rule.rule));
+        m_table->setItem(row, 1, cell(rule.value));
+        m_table->setItem(row, 2, cell(rule.where));
+        m_table->setItem(row, 3, cell(rule.source.title));
+        m_table->setItem(row, 4, cell(wordsFor(rule.source.kind)));
+        m_table->item(row, 0)->setToolTip(text(rule.id));
+    }
+    m_table->resizeRowsToContents();
+    connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, m_table,
+            &QTableWidget::resizeRowsToContents, Qt::QueuedConnection);
+}
+
+void RulesDialog::search(const QString& wanted) {
+    int found = 0;
+    for (int row = 0; row < m_table->rowCount(); ++row) {
+        bool isThere = wanted.trimmed().isEmpty() ||
+                       m_table->item(row, 0)->toolTip().contains(wanted, Qt::CaseInsensitive);
+        for (int column = 0; column < m_table->columnCount() && !isThere; ++column)
+            isThere =
+                m_table->item(row, column)->text().contains(wanted.trimmed(), Qt::CaseInsensitive);
+        m_table->setRowHidden(row, !isThere);
+        found += isThere ? 1 : 0;
+    }
+    m_count->setText(tr("%n rule(s)", nullptr, found));
+}
+
+} // namespace frontwright
