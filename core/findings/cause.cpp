@@ -1,160 +1,122 @@
 #include "core/findings/cause.h"
 
+#include "core/plan/kind_table.h"
+
 #include <algorithm>
 
 namespace frontwright {
 
 namespace {
 
-QuantityKind overlayAt(Side side) {
-    switch (side) {
-    case Side::Left:
-        return QuantityKind::OverlayLeft;
-    case Side::Right:
-        return QuantityKind::OverlayRight;
-    case Side::Bottom:
-        return QuantityKind::OverlayBottom;
-    case Side::Top:
-        break;
-    }
-    return QuantityKind::OverlayTop;
-}
+/// The number that a finding judges: none, one kind, or of four sides the one that is meant.
+struct Number {
+    enum class Of : std::uint8_t { Nothing, OneKind, Side, EdgeOrEnd } of = Of::Nothing;
+    QuantityKind kind = QuantityKind::CaseHeight;
 
-QuantityKind gapAt(Side side) {
-    switch (side) {
-    case Side::Left:
-        return QuantityKind::GapLeft;
-    case Side::Right:
-        return QuantityKind::GapRight;
-    case Side::Bottom:
-        return QuantityKind::GapBottom;
-    case Side::Top:
-        break;
-    }
-    return QuantityKind::GapTop;
-}
-
-/// Kinds of the four sides stand in the order of the sides.
-QuantityKind atSide(QuantityKind left, Side side) {
-    return static_cast<QuantityKind>(static_cast<int>(left) + static_cast<int>(side));
-}
-
-std::optional<QuantityKind> kindOf(FindingCode code, Side side) {
-    switch (code) {
-    case FindingCode::ScrewThroughShowFace:
-    case FindingCode::TipCoverThin:
-        return QuantityKind::ScrewTipCover;
-    case FindingCode::PenetrationShort:
-        return QuantityKind::ScrewPenetration;
-    case FindingCode::NoScrewFits:
-        return QuantityKind::ScrewLeastLength;
-    case FindingCode::HoleInBottom:
-    case FindingCode::RecessToolBlocked:
-        return QuantityKind::LeastHoleHeight;
-    case FindingCode::HoleAtBoxSide:
-    case FindingCode::HoleOffFront:
-        return QuantityKind::HoleX;
-    case FindingCode::HoleAtTopEdge:
-    case FindingCode::HoleAtHardware:
-    case FindingCode::HoleAtRunner:
-        return QuantityKind::HoleY;
-    case FindingCode::WallThinUnderHead:
-    case FindingCode::SlotForMovement:
-        return std::nullopt;
-    case FindingCode::BoltTooShort:
-    case FindingCode::NoBoltFits:
-        return QuantityKind::BoltLeastLength;
-    case FindingCode::BoltBottomsOut:
-        return QuantityKind::BoltGreatestLength;
-    case FindingCode::CounterboreTooDeep:
-        return QuantityKind::WoodUnderHead;
-    case FindingCode::BackplateOffField:
-        return QuantityKind::FieldHeight;
-    case FindingCode::HandleOffFront:
-    case FindingCode::HandlesCollide:
-        return QuantityKind::HandleX;
-    case FindingCode::AccessHoleOffWall:
-        return QuantityKind::HandleY;
-    case FindingCode::FrontsCollide:
-    case FindingCode::GapTight:
-    case FindingCode::GapsUneven:
-        return gapAt(side);
-    case FindingCode::FrontOffCase:
-    case FindingCode::OverlayMissing:
-        return overlayAt(side);
-    case FindingCode::GapCloses:
-    case FindingCode::GapTightens:
-    case FindingCode::InsetBinds:
-    case FindingCode::GapsGoUneven:
-        return atSide(QuantityKind::SeasonGapLeft, side);
-    case FindingCode::OverlayLost:
-        return atSide(QuantityKind::SeasonOverlayLeft, side);
-    case FindingCode::ClearanceSmall:
-        return QuantityKind::RowHole;
-    case FindingCode::MoistureBeyondRange:
-    case FindingCode::WoodUnknown:
-        return std::nullopt;
-    case FindingCode::FieldEmpty:
-        return QuantityKind::FieldHeight;
-    case FindingCode::ProfileTooDeep:
-        return QuantityKind::EdgeThickness;
-    case FindingCode::BoxNoRoom:
-        return QuantityKind::BoxWidth;
-    case FindingCode::BoxTooTall:
-        return QuantityKind::BoxHeight;
-    case FindingCode::BoxTooDeep:
-        return QuantityKind::BoxDepth;
-    case FindingCode::BottomOutOfWall:
-        return QuantityKind::BottomTop;
-    case FindingCode::HoldingWeak:
-        return QuantityKind::PullDesignSafety;
-    case FindingCode::ScrewNearEdge:
+    [[nodiscard]] std::optional<QuantityKind> at(Side side) const {
+        switch (of) {
+        case Of::Nothing:
+            return std::nullopt;
+        case Of::OneKind:
+            return kind;
+        case Of::Side:
+            return atSide(kind, side);
+        case Of::EdgeOrEnd:
+            break;
+        }
         return isLeftOrRight(side) ? QuantityKind::ScrewToEnd : QuantityKind::ScrewToEdge;
-    case FindingCode::ScrewsCrowded:
-        return QuantityKind::HoleX;
-    case FindingCode::PilotHoleMissing:
-    case FindingCode::PilotHoleWrong:
-        return QuantityKind::PilotHole;
-    case FindingCode::ClearanceHoleTight:
-        return QuantityKind::ClearanceHole;
-    case FindingCode::BoltHoleTight:
-        return std::nullopt;
-    case FindingCode::EngagementThin:
-        return QuantityKind::BoltEngagement;
-    case FindingCode::RunnerOverloaded:
-        return QuantityKind::RunnerLoad;
-    case FindingCode::FitsMixed:
-        return QuantityKind::BoxSetback;
-    case FindingCode::AnchorCase:
-        break;
     }
-    return QuantityKind::CaseHeight;
+};
+constexpr Number none{};
+constexpr Number alongOrAcross{Number::Of::EdgeOrEnd, QuantityKind::ScrewToEdge};
+constexpr Number just(QuantityKind kind) {
+    return {Number::Of::OneKind, kind};
+}
+constexpr Number beside(QuantityKind left) {
+    return {Number::Of::Side, left};
+}
+
+struct Cause {
+    Number number;
+    InputPlace place;
+};
+
+using enum FindingCode;
+using enum QuantityKind;
+constexpr auto causes = std::to_array<ForKinds<FindingCode, Cause>>({
+    {ScrewThroughShowFace, TipCoverThin, {just(ScrewTipCover), InputPlace::Mounting}},
+    {PenetrationShort, PenetrationShort, {just(ScrewPenetration), InputPlace::Mounting}},
+    {NoScrewFits, NoScrewFits, {just(ScrewLeastLength), InputPlace::Mounting}},
+    {HoleInBottom, RecessToolBlocked, {just(LeastHoleHeight), InputPlace::Mounting}},
+    {HoleAtBoxSide, HoleAtBoxSide, {just(HoleX), InputPlace::Mounting}},
+    {HoleAtTopEdge, HoleAtHardware, {just(HoleY), InputPlace::Mounting}},
+    {HoleOffFront, HoleOffFront, {just(HoleX), InputPlace::Mounting}},
+    {HoleAtRunner, HoleAtRunner, {just(HoleY), InputPlace::Mounting}},
+    {WallThinUnderHead, WallThinUnderHead, {none, InputPlace::Mounting}},
+    {SlotForMovement, SlotForMovement, {none, InputPlace::Stock}},
+    {BoltTooShort, BoltTooShort, {just(BoltLeastLength), InputPlace::Hardware}},
+    {BoltBottomsOut, BoltBottomsOut, {just(BoltGreatestLength), InputPlace::Hardware}},
+    {NoBoltFits, NoBoltFits, {just(BoltLeastLength), InputPlace::Hardware}},
+    {CounterboreTooDeep, CounterboreTooDeep, {just(WoodUnderHead), InputPlace::Hardware}},
+    {BackplateOffField, BackplateOffField, {just(FieldHeight), InputPlace::Hardware}},
+    {HandleOffFront, HandleOffFront, {just(HandleX), InputPlace::Hardware}},
+    {AccessHoleOffWall, AccessHoleOffWall, {just(HandleY), InputPlace::Hardware}},
+    {HandlesCollide, HandlesCollide, {just(HandleX), InputPlace::Hardware}},
+    {FrontsCollide, GapsUneven, {beside(GapLeft), InputPlace::Fit}},
+    {FrontOffCase, OverlayMissing, {beside(OverlayLeft), InputPlace::Fit}},
+    {GapCloses, InsetBinds, {beside(SeasonGapLeft), InputPlace::Fit}},
+    {OverlayLost, OverlayLost, {beside(SeasonOverlayLeft), InputPlace::Fit}},
+    {GapsGoUneven, GapsGoUneven, {beside(SeasonGapLeft), InputPlace::Fit}},
+    {ClearanceSmall, ClearanceSmall, {just(RowHole), InputPlace::Mounting}},
+    {MoistureBeyondRange, MoistureBeyondRange, {none, InputPlace::Air}},
+    {WoodUnknown, WoodUnknown, {none, InputPlace::Stock}},
+    {FieldEmpty, FieldEmpty, {just(FieldHeight), InputPlace::Profile}},
+    {ProfileTooDeep, ProfileTooDeep, {just(EdgeThickness), InputPlace::Profile}},
+    {BoxNoRoom, BoxNoRoom, {just(BoxWidth), InputPlace::Box}},
+    {BoxTooTall, BoxTooTall, {just(BoxHeight), InputPlace::Box}},
+    {BoxTooDeep, BoxTooDeep, {just(BoxDepth), InputPlace::Box}},
+    {BottomOutOfWall, BottomOutOfWall, {just(BottomTop), InputPlace::Box}},
+    {AnchorCase, AnchorCase, {just(CaseHeight), InputPlace::CaseSize}},
+    {HoldingWeak, HoldingWeak, {just(PullDesignSafety), InputPlace::Mounting}},
+    {ScrewNearEdge, ScrewNearEdge, {alongOrAcross, InputPlace::Mounting}},
+    {ScrewsCrowded, ScrewsCrowded, {just(HoleX), InputPlace::Mounting}},
+    {PilotHoleMissing, PilotHoleWrong, {just(PilotHole), InputPlace::Mounting}},
+    {ClearanceHoleTight, ClearanceHoleTight, {just(ClearanceHole), InputPlace::Mounting}},
+    {BoltHoleTight, BoltHoleTight, {none, InputPlace::Hardware}},
+    {EngagementThin, EngagementThin, {just(BoltEngagement), InputPlace::Hardware}},
+    {RunnerOverloaded, RunnerOverloaded, {just(RunnerLoad), InputPlace::Runner}},
+    {FitsMixed, FitsMixed, {just(BoxSetback), InputPlace::Fit}},
+});
+static_assert(holdsEachOnce(causes, lastFindingCode));
+
+std::uint32_t rowOfLargestHole(const FrontSeason& season) {
+    const auto worst = std::ranges::max_element(season.rows, {}, &SeasonRow::hole);
+    return static_cast<std::uint32_t>(worst - season.rows.begin());
 }
 
 /// Which of a front's holes or ways the kind is told for.
 std::uint32_t indexOf(QuantityKind kind, const Whereabouts& where, const FrontPlan& front) {
-    using enum QuantityKind;
-    if (kind == ScrewTipCover || kind == ScrewPenetration || kind == HoleX || kind == HoleY)
+    switch (countedBy(kind)) {
+    case CountedBy::ScrewHole:
         return where.mountingHole.value_or(0);
-    if (kind == HandleX || kind == HandleY)
+    case CountedBy::HandleHole:
         return where.handleHole.value_or(0);
-    if (kind == RowHole && front.season) {
-        const auto& rows = front.season->rows;
-        const auto worst =
-            std::max_element(rows.begin(), rows.end(), [](const SeasonRow& a, const SeasonRow& b) {
-                return a.hole < b.hole;
-            });
-        return static_cast<std::uint32_t>(worst - rows.begin());
+    case CountedBy::ScrewRow:
+        return front.season ? rowOfLargestHole(*front.season) : 0;
+    case CountedBy::Way:
+        return front.hardware ? static_cast<std::uint32_t>(front.hardware->chosen) : 0;
+    case CountedBy::Nothing:
+    case CountedBy::Extreme:
+        break;
     }
-    const bool ofWay =
-        kind == BoltLeastLength || kind == BoltGreatestLength || kind == WoodUnderHead;
-    return ofWay && front.hardware ? static_cast<std::uint32_t>(front.hardware->chosen) : 0;
+    return 0;
 }
 
 } // namespace
 
 std::optional<Quantity> numberOf(const Finding& finding, const Plan& plan) {
-    const auto kind = kindOf(finding.code, finding.where.side.value_or(Side::Bottom));
+    const auto kind =
+        valueFor(causes, finding.code).number.at(finding.where.side.value_or(Side::Bottom));
     if (!kind)
         return std::nullopt;
     Quantity quantity{*kind, 0, 0};
@@ -171,73 +133,7 @@ std::optional<Quantity> numberOf(const Finding& finding, const Plan& plan) {
 }
 
 InputPlace causeOf(FindingCode code) {
-    switch (code) {
-    case FindingCode::ScrewThroughShowFace:
-    case FindingCode::TipCoverThin:
-    case FindingCode::PenetrationShort:
-    case FindingCode::NoScrewFits:
-    case FindingCode::HoleInBottom:
-    case FindingCode::RecessToolBlocked:
-    case FindingCode::HoleAtBoxSide:
-    case FindingCode::HoleAtTopEdge:
-    case FindingCode::HoleAtHardware:
-    case FindingCode::HoleOffFront:
-    case FindingCode::HoleAtRunner:
-    case FindingCode::WallThinUnderHead:
-        return InputPlace::Mounting;
-    case FindingCode::ClearanceSmall:
-        return InputPlace::Mounting;
-    case FindingCode::SlotForMovement:
-    case FindingCode::WoodUnknown:
-        return InputPlace::Stock;
-    case FindingCode::MoistureBeyondRange:
-        return InputPlace::Air;
-    case FindingCode::BoltTooShort:
-    case FindingCode::BoltBottomsOut:
-    case FindingCode::NoBoltFits:
-    case FindingCode::CounterboreTooDeep:
-    case FindingCode::BackplateOffField:
-    case FindingCode::HandleOffFront:
-    case FindingCode::AccessHoleOffWall:
-    case FindingCode::HandlesCollide:
-        return InputPlace::Hardware;
-    case FindingCode::FrontsCollide:
-    case FindingCode::GapTight:
-    case FindingCode::GapsUneven:
-    case FindingCode::FrontOffCase:
-    case FindingCode::OverlayMissing:
-    case FindingCode::GapCloses:
-    case FindingCode::GapTightens:
-    case FindingCode::InsetBinds:
-    case FindingCode::OverlayLost:
-    case FindingCode::GapsGoUneven:
-        return InputPlace::Fit;
-    case FindingCode::FitsMixed:
-        return InputPlace::Fit;
-    case FindingCode::HoldingWeak:
-    case FindingCode::ScrewNearEdge:
-    case FindingCode::ScrewsCrowded:
-    case FindingCode::PilotHoleMissing:
-    case FindingCode::PilotHoleWrong:
-    case FindingCode::ClearanceHoleTight:
-        return InputPlace::Mounting;
-    case FindingCode::BoltHoleTight:
-    case FindingCode::EngagementThin:
-        return InputPlace::Hardware;
-    case FindingCode::RunnerOverloaded:
-        return InputPlace::Runner;
-    case FindingCode::FieldEmpty:
-    case FindingCode::ProfileTooDeep:
-        return InputPlace::Profile;
-    case FindingCode::BoxNoRoom:
-    case FindingCode::BoxTooTall:
-    case FindingCode::BoxTooDeep:
-    case FindingCode::BottomOutOfWall:
-        return InputPlace::Box;
-    case FindingCode::AnchorCase:
-        break;
-    }
-    return InputPlace::CaseSize;
+    return valueFor(causes, code).place;
 }
 
 } // namespace frontwright

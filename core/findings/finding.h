@@ -71,6 +71,8 @@ enum class FindingCode : std::uint8_t {
     FitsMixed ///< inset at one side and on the frame at another
 };
 
+inline constexpr FindingCode lastFindingCode = FindingCode::FitsMixed;
+
 /// Where a finding is, for the eye to be led there.
 struct Whereabouts {
     std::optional<OpeningId> opening;
@@ -104,6 +106,7 @@ struct FindingText {
     std::string reason;   ///< the formula with its figures filled in
     Source source;
 };
+/// A finding about a front that the plan no longer has says that it is gone.
 FindingText describe(const Finding&, const Project&, const Plan&, LengthStyle);
 
 /// Stable name for files: "screw_through_show_face".

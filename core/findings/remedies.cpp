@@ -1,4 +1,5 @@
 #include "core/findings/remedying.h"
+#include "core/plan/kind_table.h"
 
 #include <algorithm>
 
@@ -82,79 +83,36 @@ private:
     std::vector<Finding> m_before;
 };
 
+using enum FindingCode;
+/// Who looks for what cures a finding; nobody where the maker has to decide.
+constexpr auto searches = std::to_array<ForKinds<FindingCode, void (*)(const Search&)>>({
+    {ScrewThroughShowFace, NoScrewFits, forScrewLength},
+    {HoleInBottom, HoleAtRunner, forScrewHole},
+    {WallThinUnderHead, WallThinUnderHead, forWallUnderHead},
+    {SlotForMovement, SlotForMovement, nullptr},
+    {BoltTooShort, CounterboreTooDeep, forBolt},
+    {BackplateOffField, HandlesCollide, forHandle},
+    {FrontsCollide, GapTight, forGap},
+    {GapsUneven, GapsUneven, forUnevenGaps},
+    {FrontOffCase, OverlayMissing, forOverlay},
+    {GapCloses, ClearanceSmall, forSeason},
+    {MoistureBeyondRange, WoodUnknown, nullptr},
+    {FieldEmpty, ProfileTooDeep, forProfile},
+    {BoxNoRoom, BottomOutOfWall, forBox},
+    {AnchorCase, AnchorCase, nullptr},
+    {HoldingWeak, HoldingWeak, forHolding},
+    {ScrewNearEdge, ScrewsCrowded, forScrewDistance},
+    {PilotHoleMissing, ClearanceHoleTight, forDrills},
+    {BoltHoleTight, BoltHoleTight, nullptr},
+    {EngagementThin, EngagementThin, forEngagement},
+    {RunnerOverloaded, RunnerOverloaded, forRunnerLoad},
+    {FitsMixed, FitsMixed, forMixedFits},
+});
+static_assert(holdsEachOnce(searches, lastFindingCode));
+
 void propose(const Search& search) {
-    using enum FindingCode;
-    switch (search.finding.code) {
-    case ScrewThroughShowFace:
-    case TipCoverThin:
-    case PenetrationShort:
-    case NoScrewFits:
-        return forScrewLength(search);
-    case HoleInBottom:
-    case RecessToolBlocked:
-    case HoleAtBoxSide:
-    case HoleAtTopEdge:
-    case HoleAtHardware:
-    case HoleOffFront:
-    case HoleAtRunner:
-        return forScrewHole(search);
-    case WallThinUnderHead:
-        return forWallUnderHead(search);
-    case BoltTooShort:
-    case BoltBottomsOut:
-    case NoBoltFits:
-    case CounterboreTooDeep:
-        return forBolt(search);
-    case BackplateOffField:
-    case HandleOffFront:
-    case AccessHoleOffWall:
-    case HandlesCollide:
-        return forHandle(search);
-    case FrontsCollide:
-    case GapTight:
-        return forGap(search);
-    case GapsUneven:
-        return forUnevenGaps(search);
-    case FrontOffCase:
-    case OverlayMissing:
-        return forOverlay(search);
-    case FieldEmpty:
-    case ProfileTooDeep:
-        return forProfile(search);
-    case BoxNoRoom:
-    case BoxTooTall:
-    case BoxTooDeep:
-    case BottomOutOfWall:
-        return forBox(search);
-    case GapCloses:
-    case GapTightens:
-    case InsetBinds:
-    case OverlayLost:
-    case GapsGoUneven:
-    case ClearanceSmall:
-        return forSeason(search);
-    case HoldingWeak:
-        return forHolding(search);
-    case ScrewNearEdge:
-    case ScrewsCrowded:
-        return forScrewDistance(search);
-    case PilotHoleMissing:
-    case PilotHoleWrong:
-    case ClearanceHoleTight:
-        return forDrills(search);
-    case EngagementThin:
-        return forEngagement(search);
-    case RunnerOverloaded:
-        return forRunnerLoad(search);
-    case FitsMixed:
-        return forMixedFits(search);
-    case BoltHoleTight:
-    case SlotForMovement:
-    case MoistureBeyondRange:
-    case WoodUnknown:
-    case AnchorCase:
-        return;
-    }
+    if (const auto look = valueFor(searches, search.finding.code))
+        look(search);
 }
 
 /// As many as a maker reads.

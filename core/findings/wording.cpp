@@ -41,6 +41,11 @@ std::string placeOf(const Told& told) {
     return where.side ? place + ", " + std::string(nameOf(*where.side)) : place;
 }
 
+/// Of a finding about an earlier state of the case.
+Words gone() {
+    return {"The front that this was about is no longer in the case.", {}, makersDecision()};
+}
+
 struct Worded {
     FindingCode code;
     Words (*words)(const Told&);
@@ -143,7 +148,8 @@ FindingText describe(const Finding& finding, const Project& project, const Plan&
                      LengthStyle style) {
     const FrontPlan* front = finding.where.opening ? plan.frontOf(*finding.where.opening) : nullptr;
     const Told told{finding, project, plan, front, style};
-    Words words = allWords[static_cast<std::size_t>(finding.code)].words(told);
+    const bool isGone = finding.where.opening && front == nullptr;
+    Words words = isGone ? gone() : allWords[static_cast<std::size_t>(finding.code)].words(told);
     return {std::string(wordsFor(finding.severity)), placeOf(told), std::move(words.sentence),
             withApproximateResults(std::move(words.reason)), std::move(words.source)};
 }

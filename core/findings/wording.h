@@ -7,7 +7,8 @@
 namespace frontwright::wording {
 
 /// A finding about to be put into words. The figures, whose meaning stands at the rule that tells
-/// them (judge_*.cpp), are enough for every sentence; `front` may be null.
+/// them (judge_*.cpp), are enough for every sentence; `front` is null for what is told of the whole
+/// case.
 struct Told {
     const Finding& finding;
     const Project& project;

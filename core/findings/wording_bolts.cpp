@@ -7,8 +7,7 @@ namespace {
 constexpr Length nothing{};
 
 Source sourceOfForm(const Told& told) {
-    return told.front != nullptr && told.front->hardware ? told.front->hardware->form->source
-                                                         : commonPractice();
+    return told.front->hardware ? told.front->hardware->form->source : commonPractice();
 }
 
 Source sourceOfWood(const Told& told) {

@@ -57,8 +57,7 @@ Words gapTight(const Told& told) {
 // narrowest gap, widest gap, width of the member at the narrowest, at the widest
 Words gapsUneven(const Told& told) {
     const Length difference = told.figure(1) - told.figure(0);
-    const std::string bank =
-        told.front != nullptr ? "bank " + bankLetters(told.front->bank) : std::string("one bank");
+    const std::string bank = "bank " + bankLetters(told.front->bank);
     const std::string members =
         told.figure(2) == told.figure(3)
             ? "their rails are alike, so an overlay is not"

@@ -76,10 +76,6 @@ std::string nearestStocked(const Told& told) {
 }
 
 std::string windowReason(const Told& told) {
-    std::string reason = "least = wall − recess + least penetration; "
-                         "greatest = wall − recess + front − least tip cover";
-    if (told.front == nullptr)
-        return reason;
     const MountingPlan& mounting = told.front->mounting;
     const Limits& limits = told.project.limits;
     const std::string through = told.say(mounting.wall) + " − " + told.say(mounting.recess);

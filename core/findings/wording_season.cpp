@@ -76,8 +76,7 @@ Words overlayLost(const Told& told) {
 // narrowest gap, widest gap when they differ most, difference when cut, difference that an eye sees
 Words gapsGoUneven(const Told& told) {
     const Length difference = told.figure(1) - told.figure(0);
-    const std::string bank =
-        told.front != nullptr ? "bank " + bankLetters(told.front->bank) : std::string("one bank");
+    const std::string bank = "bank " + bankLetters(told.front->bank);
     return {"Over the year the gaps down " + bank + " come to differ by " + told.say(difference) +
                 ", which an eye sees: " + told.say(0) + " here, " + told.say(1) +
                 " at the widest. Fronts of different heights move differently.",

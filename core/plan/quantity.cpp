@@ -1,6 +1,7 @@
 #include "core/plan/quantity.h"
 
 #include "core/lengths/format.h"
+#include "core/plan/kind_table.h"
 #include "core/plan/quantity_parts.h"
 
 namespace frontwright {
@@ -9,117 +10,35 @@ using namespace deriving;
 
 namespace {
 
-Rule ruleOf(const Asked& asked) {
-    using enum QuantityKind;
-    switch (asked.quantity.kind) {
-    case CaseWidth:
-    case CaseHeight:
-        return asGiven(asked, InputPlace::CaseSize);
-    case MoistureWhenCut:
-    case MoistureDriest:
-    case MoistureWettest:
-        return ruleOfMoisture(asked);
-    case SeasonReveal:
-    case SeasonWidth:
-    case SeasonHeight:
-    case SeasonOverlayLeft:
-    case SeasonOverlayRight:
-    case SeasonOverlayBottom:
-    case SeasonOverlayTop:
-    case SeasonGapLeft:
-    case SeasonGapRight:
-    case SeasonGapBottom:
-    case SeasonGapTop:
-        return ruleOfSeason(asked);
-    case FixedRow:
-    case RowMovement:
-    case RowHole:
-    case RowDrill:
-        return ruleOfRow(asked);
-    case CaseWeight:
-    case CaseContents:
-    case CaseStorage:
-    case FrontWeight:
-    case BoxWeight:
-    case ContentsWeight:
-    case RunnerLoad:
-    case RunnerSafety:
-    case StorageVolume:
-        return ruleOfWeight(asked);
-    case MemberWidth:
-    case MemberLength:
-    case MemberReveal:
-        return ruleOfMember(asked);
-    case OpeningWidth:
-    case OpeningHeight:
-    case FrontWidth:
-    case FrontHeight:
-    case FrontThickness:
-    case EdgeThickness:
-    case FieldWidth:
-    case FieldHeight:
-        return ruleOfFrontSize(asked);
-    case OverlayLeft:
-        return ruleOfOverlay(asked, Side::Left);
-    case OverlayRight:
-        return ruleOfOverlay(asked, Side::Right);
-    case OverlayBottom:
-        return ruleOfOverlay(asked, Side::Bottom);
-    case OverlayTop:
-        return ruleOfOverlay(asked, Side::Top);
-    case GapLeft:
-        return ruleOfGap(asked, Side::Left);
-    case GapRight:
-        return ruleOfGap(asked, Side::Right);
-    case GapBottom:
-        return ruleOfGap(asked, Side::Bottom);
-    case GapTop:
-        return ruleOfGap(asked, Side::Top);
-    case BoxWidth:
-    case BoxHeight:
-    case BoxDepth:
-    case BoxSetback:
-    case BottomTop:
-        return ruleOfBox(asked);
-    case ScrewLength:
-    case ScrewLeastLength:
-    case ScrewGreatestLength:
-    case ScrewPenetration:
-    case ScrewTipCover:
-        return ruleOfScrew(asked);
-    case HoleX:
-    case HoleY:
-    case LeastHoleHeight:
-        return ruleOfHole(asked);
-    case ClearanceHole:
-    case PilotHole:
-    case ScrewThread:
-    case PullSafety:
-    case PullDesignSafety:
-    case ScrewToEdge:
-    case ScrewToEnd:
-    case ScrewUltimate:
-    case ScrewDesign:
-    case ScrewPull:
-    case BoltEngagement:
-        return ruleOfHolding(asked);
-    case HandleX:
-    case HandleY:
-        return ruleOfHandle(asked);
-    case BoltGrip:
-    case BoltLeastLength:
-    case BoltGreatestLength:
-    case BoltLength:
-    case Counterbore:
-    case WoodUnderHead:
-        return ruleOfBolt(asked);
-    case SpacerWidth:
-    case StopFromFarEdge:
-    case StopFromOpening:
-        break;
-    }
-    return ruleOfSetup(asked);
-}
+using enum QuantityKind;
+constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked&)>>({
+    {CaseWidth, CaseHeight,
+     [](const Asked& asked) { return asGiven(asked, InputPlace::CaseSize); }},
+    {MoistureWhenCut, MoistureWettest, ruleOfMoisture},
+    {CaseWeight, CaseStorage, ruleOfWeight},
+    {MemberWidth, MemberReveal, ruleOfMember},
+    {SeasonReveal, SeasonReveal, ruleOfSeason},
+    {OpeningWidth, FrontThickness, ruleOfFrontSize},
+    {OverlayLeft, OverlayTop,
+     [](const Asked& asked) {
+         return ruleOfOverlay(asked, sideOf(OverlayLeft, asked.quantity.kind));
+     }},
+    {GapLeft, GapTop,
+     [](const Asked& asked) { return ruleOfGap(asked, sideOf(GapLeft, asked.quantity.kind)); }},
+    {SeasonWidth, SeasonGapTop, ruleOfSeason},
+    {EdgeThickness, FieldHeight, ruleOfFrontSize},
+    {BoxWidth, BottomTop, ruleOfBox},
+    {ScrewLength, ScrewTipCover, ruleOfScrew},
+    {HoleX, LeastHoleHeight, ruleOfHole},
+    {FixedRow, RowDrill, ruleOfRow},
+    {ClearanceHole, ScrewPull, ruleOfHolding},
+    {HandleX, HandleY, ruleOfHandle},
+    {BoltGrip, WoodUnderHead, ruleOfBolt},
+    {BoltEngagement, BoltEngagement, ruleOfHolding},
+    {FrontWeight, StorageVolume, ruleOfWeight},
+    {SpacerWidth, StopFromOpening, ruleOfSetup},
+});
+static_assert(holdsEachOnce(rules, StopFromOpening));
 
 } // namespace
 
@@ -129,7 +48,7 @@ std::optional<Derivation> derive(const Project& project, const Plan& plan, Quant
     if (!value)
         return std::nullopt;
     const Length length = value->isLength() ? value->length() : Length{};
-    Rule rule = ruleOf({project, plan, quantity, length, style});
+    Rule rule = valueFor(rules, quantity.kind)({project, plan, quantity, length, style});
     const std::string result = shown(*value, style);
     if (rule.ending == Ending::Result && rule.figures != result)
         rule.figures = withApproximateResults(rule.figures + " = " + result);

@@ -66,10 +66,10 @@ enum class QuantityKind : std::uint8_t {
     HoleX,            // index: hole; wall frame
     HoleY,            // index: hole; wall frame
     LeastHoleHeight,
-    FixedRow,           // of mounting screws: the one that holds the front; wall frame
-    RowMovement,        // index: row; the greater over the season
-    RowHole,            // index: row; least clearance hole
-    RowDrill,           // index: row; the drill for it
+    FixedRow,    // of mounting screws: the one that holds the front; wall frame
+    RowMovement, // index: row; the greater over the season
+    RowHole,     // index: row; least clearance hole
+    RowDrill,    // index: row; the drill for it
     ClearanceHole,
     PilotHole,
     ScrewThread, // in the front
@@ -101,10 +101,29 @@ enum class QuantityKind : std::uint8_t {
     StopFromOpening
 };
 
+/// Kinds of the four sides stand together, in the order of the sides: `left` names which four.
+constexpr QuantityKind atSide(QuantityKind left, Side side) {
+    return static_cast<QuantityKind>(static_cast<int>(left) + static_cast<int>(side));
+}
+constexpr Side sideOf(QuantityKind left, QuantityKind kind) {
+    return static_cast<Side>(static_cast<int>(kind) - static_cast<int>(left));
+}
+
+/// What the index of a quantity of the kind counts.
+enum class CountedBy : std::uint8_t {
+    Nothing, ///< one number; the index is 0
+    ScrewHole,
+    HandleHole,
+    ScrewRow,
+    Way,    ///< of the three to hold a handle
+    Extreme ///< over the season: 0 the least, 1 the greatest
+};
+CountedBy countedBy(QuantityKind);
+
 struct Quantity {
     QuantityKind kind = QuantityKind::FrontWidth;
     std::uint32_t item = 0;  ///< index into Plan::members (member kinds), fronts, spacers or stops
-    std::uint32_t index = 0; ///< see the kind; else 0
+    std::uint32_t index = 0; ///< of what countedBy says; else 0
     friend auto operator<=>(const Quantity&, const Quantity&) = default;
 };
 

@@ -71,47 +71,22 @@ std::vector<QuantityGroup> grouped(const Project& project, const Plan& plan) {
 }
 
 std::string indexName(Quantity quantity) {
-    switch (quantity.kind) {
-    case QuantityKind::ScrewPenetration:
-    case QuantityKind::ScrewTipCover:
-    case QuantityKind::HoleX:
-    case QuantityKind::HoleY:
-    case QuantityKind::ScrewToEdge:
-    case QuantityKind::ScrewToEnd:
-    case QuantityKind::ScrewUltimate:
-    case QuantityKind::ScrewDesign:
-    case QuantityKind::ScrewPull:
-        return "screw hole " + std::to_string(quantity.index + 1);
-    case QuantityKind::SeasonReveal:
-    case QuantityKind::SeasonWidth:
-    case QuantityKind::SeasonHeight:
-    case QuantityKind::SeasonOverlayLeft:
-    case QuantityKind::SeasonOverlayRight:
-    case QuantityKind::SeasonOverlayBottom:
-    case QuantityKind::SeasonOverlayTop:
-    case QuantityKind::SeasonGapLeft:
-    case QuantityKind::SeasonGapRight:
-    case QuantityKind::SeasonGapBottom:
-    case QuantityKind::SeasonGapTop:
-        return quantity.index == 0 ? "least" : "greatest";
-    case QuantityKind::RowMovement:
-    case QuantityKind::RowHole:
-    case QuantityKind::RowDrill:
-        return "screw row " + std::to_string(quantity.index + 1);
-    case QuantityKind::HandleX:
-    case QuantityKind::HandleY:
-        return "handle hole " + std::to_string(quantity.index + 1);
-    case QuantityKind::BoltGrip:
-    case QuantityKind::BoltLeastLength:
-    case QuantityKind::BoltGreatestLength:
-    case QuantityKind::BoltLength:
-    case QuantityKind::Counterbore:
-    case QuantityKind::WoodUnderHead:
-    case QuantityKind::BoltEngagement:
-        return std::string(nameOf(allMountingWays.at(quantity.index)));
-    default:
+    const std::string number = std::to_string(quantity.index + 1);
+    switch (countedBy(quantity.kind)) {
+    case CountedBy::Nothing:
         return {};
+    case CountedBy::ScrewHole:
+        return "screw hole " + number;
+    case CountedBy::HandleHole:
+        return "handle hole " + number;
+    case CountedBy::ScrewRow:
+        return "screw row " + number;
+    case CountedBy::Way:
+        return std::string(nameOf(allMountingWays.at(quantity.index)));
+    case CountedBy::Extreme:
+        break;
     }
+    return quantity.index == 0 ? "least" : "greatest";
 }
 
 } // namespace frontwright

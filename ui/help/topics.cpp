@@ -1,5 +1,7 @@
 #include "ui/help/topics.h"
 
+#include "core/plan/kind_table.h"
+
 #include <QVariant>
 #include <QWidget>
 
@@ -13,169 +15,73 @@ QString fromView(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
-const char* anchorOf(InputPlace place) {
-    switch (place) {
-    case InputPlace::CaseSize:
-        return "case";
-    case InputPlace::Frame:
-        return "frame";
-    case InputPlace::Divisions:
-        return "divisions";
-    case InputPlace::MemberWidth:
-        return "member";
-    case InputPlace::Fit:
-        return "fit";
-    case InputPlace::Thickness:
-        return "thickness";
-    case InputPlace::Profile:
-        return "profile";
-    case InputPlace::Box:
-        return "box";
-    case InputPlace::Runner:
-        return "runner";
-    case InputPlace::Mounting:
-        return "mounting";
-    case InputPlace::Hardware:
-        return "hardware";
-    case InputPlace::Stock:
-        return "wood";
-    case InputPlace::Air:
-        return "air";
-    case InputPlace::Limits:
-        return "limits";
-    case InputPlace::Catalogue:
-        break;
-    }
-    return "catalogue";
-}
+using Place = InputPlace;
+constexpr auto decisions = std::to_array<ForKinds<InputPlace, const char*>>({
+    {Place::CaseSize, Place::CaseSize, "case"},
+    {Place::Frame, Place::Frame, "frame"},
+    {Place::Divisions, Place::Divisions, "divisions"},
+    {Place::MemberWidth, Place::MemberWidth, "member"},
+    {Place::Fit, Place::Fit, "fit"},
+    {Place::Thickness, Place::Thickness, "thickness"},
+    {Place::Profile, Place::Profile, "profile"},
+    {Place::Box, Place::Box, "box"},
+    {Place::Runner, Place::Runner, "runner"},
+    {Place::Mounting, Place::Mounting, "mounting"},
+    {Place::Hardware, Place::Hardware, "hardware"},
+    {Place::Limits, Place::Limits, "limits"},
+    {Place::Catalogue, Place::Catalogue, "catalogue"},
+    {Place::Stock, Place::Stock, "wood"},
+    {Place::Air, Place::Air, "air"},
+});
+static_assert(holdsEachOnce(decisions, Place::Air));
 
-const char* anchorOf(QuantityKind kind) {
-    switch (kind) {
-    case QuantityKind::CaseWidth:
-    case QuantityKind::CaseHeight:
-        return "case-size";
-    case QuantityKind::MemberWidth:
-    case QuantityKind::MemberLength:
-        return "member";
-    case QuantityKind::MemberReveal:
-        return "reveal";
-    case QuantityKind::OpeningWidth:
-    case QuantityKind::OpeningHeight:
-        return "opening";
-    case QuantityKind::FrontWidth:
-    case QuantityKind::FrontHeight:
-        return "front-size";
-    case QuantityKind::FrontThickness:
-        return "thickness";
-    case QuantityKind::OverlayLeft:
-    case QuantityKind::OverlayRight:
-    case QuantityKind::OverlayBottom:
-    case QuantityKind::OverlayTop:
-        return "overlay";
-    case QuantityKind::GapLeft:
-    case QuantityKind::GapRight:
-    case QuantityKind::GapBottom:
-    case QuantityKind::GapTop:
-        return "gap";
-    case QuantityKind::EdgeThickness:
-        return "edge-thickness";
-    case QuantityKind::FieldWidth:
-    case QuantityKind::FieldHeight:
-        return "field";
-    case QuantityKind::BoxWidth:
-    case QuantityKind::BoxHeight:
-    case QuantityKind::BoxDepth:
-        return "box";
-    case QuantityKind::BoxSetback:
-        return "setback";
-    case QuantityKind::BottomTop:
-        return "bottom-top";
-    case QuantityKind::ScrewLength:
-    case QuantityKind::ScrewLeastLength:
-    case QuantityKind::ScrewGreatestLength:
-        return "screw-length";
-    case QuantityKind::ScrewPenetration:
-        return "penetration";
-    case QuantityKind::ScrewTipCover:
-        return "tip-cover";
-    case QuantityKind::HoleX:
-    case QuantityKind::HoleY:
-        return "hole-place";
-    case QuantityKind::LeastHoleHeight:
-        return "least-hole-height";
-    case QuantityKind::HandleX:
-    case QuantityKind::HandleY:
-        return "handle-place";
-    case QuantityKind::BoltGrip:
-        return "grip";
-    case QuantityKind::BoltLeastLength:
-    case QuantityKind::BoltGreatestLength:
-    case QuantityKind::BoltLength:
-        return "bolt-length";
-    case QuantityKind::Counterbore:
-        return "counterbore";
-    case QuantityKind::WoodUnderHead:
-        return "wood-under-head";
-    case QuantityKind::MoistureWhenCut:
-    case QuantityKind::MoistureDriest:
-    case QuantityKind::MoistureWettest:
-        return "moisture";
-    case QuantityKind::SeasonReveal:
-    case QuantityKind::SeasonWidth:
-    case QuantityKind::SeasonHeight:
-    case QuantityKind::SeasonOverlayLeft:
-    case QuantityKind::SeasonOverlayRight:
-    case QuantityKind::SeasonOverlayBottom:
-    case QuantityKind::SeasonOverlayTop:
-    case QuantityKind::SeasonGapLeft:
-    case QuantityKind::SeasonGapRight:
-    case QuantityKind::SeasonGapBottom:
-    case QuantityKind::SeasonGapTop:
-        return "season";
-    case QuantityKind::FixedRow:
-    case QuantityKind::RowMovement:
-    case QuantityKind::RowHole:
-    case QuantityKind::RowDrill:
-        return "screw-rows";
-    case QuantityKind::ClearanceHole:
-    case QuantityKind::PilotHole:
-        return "drills";
-    case QuantityKind::ScrewThread:
-    case QuantityKind::ScrewUltimate:
-    case QuantityKind::ScrewDesign:
-    case QuantityKind::ScrewPull:
-    case QuantityKind::PullSafety:
-    case QuantityKind::PullDesignSafety:
-        return "holding";
-    case QuantityKind::ScrewToEdge:
-    case QuantityKind::ScrewToEnd:
-        return "screw-distances";
-    case QuantityKind::BoltEngagement:
-        return "engagement";
-    case QuantityKind::CaseWeight:
-    case QuantityKind::CaseContents:
-    case QuantityKind::CaseStorage:
-    case QuantityKind::FrontWeight:
-    case QuantityKind::BoxWeight:
-    case QuantityKind::ContentsWeight:
-    case QuantityKind::StorageVolume:
-        return "weight";
-    case QuantityKind::RunnerLoad:
-    case QuantityKind::RunnerSafety:
-        return "runner-load";
-    case QuantityKind::SpacerWidth:
-        return "spacer";
-    case QuantityKind::StopFromFarEdge:
-    case QuantityKind::StopFromOpening:
-        break;
-    }
-    return "stop";
-}
+using enum QuantityKind;
+constexpr auto numbers = std::to_array<ForKinds<QuantityKind, const char*>>({
+    {CaseWidth, CaseHeight, "case-size"},
+    {MoistureWhenCut, MoistureWettest, "moisture"},
+    {CaseWeight, CaseStorage, "weight"},
+    {MemberWidth, MemberLength, "member"},
+    {MemberReveal, MemberReveal, "reveal"},
+    {SeasonReveal, SeasonReveal, "season"},
+    {OpeningWidth, OpeningHeight, "opening"},
+    {FrontWidth, FrontHeight, "front-size"},
+    {FrontThickness, FrontThickness, "thickness"},
+    {OverlayLeft, OverlayTop, "overlay"},
+    {GapLeft, GapTop, "gap"},
+    {SeasonWidth, SeasonGapTop, "season"},
+    {EdgeThickness, EdgeThickness, "edge-thickness"},
+    {FieldWidth, FieldHeight, "field"},
+    {BoxWidth, BoxDepth, "box"},
+    {BoxSetback, BoxSetback, "setback"},
+    {BottomTop, BottomTop, "bottom-top"},
+    {ScrewLength, ScrewGreatestLength, "screw-length"},
+    {ScrewPenetration, ScrewPenetration, "penetration"},
+    {ScrewTipCover, ScrewTipCover, "tip-cover"},
+    {HoleX, HoleY, "hole-place"},
+    {LeastHoleHeight, LeastHoleHeight, "least-hole-height"},
+    {FixedRow, RowDrill, "screw-rows"},
+    {ClearanceHole, PilotHole, "drills"},
+    {ScrewThread, PullDesignSafety, "holding"},
+    {ScrewToEdge, ScrewToEnd, "screw-distances"},
+    {ScrewUltimate, ScrewPull, "holding"},
+    {HandleX, HandleY, "handle-place"},
+    {BoltGrip, BoltGrip, "grip"},
+    {BoltLeastLength, BoltLength, "bolt-length"},
+    {Counterbore, Counterbore, "counterbore"},
+    {WoodUnderHead, WoodUnderHead, "wood-under-head"},
+    {BoltEngagement, BoltEngagement, "engagement"},
+    {FrontWeight, ContentsWeight, "weight"},
+    {RunnerLoad, RunnerSafety, "runner-load"},
+    {StorageVolume, StorageVolume, "weight"},
+    {SpacerWidth, SpacerWidth, "spacer"},
+    {StopFromFarEdge, StopFromOpening, "stop"},
+});
+static_assert(holdsEachOnce(numbers, StopFromOpening));
 
 } // namespace
 
 HelpTopic topicOf(InputPlace place) {
-    return QStringLiteral("decisions#") + QLatin1String(anchorOf(place));
+    return QStringLiteral("decisions#") + QLatin1String(valueFor(decisions, place));
 }
 
 HelpTopic topicOf(FindingCode code) {
@@ -184,7 +90,7 @@ HelpTopic topicOf(FindingCode code) {
 }
 
 HelpTopic topicOf(QuantityKind kind) {
-    return QStringLiteral("numbers#") + QLatin1String(anchorOf(kind));
+    return QStringLiteral("numbers#") + QLatin1String(valueFor(numbers, kind));
 }
 
 HelpTopic topicOf(Term term) {

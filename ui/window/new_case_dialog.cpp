@@ -59,7 +59,13 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
     m_fit->addItem(tr("Inset: leave round each front"));
     m_fit->setAccessibleName(tr("How the fronts fit"));
     m_summary->setWordWrap(true);
+    addRows();
+    listen();
+    m_width->startTyping();
+    unitChanged();
+}
 
+void NewCaseDialog::addRows() {
     auto* form = new QFormLayout(this);
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->addRow(tr("&Unit"), m_unit);
@@ -82,6 +88,14 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
     connect(buttons, &QDialogButtonBox::accepted, this, &NewCaseDialog::make);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
+    const std::initializer_list<QWidget*> order = {m_unit,  m_width,     m_height, m_depth,
+                                                   m_frame, m_member,    m_banks,  m_drawers,
+                                                   m_fit,   m_fitAmount, m_make};
+    for (auto at = order.begin(); at + 1 != order.end(); ++at)
+        setTabOrder(*at, *(at + 1));
+}
+
+void NewCaseDialog::listen() {
     connect(m_unit, &QComboBox::currentIndexChanged, this, [this] { unitChanged(); });
     connect(m_fit, &QComboBox::currentIndexChanged, this, [this] { summarise(); });
     for (QSpinBox* box : {m_banks, m_drawers})
@@ -100,13 +114,6 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
             [this](WrittenLength v) { m_base.casework.frame = PerSide<WrittenLength>::all(v); });
     decides(m_member, [this](WrittenLength v) { m_memberWidth = v; });
     decides(m_fitAmount, [this](WrittenLength v) { m_amount = v; });
-    const std::initializer_list<QWidget*> order = {m_unit,  m_width,     m_height, m_depth,
-                                                   m_frame, m_member,    m_banks,  m_drawers,
-                                                   m_fit,   m_fitAmount, m_make};
-    for (auto at = order.begin(); at + 1 != order.end(); ++at)
-        setTabOrder(*at, *(at + 1));
-    m_width->startTyping();
-    unitChanged();
 }
 
 void NewCaseDialog::make() {

@@ -25,6 +25,8 @@ public:
     [[nodiscard]] Result<Project> project() const;
 
 private:
+    void addRows();
+    void listen();
     void make();
     void unitChanged();
     void summarise();

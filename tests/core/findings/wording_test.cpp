@@ -181,7 +181,7 @@ TEST(Wording, OfEveryFindingIsOnePlainSentenceWithANumberInIt) {
 /// A finding from elsewhere, about a front that this plan does not have.
 TEST(Wording, OfAFindingAboutAFrontThatIsGoneStillReads) {
     const Found found(bank(1));
-    for (int code = 0; code <= static_cast<int>(FindingCode::AnchorCase); ++code) {
+    for (int code = 0; code <= static_cast<int>(lastFindingCode); ++code) {
         Finding stray;
         stray.code = static_cast<FindingCode>(code);
         stray.where.opening = OpeningId{999};

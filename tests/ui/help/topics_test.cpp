@@ -28,7 +28,7 @@ TEST(HelpTopics, AreThereForEveryDecision) {
 }
 
 TEST(HelpTopics, AreThereForEveryFinding) {
-    for (int i = 0; i <= static_cast<int>(FindingCode::FitsMixed); ++i) {
+    for (int i = 0; i <= static_cast<int>(lastFindingCode); ++i) {
         const HelpTopic topic = topicOf(static_cast<FindingCode>(i));
         EXPECT_TRUE(isThere(topic)) << topic.toStdString();
     }

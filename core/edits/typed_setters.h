@@ -1,0 +1,54 @@
+#pragma once
+
+#include "core/edits/choices.h"
+#include "core/plan/plan.h"
+#include "core/plan/quantity.h"
+#include "core/results/result.h"
+
+#include <string>
+#include <string_view>
+
+namespace frontwright::typing {
+
+/// Everything that one typed number needs.
+struct Typing {
+    const Project& project;
+    const Plan& plan;
+    Quantity quantity;
+    WrittenLength value;
+
+    [[nodiscard]] const FrontPlan& front() const { return plan.fronts[quantity.item]; }
+    [[nodiscard]] EditTarget target() const { return {front().opening}; }
+    [[nodiscard]] Error follows(std::string_view from) const {
+        return {std::string(nameOf(quantity.kind)), "follows from " + std::string(from),
+                "change that instead"};
+    }
+};
+
+// Each changes the decision behind the number so that it becomes what was typed.
+Result<Project> setCaseWidth(const Typing&);
+Result<Project> setCaseHeight(const Typing&);
+Result<Project> setMember(const Typing&);
+Result<Project> setOpeningWidth(const Typing&);
+Result<Project> setOpeningHeight(const Typing&);
+Result<Project> setFrontWidth(const Typing&);
+Result<Project> setFrontHeight(const Typing&);
+Result<Project> setFrontThickness(const Typing&);
+Result<Project> setOverlay(const Typing&); ///< of the side that the kind is of
+Result<Project> setGap(const Typing&);     ///< of the side that the kind is of
+Result<Project> setBoxHeight(const Typing&);
+Result<Project> setBoxDepth(const Typing&);
+Result<Project> setScrewLength(const Typing&);
+Result<Project> setClearanceHole(const Typing&);
+Result<Project> setPilotHole(const Typing&);
+Result<Project> setHoleX(const Typing&);
+Result<Project> setHoleY(const Typing&);
+Result<Project> setHandleX(const Typing&);
+Result<Project> setHandleY(const Typing&);
+Result<Project> setBoltLength(const Typing&);
+Result<Project> setCounterbore(const Typing&);
+Result<Project> setSpacer(const Typing&);
+Result<Project> setStopFromFarEdge(const Typing&);
+Result<Project> setStopFromOpening(const Typing&);
+
+} // namespace frontwright::typing
