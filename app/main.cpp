@@ -2,6 +2,7 @@
 #include "app/windows.h"
 #include "ui/files/crash_report.h"
 #include "ui/files/state_folder.h"
+#include "ui/language/language.h"
 #include "ui/look/roomy_style.h"
 #include "ui/look/theme.h"
 
@@ -48,6 +49,7 @@ template<class DrawingCommand>
 int runDrawing(const DrawingCommand& command, int argc, char** argv) {
     drawWithoutDisplay();
     const QApplication app(argc, argv);
+    const SpokenLanguage language(languageOf(QLocale::system()));
     QApplication::setStyle(new RoomyStyle);
     QApplication::setPalette(windowPalette(themeOf(QApplication::palette())));
     return run(command);

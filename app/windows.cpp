@@ -14,7 +14,9 @@
 
 namespace frontwright {
 
-Windows::Windows() : m_settings(openSettings(QSettings().fileName())) {
+Windows::Windows()
+    : m_settings(openSettings(QSettings().fileName())),
+      m_language(keptLanguage(*m_settings.settings).value_or(languageOf(QLocale::system()))) {
     // Wayland takes the icon from the desktop file, X11 from the window.
     QIcon icon;
     for (const char* file : {":/icons/frontwright-48.png", ":/icons/frontwright-128.png"})

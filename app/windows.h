@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/files/settings_file.h"
+#include "ui/language/language.h"
 
 #include <QObject>
 
@@ -25,6 +26,7 @@ private:
     void tell(MainWindow& window, bool showsNoCase);
 
     OpenedSettings m_settings;
+    SpokenLanguage m_language;
 };
 
 } // namespace frontwright

@@ -6,6 +6,7 @@
 #include "ui/files/state_folder.h"
 #include "ui/help/help_desk.h"
 #include "ui/help/shortcut_list.h"
+#include "ui/language/language_menu.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/panels/numbers_panel.h"
 #include "ui/panels/section_panel.h"
@@ -13,8 +14,8 @@
 #include "ui/panels/ways_panel.h"
 #include "ui/panels/wood_panel.h"
 #include "ui/sheets/template_dialog.h"
-#include "ui/window/central_area.h"
 #include "ui/window/ask_actions.h"
+#include "ui/window/central_area.h"
 #include "ui/window/edit_actions.h"
 #include "ui/window/file_actions.h"
 #include "ui/window/help.h"
@@ -198,6 +199,10 @@ void MainWindow::addMenus() {
             tr("Show or hide the panel “%1”").arg(dock->windowTitle()));
         panels->addAction(dock->toggleViewAction());
     }
+    auto* language = new LanguageMenu(m_settings, view);
+    connect(language, &LanguageMenu::chosen, this,
+            [this](const QString& sentence) { statusBar()->showMessage(sentence); });
+    view->addMenu(language);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     addHelp(*help, *m_help, *this);
     help->addSeparator();
