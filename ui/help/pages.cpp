@@ -8,6 +8,7 @@
 #include <QTextDocumentFragment>
 
 #include <algorithm>
+#include <map>
 
 // A static library's resources have to be asked for, outside any namespace.
 static void loadHelpResources() {
@@ -18,10 +19,13 @@ namespace frontwright {
 
 namespace {
 
+QString language() {
+    return QLocale().name().section(u'_', 0, 0);
+}
+
 QString fileOf(const QString& page) {
     loadHelpResources();
-    const QString inLanguage =
-        QStringLiteral(":/help/%1/%2.html").arg(QLocale().name().section(u'_', 0, 0), page);
+    const QString inLanguage = QStringLiteral(":/help/%1/%2.html").arg(language(), page);
     return QFile::exists(inLanguage) ? inLanguage : QStringLiteral(":/help/en/%1.html").arg(page);
 }
 
@@ -61,13 +65,12 @@ QString helpHtml(const QString& page) {
 }
 
 const std::vector<HelpSection>& helpSections() {
-    static const std::vector<HelpSection> all = [] {
-        std::vector<HelpSection> sections;
+    static std::map<QString, std::vector<HelpSection>> byLanguage;
+    const auto [entry, isNew] = byLanguage.try_emplace(language());
+    if (isNew)
         for (const QString& page : helpPages())
-            addSections(sections, page);
-        return sections;
-    }();
-    return all;
+            addSections(entry->second, page);
+    return entry->second;
 }
 
 std::vector<HelpSection> foundInHelp(const QString& words) {

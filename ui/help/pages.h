@@ -24,7 +24,7 @@ QStringList helpPages();
 /// The page's text as it lies in the program, in the window's language where it is there, else in
 /// English; empty where there is no such page.
 QString helpHtml(const QString& page);
-/// All sections, page by page.
+/// All sections in the window's language, page by page.
 const std::vector<HelpSection>& helpSections();
 /// Those that hold every word that was typed, in any case; titles first.
 std::vector<HelpSection> foundInHelp(const QString& words);

@@ -4,6 +4,7 @@
 
 #include "ui/help/help_browser.h"
 #include "ui/help/pages.h"
+#include "ui/language/language.h"
 
 #include "tests/ui/window/every_dialog.h"
 
@@ -20,14 +21,24 @@ bool isThere(const QString& topic) {
                        [&](const HelpSection& s) { return s.topic() == topic; });
 }
 
-TEST(HelpTopics, AreThereForEveryDecision) {
+/// In each language that the window speaks.
+class HelpIn : public ::testing::TestWithParam<const char*> {
+private:
+    const SpokenLanguage m_language{QString::fromLatin1(GetParam())};
+};
+using HelpTopics = HelpIn;
+using HelpPages = HelpIn;
+INSTANTIATE_TEST_SUITE_P(Language, HelpTopics, ::testing::Values("en", "de"));
+INSTANTIATE_TEST_SUITE_P(Language, HelpPages, ::testing::Values("en", "de"));
+
+TEST_P(HelpTopics, AreThereForEveryDecision) {
     for (int i = 0; i <= static_cast<int>(InputPlace::Catalogue); ++i) {
         const HelpTopic topic = topicOf(static_cast<InputPlace>(i));
         EXPECT_TRUE(isThere(topic)) << topic.toStdString();
     }
 }
 
-TEST(HelpTopics, AreThereForEveryFinding) {
+TEST_P(HelpTopics, AreThereForEveryFinding) {
     for (int i = 0; i <= static_cast<int>(lastFindingCode); ++i) {
         const HelpTopic topic = topicOf(static_cast<FindingCode>(i));
         EXPECT_TRUE(isThere(topic)) << topic.toStdString();
@@ -35,14 +46,14 @@ TEST(HelpTopics, AreThereForEveryFinding) {
     EXPECT_EQ(topicOf(FindingCode::TipCoverThin), QStringLiteral("findings#tip-cover-thin"));
 }
 
-TEST(HelpTopics, AreThereForEveryNumber) {
+TEST_P(HelpTopics, AreThereForEveryNumber) {
     for (int i = 0; i <= static_cast<int>(QuantityKind::StopFromOpening); ++i) {
         const HelpTopic topic = topicOf(static_cast<QuantityKind>(i));
         EXPECT_TRUE(isThere(topic)) << topic.toStdString();
     }
 }
 
-TEST(HelpTopics, AreThereForEveryWordWithItsDrawing) {
+TEST_P(HelpTopics, AreThereForEveryWordWithItsDrawing) {
     const QString glossary = helpHtml(QStringLiteral("glossary"));
     for (int i = 0; i < termCount; ++i) {
         const auto term = static_cast<Term>(i);
@@ -52,7 +63,7 @@ TEST(HelpTopics, AreThereForEveryWordWithItsDrawing) {
     }
 }
 
-TEST(HelpTopics, AreThereForWhatIsSelected) {
+TEST_P(HelpTopics, AreThereForWhatIsSelected) {
     Selection hole = Selection::of(OpeningId{16});
     hole.mountingHole = 0;
     Selection handle = Selection::of(OpeningId{16});
@@ -66,7 +77,7 @@ TEST(HelpTopics, AreThereForWhatIsSelected) {
     EXPECT_EQ(topics.size(), 5U);
 }
 
-TEST(HelpPages, HaveNoDeadLinks) {
+TEST_P(HelpPages, HaveNoDeadLinks) {
     static const QRegularExpression link(QStringLiteral("href=\"([^\"]*)\""));
     int count = 0;
     for (const QString& page : helpPages()) {
@@ -82,7 +93,7 @@ TEST(HelpPages, HaveNoDeadLinks) {
     EXPECT_GT(count, 40);
 }
 
-TEST(HelpPages, ShowOnlyDrawingsThatThereAre) {
+TEST_P(HelpPages, ShowOnlyDrawingsThatThereAre) {
     static const QRegularExpression image(QStringLiteral("src=\"([^\"]*)\""));
     HelpBrowser browser([] { return QString(); });
     int count = 0;
@@ -99,7 +110,7 @@ TEST(HelpPages, ShowOnlyDrawingsThatThereAre) {
     EXPECT_EQ(count, termCount);
 }
 
-TEST(HelpPages, HaveTitlesAndWordsUnderEveryHeading) {
+TEST_P(HelpPages, HaveTitlesAndWordsUnderEveryHeading) {
     EXPECT_GT(helpSections().size(), 120U);
     std::set<QString> topics;
     for (const HelpSection& section : helpSections()) {
@@ -117,6 +128,14 @@ TEST(HelpSearch, FindsWhatHoldsEveryWordTitlesFirst) {
     EXPECT_TRUE(found.front().title.contains(QStringLiteral("tip cover"), Qt::CaseInsensitive));
     EXPECT_TRUE(foundInHelp(QStringLiteral("tip zzzz")).empty());
     EXPECT_TRUE(foundInHelp(QStringLiteral("  ")).empty());
+}
+
+TEST(HelpSearch, FindsTheWordsOfTheWindowsLanguage) {
+    const SpokenLanguage german(QStringLiteral("de"));
+    const auto found = foundInHelp(QStringLiteral("ÖFFNUNG höhe"));
+    ASSERT_GT(found.size(), 2U);
+    EXPECT_EQ(found.front().topic(), QStringLiteral("numbers#opening"));
+    EXPECT_TRUE(foundInHelp(QStringLiteral("tip cover")).empty());
 }
 
 using HelpTopicsInTheWindow = OpenWindow;
