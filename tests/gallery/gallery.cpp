@@ -5,6 +5,7 @@
 #include "tests/gallery/states.h"
 
 #include "ui/files/built_in_catalogue.h"
+#include "ui/language/language.h"
 #include "ui/look/roomy_style.h"
 #include "ui/look/theme.h"
 
@@ -49,6 +50,7 @@ int main(int argc, char** argv) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication app(argc, argv);
     QApplication::setStyle(new frontwright::RoomyStyle);
+    const SpokenLanguage language(languageOf(QLocale::system()));
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2) {
         std::fputs("frontwright_gallery FOLDER [STATE...]\n", stderr);

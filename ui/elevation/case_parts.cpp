@@ -11,7 +11,7 @@ namespace frontwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("CaseParts", text);
+    return QCoreApplication::translate("frontwright", text);
 }
 
 QString text(Length length, LengthStyle style) {

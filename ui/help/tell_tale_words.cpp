@@ -1,6 +1,7 @@
 #include "ui/help/tell_tale_words.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <QStringList>
 
 namespace frontwright {
@@ -55,9 +56,11 @@ public:
     static QString sizes(const TellTale& row) {
         if (row.sizes.empty())
             return tr("any");
+        QLocale locale;
+        locale.setNumberOptions(QLocale::OmitGroupSeparator);
         QStringList numbers;
         for (double size : row.sizes)
-            numbers << QString::number(size);
+            numbers << locale.toString(size, 'g', 6);
         return tr("%1 mm").arg(numbers.join(tr(" or ")));
     }
     static QString heading() {

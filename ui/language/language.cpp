@@ -24,9 +24,10 @@ bool isSpoken(const QString& code) {
 
 /// Numbers and dates as in the desktop's country; the country's paper with them.
 QLocale localeFor(const QString& code, const QLocale& before) {
-    return before.name().section(u'_', 0, 0) == code
-               ? before
-               : QLocale(QLocale(code).language(), before.territory());
+    const bool isSpokenThere = before == QLocale::c()
+                                   ? code == windowLanguages().front().code
+                                   : before.language() == QLocale(code).language();
+    return isSpokenThere ? before : QLocale(QLocale(code).language(), before.territory());
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "ui/panels/air_form.h"
 
 #include "core/edits/choices.h"
+#include "ui/language/told.h"
 #include "ui/panels/air_state_row.h"
 
 #include <QCheckBox>
@@ -70,7 +71,7 @@ void AirForm::refresh() {
     for (const AirRange& range : rangesOf(m_session)) {
         if (range.driest == air->driest && range.wettest == air->wettest)
             chosen = m_range->count();
-        m_range->addItem(QString::fromStdString(range.name));
+        m_range->addItem(toldName(range.name));
     }
     m_range->setPlaceholderText(tr("As given below"));
     m_range->setCurrentIndex(chosen);

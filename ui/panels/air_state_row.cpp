@@ -1,5 +1,7 @@
 #include "ui/panels/air_state_row.h"
 
+#include "ui/fields/decimal_box.h"
+
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QEvent>
@@ -16,7 +18,7 @@ constexpr TemperatureUnit units[] = {TemperatureUnit::Celsius, TemperatureUnit::
 
 /// More than what is taken, so that a value outside is refused in words and not bent in silence.
 QDoubleSpinBox* spin(const QString& name, double least, double greatest, const QString& suffix) {
-    auto* box = new QDoubleSpinBox;
+    auto* box = new DecimalBox;
     box->setAccessibleName(name);
     box->setRange(least, greatest);
     box->setDecimals(1);

@@ -7,7 +7,7 @@ namespace frontwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("BoxForms", text);
+    return QCoreApplication::translate("frontwright", text);
 }
 
 const BoxSpec& boxOf(const Project& p, EditTarget t) {

@@ -9,7 +9,7 @@ namespace frontwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("CaseForms", text);
+    return QCoreApplication::translate("frontwright", text);
 }
 
 PropertyForm::LengthRow frameRow(const QString& label, Side side) {

@@ -10,7 +10,7 @@ namespace frontwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("FrontForms", text);
+    return QCoreApplication::translate("frontwright", text);
 }
 
 PropertyForm::LengthRow openingRow(Session& session, const QString& label, const QString& name,

@@ -1,6 +1,7 @@
 #include "ui/panels/spec_rows.h"
 
 #include "core/plan/plan.h"
+#include "ui/language/told.h"
 
 #include <QCoreApplication>
 
@@ -9,7 +10,7 @@ namespace frontwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("HardwareForm", text);
+    return QCoreApplication::translate("frontwright", text);
 }
 
 const HardwareSpec& hardwareOf(const Project& p, EditTarget t) {
@@ -29,7 +30,7 @@ PropertyForm::ChoiceRow formRow() {
             [](const Work& w) {
                 QStringList names{tr("no handle")};
                 for (const HardwareForm& form : w.catalogue->hardware)
-                    names << QString::fromStdString(form.name);
+                    names << toldName(form.name);
                 return names;
             },
             [](const Work& w, EditTarget t) {

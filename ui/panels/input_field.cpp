@@ -6,18 +6,9 @@ namespace frontwright {
 
 namespace {
 
-// Labels are the forms' own, in their contexts.
-QString inCase(const char* label) {
-    return QCoreApplication::translate("CaseForms", label);
-}
-QString inFront(const char* label) {
-    return QCoreApplication::translate("FrontForms", label);
-}
-QString inBox(const char* label) {
-    return QCoreApplication::translate("BoxForms", label);
-}
-QString inHardware(const char* label) {
-    return QCoreApplication::translate("HardwareForm", label);
+/// Labels are the forms' own, and of their context.
+QString tr(const char* label) {
+    return QCoreApplication::translate("frontwright", label);
 }
 
 /// The front that a number is of; for a spacer or a stop the one that it sets.
@@ -86,15 +77,15 @@ Selection ofMember(std::optional<Quantity> about, const Plan& plan, const Select
 QString sideLabel(std::optional<Quantity> about) {
     switch (about ? sideOf(about->kind) : Side::Left) {
     case Side::Left:
-        return inFront("Left");
+        return tr("Left");
     case Side::Right:
-        return inFront("Right");
+        return tr("Right");
     case Side::Bottom:
-        return inFront("Bottom");
+        return tr("Bottom");
     case Side::Top:
         break;
     }
-    return inFront("Top");
+    return tr("Top");
 }
 
 QString boxLabel(std::optional<Quantity> about) {
@@ -102,12 +93,12 @@ QString boxLabel(std::optional<Quantity> about) {
     if (!about)
         return {};
     if (about->kind == BoxDepth)
-        return inBox("Depth");
+        return tr("Depth");
     if (about->kind == BoxWidth)
-        return inBox("Clearance at each side");
+        return tr("Clearance at each side");
     if (about->kind == BottomTop || about->kind == LeastHoleHeight)
-        return inBox("Groove above lower edge");
-    return about->kind == BoxHeight ? inBox("Height") : inBox("Front wall");
+        return tr("Groove above lower edge");
+    return about->kind == BoxHeight ? tr("Height") : tr("Front wall");
 }
 
 QString mountingLabel(std::optional<Quantity> about) {
@@ -115,23 +106,23 @@ QString mountingLabel(std::optional<Quantity> about) {
     if (!about)
         return {};
     if (about->kind == HoleX)
-        return inBox("From the box's sides");
+        return tr("From the box's sides");
     if (about->kind == HoleY)
-        return inBox("Lower row, from below");
+        return tr("Lower row, from below");
     if (about->kind == LeastHoleHeight)
-        return inBox("Diameter of the recess tool");
-    return inBox("Length");
+        return tr("Diameter of the recess tool");
+    return tr("Length");
 }
 
 QString hardwareLabel(std::optional<Quantity> about) {
     using enum QuantityKind;
     if (about && (about->kind == HandleX || about->kind == HandleY))
-        return inHardware("Placed");
+        return tr("Placed");
     if (about && about->kind == BoltLength)
-        return inHardware("Bolt in hand");
+        return tr("Bolt in hand");
     if (about && (about->kind == Counterbore || about->kind == WoodUnderHead))
-        return inHardware("Counterbore depth");
-    return inHardware("Handle");
+        return tr("Counterbore depth");
+    return tr("Handle");
 }
 
 bool isAboutScrews(std::optional<Quantity> about) {
@@ -142,9 +133,6 @@ bool isAboutScrews(std::optional<Quantity> about) {
 } // namespace
 
 QString nameOf(InputPlace place) {
-    const auto tr = [](const char* text) {
-        return QCoreApplication::translate("InputField", text);
-    };
     switch (place) {
     case InputPlace::CaseSize:
         return tr("Size of the case");
@@ -188,25 +176,25 @@ InputField inputField(InputPlace place, std::optional<Quantity> about, const Pla
                                    about->kind == QuantityKind::FrontHeight);
     switch (place) {
     case InputPlace::CaseSize:
-        return {{}, QStringLiteral("case"), upright ? inCase("Height") : inCase("Width")};
+        return {{}, QStringLiteral("case"), upright ? tr("Height") : tr("Width")};
     case InputPlace::Frame:
-        return {{}, QStringLiteral("case"), upright ? inCase("Bottom rail") : inCase("Left stile")};
+        return {{}, QStringLiteral("case"), upright ? tr("Bottom rail") : tr("Left stile")};
     case InputPlace::Divisions:
         return {ofOpening(about, plan, now), QStringLiteral("opening"),
-                upright ? inFront("Height") : inFront("Width")};
+                upright ? tr("Height") : tr("Width")};
     case InputPlace::MemberWidth:
         return {ofMember(about, plan, now), QStringLiteral("member"),
                 QCoreApplication::translate("frontwright::SelectionPanel", "Width")};
     case InputPlace::Fit:
         return {front, QStringLiteral("fit"), sideLabel(about)};
     case InputPlace::Thickness:
-        return {front, QStringLiteral("stock"), inFront("Thickness")};
+        return {front, QStringLiteral("stock"), tr("Thickness")};
     case InputPlace::Profile:
-        return {front, QStringLiteral("profile"), inFront("Family")};
+        return {front, QStringLiteral("profile"), tr("Family")};
     case InputPlace::Box:
         return {front, QStringLiteral("box"), boxLabel(about)};
     case InputPlace::Runner:
-        return {front, QStringLiteral("box"), inBox("Runners")};
+        return {front, QStringLiteral("box"), tr("Runners")};
     case InputPlace::Mounting:
         return {front, QStringLiteral("mounting"), mountingLabel(about)};
     case InputPlace::Hardware:
@@ -219,9 +207,8 @@ InputField inputField(InputPlace place, std::optional<Quantity> about, const Pla
     case InputPlace::Catalogue:
         break;
     }
-    return isAboutScrews(about)
-               ? InputField{front, QStringLiteral("mounting"), inBox("Screw")}
-               : InputField{front, QStringLiteral("hardware"), inHardware("Handle")};
+    return isAboutScrews(about) ? InputField{front, QStringLiteral("mounting"), tr("Screw")}
+                                : InputField{front, QStringLiteral("hardware"), tr("Handle")};
 }
 
 } // namespace frontwright

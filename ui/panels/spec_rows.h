@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/language/told.h"
 #include "ui/panels/forms.h"
 
 namespace frontwright {
@@ -54,7 +55,7 @@ PropertyForm::ChoiceRow catalogueRow(const QString& label, const QString& name,
             [entries](const Work& w) {
                 QStringList names;
                 for (const Entry& entry : (*w.catalogue).*entries)
-                    names << QString::fromStdString(entry.name);
+                    names << toldName(entry.name);
                 return names;
             },
             [entries, getId](const Work& w, EditTarget t) {

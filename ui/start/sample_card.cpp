@@ -2,6 +2,7 @@
 
 #include "core/drawings/elevation.h"
 #include "ui/elevation/scene_rect.h"
+#include "ui/language/told.h"
 #include "ui/paper/surface.h"
 
 #include <QPainter>
@@ -23,8 +24,8 @@ constexpr double gap = 8;
 SampleCard::SampleCard(SampleCase sample, QWidget* parent)
     : QAbstractButton(parent),
       m_sample(std::move(sample)) {
-    const QString title = QString::fromStdString(m_sample.project.title);
-    const QString note = QString::fromStdString(m_sample.project.note);
+    const QString title = toldName(m_sample.project.title);
+    const QString note = toldName(m_sample.project.note);
     setText(title);
     setAccessibleName(tr("Sample: %1").arg(title));
     setAccessibleDescription(note);
@@ -84,7 +85,7 @@ void SampleCard::paintEvent(QPaintEvent*) {
     text.setTop(text.top() + fontMetrics().lineSpacing());
     painter.setFont(font());
     painter.drawText(text, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
-                     QString::fromStdString(m_sample.project.note));
+                     toldName(m_sample.project.note));
 }
 
 void SampleCard::paintCase(QPainter& painter, const QRectF& sheet, Theme theme) const {

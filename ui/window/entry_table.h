@@ -3,6 +3,7 @@
 #include "core/edits/own_entries.h"
 #include "core/lengths/format.h"
 #include "core/lengths/parse.h"
+#include "ui/language/told.h"
 #include "ui/session/session.h"
 
 #include <QCoreApplication>
@@ -156,7 +157,7 @@ private:
             marks << (isOwn(entry.id) ? tr("own") : QString());
             for (int i = 0; i < m_table->columnCount(); ++i) {
                 const auto& column = m_columns[static_cast<std::size_t>(i)];
-                auto* item = new QTableWidgetItem(QString::fromStdString(column.get(entry, unit)));
+                auto* item = new QTableWidgetItem(toldName(column.get(entry, unit)));
                 if (!column.set)
                     item->setFlags(item->flags() & ~Qt::ItemIsEditable);
                 m_table->setItem(row, i, item);
@@ -192,7 +193,7 @@ private:
         const std::string base = entry.id.starts_with("own-") ? entry.id : "own-" + entry.id;
         for (int n = 1; n == 1 || isTaken(entry.id); ++n)
             entry.id = base + "-" + std::to_string(n);
-        entry.name = tr("%1 (own)").arg(QString::fromStdString(entry.name)).toStdString();
+        entry.name = tr("%1 (own)").arg(toldName(entry.name)).toStdString();
         markOwn(entry);
         make(tr("Add a catalogue entry"), keepOwn(m_session.project(), entry));
         m_table->setCurrentCell(m_table->rowCount() - 1, 0);

@@ -1,5 +1,6 @@
 #include "ui/window/graduate_dialog.h"
 
+#include "ui/fields/decimal_box.h"
 #include "ui/fields/length_field.h"
 #include "ui/help/topics.h"
 
@@ -17,7 +18,7 @@ GraduateDialog::GraduateDialog(LengthStyle style, QWidget* parent)
     : QDialog(parent),
       m_kind(new QComboBox),
       m_step(new LengthField(tr("Step"))),
-      m_ratio(new QDoubleSpinBox),
+      m_ratio(new DecimalBox),
       m_stepValue(style.unit == Unit::Inch ? Length::inches(1) : Length::millimetres(20)) {
     setWindowTitle(tr("Graduate the bank"));
     setHelpTopic(*this, QStringLiteral("window#graduate"));

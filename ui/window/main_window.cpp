@@ -41,6 +41,8 @@ namespace frontwright {
 
 namespace {
 
+constexpr int tabMargin = 5; ///< round a tab's title, in letters
+
 /// The files of this machine among what is dropped.
 QStringList filesOf(const QMimeData& dropped) {
     QStringList paths;
@@ -147,8 +149,12 @@ void MainWindow::addDocks() {
     findings->panel();
     // As wide as the tabs need, whatever the letters' size.
     const QFontMetrics letters = fontMetrics();
+    const int em = letters.averageCharWidth();
+    int tabs = 0;
+    for (const QDockWidget* each : {selected, numbers, ways, wood, steps})
+        tabs += letters.horizontalAdvance(each->windowTitle()) + tabMargin * em;
     resizeDocks({selected, section}, {380, 420}, Qt::Vertical);
-    resizeDocks({selected}, {std::max(400, letters.averageCharWidth() * 62)}, Qt::Horizontal);
+    resizeDocks({selected}, {std::max({400, em * 62, tabs})}, Qt::Horizontal);
     resizeDocks({findings}, {std::max(220, letters.lineSpacing() * 15)}, Qt::Vertical);
     answerAsks(*selected, *numbers);
 }

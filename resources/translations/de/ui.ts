@@ -5,2909 +5,2918 @@
     <name>Reveals</name>
     <message>
         <source>left of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>links von %1</translation>
     </message>
     <message>
         <source>right of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts von %1</translation>
     </message>
     <message>
         <source>below %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unter %1</translation>
     </message>
     <message>
         <source>above %1</source>
-        <translation type="unfinished"></translation>
+        <translation>über %1</translation>
     </message>
     <message>
         <source>between %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen %1 und %2</translation>
     </message>
     <message>
         <source>Between fronts: every reveal is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen den Blenden: Jede Sichtbreite ist %1.</translation>
     </message>
     <message>
         <source>At the case&apos;s edge: every reveal is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Rand des Korpus: Jede Sichtbreite ist %1.</translation>
     </message>
     <message>
         <source>Round inset fronts: every gap is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um einliegende Blenden: Jede Fuge ist %1.</translation>
     </message>
     <message>
         <source>Between fronts: smallest %1 (%2), largest %3 (%4); they differ by %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen den Blenden: kleinste Sichtbreite %1 (%2), größte %3 (%4); Unterschied %5.</translation>
     </message>
     <message>
         <source>At the case&apos;s edge: smallest %1 (%2), largest %3 (%4); they differ by %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Rand des Korpus: kleinste Sichtbreite %1 (%2), größte %3 (%4); Unterschied %5.</translation>
     </message>
     <message>
         <source>Round inset fronts: smallest %1 (%2), largest %3 (%4); they differ by %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um einliegende Blenden: kleinste Fuge %1 (%2), größte %3 (%4); Unterschied %5.</translation>
     </message>
     <message>
         <source>smallest %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinste %1</translation>
     </message>
     <message>
         <source>largest %1</source>
-        <translation type="unfinished"></translation>
+        <translation>größte %1</translation>
     </message>
 </context>
 <context>
     <name>WoodForm</name>
     <message>
         <source>Wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz</translation>
     </message>
     <message>
         <source>Choose the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzart wählen</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Choose solid or stable stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Massiv oder formstabil wählen</translation>
     </message>
     <message>
         <source>Solid</source>
-        <translation type="unfinished"></translation>
+        <translation>Massivholz</translation>
     </message>
     <message>
         <source>Stable (plywood and the like)</source>
-        <translation type="unfinished"></translation>
+        <translation>Formstabil (Sperrholz und Ähnliches)</translation>
     </message>
     <message>
         <source>Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Einschnitt</translation>
     </message>
     <message>
         <source>Choose the cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Einschnitt wählen</translation>
     </message>
     <message>
         <source>Flat-sawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenbrett (Fladerschnitt)</translation>
     </message>
     <message>
         <source>Rift</source>
-        <translation type="unfinished"></translation>
+        <translation>Halbrift</translation>
     </message>
     <message>
         <source>Quarter-sawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Riftbrett (Riftschnitt)</translation>
     </message>
     <message>
         <source>Grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Faserrichtung</translation>
     </message>
     <message>
         <source>Turn the grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Faserrichtung drehen</translation>
     </message>
     <message>
         <source>Along the length: the height moves</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs der Breite: Die Höhe arbeitet</translation>
     </message>
     <message>
         <source>Along the height: the width moves</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs der Höhe: Die Breite arbeitet</translation>
     </message>
 </context>
 <context>
     <name>frontwright</name>
     <message>
         <source>Left stile</source>
-        <translation type="unfinished"></translation>
+        <translation>Linker Längsfries</translation>
     </message>
     <message>
         <source>Right stile</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechter Längsfries</translation>
     </message>
     <message>
         <source>Bottom rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterer Querfries</translation>
     </message>
     <message>
         <source>Top rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberer Querfries</translation>
     </message>
     <message>
         <source>Divider right of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittelwand rechts von %1</translation>
     </message>
     <message>
         <source>Rail above %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Querfries über %1</translation>
     </message>
     <message>
         <source>Divider</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittelwand</translation>
     </message>
     <message>
         <source>Rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Querfries</translation>
     </message>
     <message>
         <source>Screw hole %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenbohrung %1</translation>
     </message>
     <message>
         <source>Handle hole %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffbohrung %1</translation>
     </message>
     <message>
         <source>Front %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende %1</translation>
     </message>
     <message>
         <source>%1 wide, %2 long</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 breit, %2 lang</translation>
     </message>
     <message>
         <source>%1 from the left, %2 from below</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von links, %2 von unten</translation>
     </message>
     <message>
         <source>%1 × %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweck</translation>
     </message>
     <message>
         <source>Choose what the drawer is for</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweck des Schubkastens wählen</translation>
     </message>
     <message>
         <source>Household, 15 lb/ft² of bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>Haushalt, 15 lb/ft² Bodenfläche</translation>
     </message>
     <message>
         <source>Clothing, 8.5 lb/ft³</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleidung, 8,5 lb/ft³</translation>
     </message>
     <message>
         <source>School or laboratory, 100 lb</source>
-        <translation type="unfinished"></translation>
+        <translation>Schule oder Labor, 100 lb</translation>
     </message>
     <message>
         <source>Nothing is counted on</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht festgelegt</translation>
     </message>
     <message>
         <source>Own load, e.g. 25 lb</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Last, z. B. 10 kg</translation>
     </message>
     <message>
         <source>Set the drawer&apos;s load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last des Schubkastens festlegen</translation>
     </message>
     <message>
         <source>Drawer box</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten</translation>
     </message>
     <message>
         <source>Change the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten ändern</translation>
     </message>
     <message>
         <source>Runners</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung</translation>
     </message>
     <message>
         <source>Choose the runners</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung wählen</translation>
     </message>
     <message>
         <source>as the runners ask</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Führung verlangt</translation>
     </message>
     <message>
         <source>Clearance at each side</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft an jeder Seite</translation>
     </message>
     <message>
         <source>Clearance below</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft unten</translation>
     </message>
     <message>
         <source>Clearance above</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft oben</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>what the opening leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>was die Öffnung lässt</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>Front wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderstück</translation>
     </message>
     <message>
         <source>Sides</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten</translation>
     </message>
     <message>
         <source>Groove above lower edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Nut über der Unterkante</translation>
     </message>
     <message>
         <source>Bottom panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>Mounting screws</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsschrauben</translation>
     </message>
     <message>
         <source>Change the mounting screws</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsschrauben ändern</translation>
     </message>
     <message>
         <source>Screw</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube</translation>
     </message>
     <message>
         <source>Choose the mounting screw</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsschraube wählen</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>longest stocked that fits</source>
-        <translation type="unfinished"></translation>
+        <translation>längste vorrätige, die passt</translation>
     </message>
     <message>
         <source>Head recessed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopf versenkt um</translation>
     </message>
     <message>
         <source>Diameter of the recess tool</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser des Senkers</translation>
     </message>
     <message>
         <source>Pattern</source>
-        <translation type="unfinished"></translation>
+        <translation>Lochbild</translation>
     </message>
     <message>
         <source>Choose the screw pattern</source>
-        <translation type="unfinished"></translation>
+        <translation>Lochbild wählen</translation>
     </message>
     <message>
         <source>Four corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Vier Ecken</translation>
     </message>
     <message>
         <source>Six</source>
-        <translation type="unfinished"></translation>
+        <translation>Sechs</translation>
     </message>
     <message>
         <source>By hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand</translation>
     </message>
     <message>
         <source>placed where allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>wo sie sitzen dürfen</translation>
     </message>
     <message>
         <source>From the box&apos;s sides</source>
-        <translation type="unfinished"></translation>
+        <translation>Von den Schubkastenseiten</translation>
     </message>
     <message>
         <source>Lower row, from below</source>
-        <translation type="unfinished"></translation>
+        <translation>Untere Reihe, von unten</translation>
     </message>
     <message>
         <source>Upper row, from the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Obere Reihe, von oben</translation>
     </message>
     <message>
         <source>Pilot hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbohrung</translation>
     </message>
     <message>
         <source>as the wood asks</source>
-        <translation type="unfinished"></translation>
+        <translation>wie das Holz verlangt</translation>
     </message>
     <message>
         <source>Clearance hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgangsbohrung</translation>
     </message>
     <message>
         <source>as the screw asks</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Schraube verlangt</translation>
     </message>
     <message>
         <source>Case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Set case width</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpusbreite festlegen</translation>
     </message>
     <message>
         <source>Set case height</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpushöhe festlegen</translation>
     </message>
     <message>
         <source>Depth inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe innen</translation>
     </message>
     <message>
         <source>Frame thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmendicke</translation>
     </message>
     <message>
         <source>Grid of sizes</source>
-        <translation type="unfinished"></translation>
+        <translation>Raster der Maße</translation>
     </message>
     <message>
         <source>Document</source>
-        <translation type="unfinished"></translation>
+        <translation>Dokument</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>Change the title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel ändern</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkung</translation>
     </message>
     <message>
         <source>Change the note</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkung ändern</translation>
     </message>
     <message>
         <source>Unit of the document</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit des Dokuments</translation>
     </message>
     <message>
         <source>Change the document&apos;s unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit des Dokuments ändern</translation>
     </message>
     <message>
         <source>Inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll</translation>
     </message>
     <message>
         <source>Millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Millimeter</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwerte</translation>
     </message>
     <message>
         <source>What the findings judge by. The defaults are common practice without a published source; test on scrap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach richten sich die Befunde. Die Voreinstellungen sind übliche Praxis ohne veröffentlichte Quelle; am Reststück erproben.</translation>
     </message>
     <message>
         <source>Least penetration</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Eindringtiefe</translation>
     </message>
     <message>
         <source>Least tip cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinstes Restholz</translation>
     </message>
     <message>
         <source>Screw head to bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenkopf bis Boden</translation>
     </message>
     <message>
         <source>Least wall under a screw head</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Wand unter Schraubenkopf</translation>
     </message>
     <message>
         <source>Least wood under a bolt head</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Holzdicke unter Gewindeschraubenkopf</translation>
     </message>
     <message>
         <source>Room round a bolt head</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz um Gewindeschraubenkopf</translation>
     </message>
     <message>
         <source>Least gap between fronts</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Fuge zwischen Blenden</translation>
     </message>
     <message>
         <source>Least opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Öffnung</translation>
     </message>
     <message>
         <source>Wood between holes</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz zwischen Bohrungen</translation>
     </message>
     <message>
         <source>Change how the front fits</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz der Blende ändern</translation>
     </message>
     <message>
         <source>Overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag</translation>
     </message>
     <message>
         <source>Gap first</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge zuerst</translation>
     </message>
     <message>
         <source>Inset</source>
-        <translation type="unfinished"></translation>
+        <translation>Einliegend</translation>
     </message>
     <message>
         <source>… by</source>
-        <translation type="unfinished"></translation>
+        <translation>… um</translation>
     </message>
     <message>
         <source>Change an overlay or gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag oder Fuge ändern</translation>
     </message>
     <message>
         <source>Opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Rename the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende umbenennen</translation>
     </message>
     <message>
         <source>Set opening width</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnungsbreite festlegen</translation>
     </message>
     <message>
         <source>keeps its width</source>
-        <translation type="unfinished"></translation>
+        <translation>behält ihre Breite</translation>
     </message>
     <message>
         <source>Set opening height</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnungshöhe festlegen</translation>
     </message>
     <message>
         <source>keeps its height</source>
-        <translation type="unfinished"></translation>
+        <translation>behält ihre Höhe</translation>
     </message>
     <message>
         <source>Fit of the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz der Blende</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished"></translation>
+        <translation>Links</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechts</translation>
     </message>
     <message>
         <source>Bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>Unten</translation>
     </message>
     <message>
         <source>Top</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben</translation>
     </message>
     <message>
         <source>Front</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende</translation>
     </message>
     <message>
         <source>Thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke</translation>
     </message>
     <message>
         <source>Set front thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendendicke festlegen</translation>
     </message>
     <message>
         <source>Edge profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenprofil</translation>
     </message>
     <message>
         <source>Family</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Choose the edge profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenprofil wählen</translation>
     </message>
     <message>
         <source>Square</source>
-        <translation type="unfinished"></translation>
+        <translation>Scharfkantig</translation>
     </message>
     <message>
         <source>Eased</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebrochen</translation>
     </message>
     <message>
         <source>Chamfer</source>
-        <translation type="unfinished"></translation>
+        <translation>Fase</translation>
     </message>
     <message>
         <source>Round</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerundet</translation>
     </message>
     <message>
         <source>Bevelled and raised</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgeplattet</translation>
     </message>
     <message>
         <source>Cove</source>
-        <translation type="unfinished"></translation>
+        <translation>Hohlkehle</translation>
     </message>
     <message>
         <source>Change the edge profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenprofil ändern</translation>
     </message>
     <message>
         <source>Width into the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite in die Fläche</translation>
     </message>
     <message>
         <source>Depth at the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe an der Kante</translation>
     </message>
     <message>
         <source>Step (raised)</source>
-        <translation type="unfinished"></translation>
+        <translation>Absatz (abgeplattet)</translation>
     </message>
     <message>
         <source>Handle and bolt</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff und Gewindeschraube</translation>
     </message>
     <message>
         <source>Change the handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff ändern</translation>
     </message>
     <message>
         <source>Distance from the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand von oben</translation>
     </message>
     <message>
         <source>Two on fronts wider than</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei an Blenden breiter als</translation>
     </message>
     <message>
         <source>always one</source>
-        <translation type="unfinished"></translation>
+        <translation>immer einer</translation>
     </message>
     <message>
         <source>Bolt in hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhandene Gewindeschraube</translation>
     </message>
     <message>
         <source>supplied or stocked</source>
-        <translation type="unfinished"></translation>
+        <translation>mitgeliefert oder vorrätig</translation>
     </message>
     <message>
         <source>Counterbore depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der zylindrischen Senkung</translation>
     </message>
     <message>
         <source>as the way needs</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Befestigung verlangt</translation>
     </message>
     <message>
         <source>Counterbore diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser der Senkung</translation>
     </message>
     <message>
         <source>head and room round it</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopf und Platz darum</translation>
     </message>
     <message>
         <source>Access hole diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser der Zugangsbohrung</translation>
     </message>
     <message>
-        <source>Size of the case</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Frame</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Width of the member</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Thickness and wood</source>
-        <translation type="unfinished"></translation>
+        <source>Placed</source>
+        <translation>Lage</translation>
     </message>
     <message>
         <source>Handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <source>Size of the case</source>
+        <translation>Größe des Korpus</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>Width of the member</source>
+        <translation>Breite des Rahmenteils</translation>
+    </message>
+    <message>
+        <source>Thickness and wood</source>
+        <translation>Dicke und Holz</translation>
     </message>
     <message>
         <source>Wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz</translation>
     </message>
     <message>
         <source>Wood and air</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz und Luft</translation>
     </message>
     <message>
         <source>Choice from the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahl aus dem Katalog</translation>
     </message>
 </context>
 <context>
     <name>frontwright::AirForm</name>
     <message>
         <source>&amp;Follow the wood through the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz durch das &amp;Jahr verfolgen</translation>
     </message>
     <message>
         <source>When cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Zuschnitt</translation>
     </message>
     <message>
         <source>Driest</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenste</translation>
     </message>
     <message>
         <source>Wettest</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchteste</translation>
     </message>
     <message>
         <source>Ordinary air indoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewöhnliche Raumluft</translation>
     </message>
     <message>
         <source>&amp;Room</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Raum</translation>
     </message>
     <message>
         <source>When &amp;cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim &amp;Zuschnitt</translation>
     </message>
     <message>
         <source>&amp;Driest</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Trockenste</translation>
     </message>
     <message>
         <source>&amp;Wettest</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Feuchteste</translation>
     </message>
     <message>
         <source>As given below</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie unten angegeben</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle: %1</translation>
     </message>
     <message>
         <source>Follow the wood through the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz durch das Jahr verfolgen</translation>
     </message>
     <message>
         <source>Forget the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft nicht beachten</translation>
     </message>
     <message>
         <source>Choose the room&apos;s air</source>
-        <translation type="unfinished"></translation>
+        <translation>Raumluft wählen</translation>
     </message>
     <message>
         <source>Change the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft ändern</translation>
     </message>
     <message>
         <source>⚠ Not taken: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>⚠ Nicht übernommen: %1</translation>
     </message>
 </context>
 <context>
     <name>frontwright::AirStateRow</name>
     <message>
         <source>%1: temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Temperatur</translation>
     </message>
     <message>
         <source>%1: relative humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: relative Luftfeuchte</translation>
     </message>
     <message>
         <source> %</source>
-        <translation type="unfinished"></translation>
+        <translation> %</translation>
     </message>
     <message>
         <source>%1: moisture meter&apos;s reading</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Anzeige des Holzfeuchtemessers</translation>
     </message>
     <message>
         <source>Air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>Meter</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät</translation>
     </message>
     <message>
         <source>%1: told by air or by a moisture meter</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: aus der Luft oder vom Holzfeuchtemesser</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished"></translation>
+        <translation>°C</translation>
     </message>
     <message>
         <source>°F</source>
-        <translation type="unfinished"></translation>
+        <translation>°F</translation>
     </message>
     <message>
         <source>%1: unit of temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Einheit der Temperatur</translation>
     </message>
     <message>
         <source>Relative humidity of the air, 0 to 100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Relative Luftfeuchte, 0 bis 100 %</translation>
     </message>
     <message>
         <source>The wood&apos;s moisture as the meter reads it, 0 to 30 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte, wie sie das Messgerät anzeigt, 0 bis 30 %</translation>
     </message>
 </context>
 <context>
     <name>frontwright::Announcer</name>
     <message>
         <source>Nothing is selected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist ausgewählt.</translation>
     </message>
     <message numerus="yes">
         <source>%n fronts selected</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n front selected</numerusform>
+            <numerusform>%n fronts selected</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing to heed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu beachten.</translation>
     </message>
     <message>
         <source>%1 would ruin a part</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × ein Teil wäre verdorben</translation>
     </message>
     <message>
         <source>%1 will not work</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × es geht nicht</translation>
     </message>
     <message>
         <source>%1 outside good practice</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × gegen gute Praxis</translation>
     </message>
     <message>
         <source>%1 to know</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × zu wissen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::AskActions</name>
     <message>
         <source>Why this &amp;number?</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Warum diese Zahl?</translation>
     </message>
     <message>
         <source>Tell how the size of what is selected came about</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, wie das Maß des Ausgewählten zustande kam</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>frontwright::BankActions</name>
     <message>
         <source>&amp;Bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Ble&amp;ndenreihe</translation>
     </message>
     <message>
         <source>Copy the bank&apos;s &amp;divisions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Teilung der Blendenreihe kopieren</translation>
     </message>
     <message>
         <source>Copy how the bank of the selected opening is divided, to paste it elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren, wie die Blendenreihe der ausgewählten Öffnung geteilt ist, um sie anderswo einzufügen</translation>
     </message>
     <message>
         <source>&amp;Paste divisions</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilung ein&amp;fügen</translation>
     </message>
     <message>
         <source>Divide each selected opening like the copied bank; a bank that is selected whole is replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede ausgewählte Öffnung wie die kopierte Blendenreihe teilen; eine ganz ausgewählte Blendenreihe wird ersetzt</translation>
     </message>
     <message>
         <source>Paste divisions</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilung einfügen</translation>
     </message>
     <message>
         <source>Repeat the ba&amp;nk…</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendenreihe &amp;wiederholen…</translation>
     </message>
     <message>
         <source>Draw the bank several times, side by side in its place</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blendenreihe mehrmals nebeneinander an ihre Stelle setzen</translation>
     </message>
     <message>
         <source>Select the whole &amp;bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze &amp;Blendenreihe auswählen</translation>
     </message>
     <message>
         <source>Select every front of the selected fronts&apos; banks</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Blenden in den Blendenreihen der ausgewählten Blenden auswählen</translation>
     </message>
     <message>
         <source>M&amp;irror the case</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Korpus spiegeln</translation>
     </message>
     <message>
         <source>Exchange left and right in the whole case</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und rechts im ganzen Korpus vertauschen</translation>
     </message>
     <message>
         <source>Mirror the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus spiegeln</translation>
     </message>
     <message>
         <source>Mirror this par&amp;t</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Teil &amp;spiegeln</translation>
     </message>
     <message>
         <source>Exchange left and right in the smallest part with columns that holds the selection</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und rechts im kleinsten Teil mit Spalten vertauschen, der das Ausgewählte enthält</translation>
     </message>
     <message>
         <source>Mirror a part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil spiegeln</translation>
     </message>
     <message>
         <source>Repeat the bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendenreihe wiederholen</translation>
     </message>
     <message>
         <source>How many banks, with the present one?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Blendenreihen, die jetzige mitgezählt?</translation>
     </message>
 </context>
 <context>
     <name>frontwright::CalibrationDialog</name>
     <message>
         <source>Measured length of bar A</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessene Länge von Maßstab A</translation>
     </message>
     <message>
         <source>Measured length of bar B</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessene Länge von Maßstab B</translation>
     </message>
     <message>
         <source>&amp;Compare</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vergleichen</translation>
     </message>
     <message>
         <source>Start a&amp;gain without correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Korrektur &amp;neu beginnen</translation>
     </message>
     <message>
         <source>Test page for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Testseite für %1</translation>
     </message>
     <message>
         <source>Upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Hochformat</translation>
     </message>
     <message>
         <source>Landscape</source>
-        <translation type="unfinished"></translation>
+        <translation>Querformat</translation>
     </message>
     <message>
         <source>Orientation</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrichtung</translation>
     </message>
     <message>
         <source>Outcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>Tell-tale sizes</source>
-        <translation type="unfinished"></translation>
+        <translation>Verräterische Maße</translation>
     </message>
     <message>
         <source>Printer</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucker</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>&amp;Orientation</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrich&amp;tung</translation>
     </message>
     <message>
         <source>Bar &amp;A, across the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßstab &amp;A, quer über die Seite</translation>
     </message>
     <message>
         <source>Bar &amp;B, up the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßstab &amp;B, die Seite hinauf</translation>
     </message>
     <message>
         <source>× %1 across, × %2 up</source>
-        <translation type="unfinished"></translation>
+        <translation>× %1 quer, × %2 hinauf</translation>
     </message>
     <message>
         <source>&amp;Print the test page</source>
-        <translation type="unfinished"></translation>
+        <translation>Testseite &amp;drucken</translation>
     </message>
     <message>
         <source>&amp;Print the page that proves it</source>
-        <translation type="unfinished"></translation>
+        <translation>Beweisseite &amp;drucken</translation>
     </message>
     <message>
         <source>Bar A should be %1, bar B %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßstab A soll %1 lang sein, Maßstab B %2.</translation>
     </message>
     <message>
         <source>This printer and paper were never checked. Print the test page; nothing on it is corrected. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Drucker wurde mit diesem Papier nie geprüft. Drucken Sie die Testseite; auf ihr ist nichts korrigiert. %1</translation>
     </message>
     <message>
         <source>Last checked %1. Print the page again to prove that it still holds. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geprüft %1. Drucken Sie die Seite noch einmal, um zu sehen, ob es noch stimmt. %2</translation>
     </message>
     <message>
         <source>Corrected %1. Print once more to prove it. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Korrigiert %1. Drucken Sie noch einmal, um es zu beweisen. %2</translation>
     </message>
     <message>
         <source>as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gemessen</translation>
     </message>
     <message>
         <source>Printed. Measure both bars from outer tick to outer tick, with a steel rule, and type the lengths.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gedruckt. Messen Sie beide Maßstäbe von äußerem zu äußerem Strich mit einem Stahllineal und tippen Sie die Längen ein.</translation>
     </message>
     <message>
         <source>Nothing was printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts gedruckt.</translation>
     </message>
     <message>
         <source>Type both measured lengths first; each is above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippen Sie zuerst beide gemessenen Längen ein; jede ist größer als null.</translation>
     </message>
     <message>
         <source>That is no printer&apos;s mechanics, so nothing was stored. Likeliest: %1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Das liegt nicht an der Mechanik des Druckers, darum wurde nichts gemerkt. Am wahrscheinlichsten: %1. %2</translation>
     </message>
     <message>
         <source>That is more than a printer&apos;s mechanics err, so nothing was stored. No size in the table fits: measure once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>So weit irrt die Mechanik eines Druckers nicht, darum wurde nichts gemerkt. Kein Maß der Tabelle passt: Messen Sie noch einmal.</translation>
     </message>
     <message>
         <source>Both bars are right: this printer and paper need no correction.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Maßstäbe stimmen: Dieser Drucker braucht mit diesem Papier keine Korrektur.</translation>
     </message>
     <message>
         <source>The correction %1 is kept. Print once more to prove it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Korrektur %1 ist gemerkt. Drucken Sie noch einmal, um sie zu beweisen.</translation>
     </message>
     <message>
         <source>Proved: both bars are right with the correction %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewiesen: Mit der Korrektur %1 stimmen beide Maßstäbe.</translation>
     </message>
     <message>
         <source>With the correction the bars are still off by more than %1: something changed between the two prints. The correction was taken back; begin again with the test page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Korrektur weichen die Maßstäbe noch um mehr als %1 ab: Zwischen den beiden Drucken hat sich etwas geändert. Die Korrektur wurde zurückgenommen; beginnen Sie wieder mit der Testseite.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::CardDialog</name>
     <message>
         <source>Size of this screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe dieses Bildschirms</translation>
     </message>
     <message>
         <source>Hold a bank card, or any card of that size, against the screen and make the outline fit it. Arrow keys change its width by one pixel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Halten Sie eine Bankkarte oder eine Karte dieser Größe an den Bildschirm und passen Sie den Umriss an. Die Pfeiltasten ändern seine Breite um einen Bildpunkt.</translation>
     </message>
     <message>
         <source>Width of the card on the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Karte auf dem Bildschirm</translation>
     </message>
     <message>
         <source>From your eye to the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Auge zum Bildschirm</translation>
     </message>
     <message>
         <source>write a distance from 100 mm to 10 m</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Abstand von 100 mm bis 10 m eingeben</translation>
     </message>
     <message>
         <source>&amp;Width of the card</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Breite der Karte</translation>
     </message>
     <message>
         <source>From your &amp;eye to the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom &amp;Auge zum Bildschirm</translation>
     </message>
     <message>
         <source>%1 pixels wide, %2 for each millimetre</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Bildpunkte breit, %2 je Millimeter</translation>
     </message>
 </context>
 <context>
     <name>frontwright::CardOutline</name>
     <message>
         <source>Outline of a card</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss einer Karte</translation>
     </message>
     <message>
         <source>85.60 mm × 53.98 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>85,60 mm × 53,98 mm</translation>
     </message>
 </context>
 <context>
     <name>frontwright::CaseFile</name>
     <message>
         <source>Copy of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie von %1</translation>
     </message>
     <message>
         <source>New case</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Korpus</translation>
     </message>
 </context>
 <context>
     <name>frontwright::CentralArea</name>
     <message>
         <source>Reveals ×1&amp;0</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichtbreiten ×1&amp;0</translation>
     </message>
     <message>
         <source>Dra&amp;wing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeichnung</translation>
     </message>
     <message>
         <source>Show the drawing with its dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung mit ihren Maßen zeigen</translation>
     </message>
     <message>
         <source>&amp;Look</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Darstellung</translation>
     </message>
     <message>
         <source>Show the fronts as they will look</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blenden zeigen, wie sie aussehen werden</translation>
     </message>
     <message>
         <source>Drawin&amp;g and look</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichn&amp;ung und Darstellung</translation>
     </message>
     <message>
         <source>Show both side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide nebeneinander zeigen</translation>
     </message>
     <message>
         <source>Show the look with every reveal ten times as wide</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Darstellung mit zehnfachen Sichtbreiten zeigen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::EditActions</name>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <source>Re&amp;do</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholen</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen</translation>
     </message>
     <message>
         <source>Take back the last step</source>
-        <translation type="unfinished"></translation>
+        <translation>Den letzten Schritt zurücknehmen</translation>
     </message>
     <message>
         <source>Do again what was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal tun, was zurückgenommen wurde</translation>
     </message>
     <message>
         <source>Split into &amp;rows</source>
-        <translation type="unfinished"></translation>
+        <translation>In &amp;Zeilen teilen</translation>
     </message>
     <message>
         <source>Split the opening into two, one above the other; type a number for as many</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Öffnung in zwei übereinander teilen; eine Zahl tippen für so viele</translation>
     </message>
     <message>
         <source>Split into &amp;columns</source>
-        <translation type="unfinished"></translation>
+        <translation>In &amp;Spalten teilen</translation>
     </message>
     <message>
         <source>Split the opening into two, side by side; type a number for as many</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Öffnung in zwei nebeneinander teilen; eine Zahl tippen für so viele</translation>
     </message>
     <message>
         <source>Split into several r&amp;ows…</source>
-        <translation type="unfinished"></translation>
+        <translation>In &amp;mehrere Zeilen teilen…</translation>
     </message>
     <message>
         <source>Split the opening into as many rows as you say</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Öffnung in beliebig viele Zeilen teilen</translation>
     </message>
     <message>
         <source>Split into several co&amp;lumns…</source>
-        <translation type="unfinished"></translation>
+        <translation>In mehrere S&amp;palten teilen…</translation>
     </message>
     <message>
         <source>Split the opening into as many columns as you say</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Öffnung in beliebig viele Spalten teilen</translation>
     </message>
     <message>
         <source>&amp;Join openings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnungen verbinden</translation>
     </message>
     <message>
         <source>Make one opening of those selected</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus den ausgewählten Öffnungen eine machen</translation>
     </message>
     <message>
         <source>Join openings</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnungen verbinden</translation>
     </message>
     <message>
         <source>Remove &amp;member</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil en&amp;tfernen</translation>
     </message>
     <message>
         <source>Take the member away; what was on both sides becomes one opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Rahmenteil wegnehmen; was zu beiden Seiten war, wird eine Öffnung</translation>
     </message>
     <message>
         <source>Remove member</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil entfernen</translation>
     </message>
     <message>
         <source>Cop&amp;y the bank&apos;s divisions here</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilung der Blendenreihe hierher &amp;kopieren</translation>
     </message>
     <message>
         <source>Divide the last selected opening like the bank of the first</source>
-        <translation type="unfinished"></translation>
+        <translation>Die zuletzt ausgewählte Öffnung wie die Blendenreihe der ersten teilen</translation>
     </message>
     <message>
         <source>Make equal</source>
-        <translation type="unfinished"></translation>
+        <translation>Angleichen</translation>
     </message>
     <message>
         <source>Make &amp;heights equal</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Höhen angleichen</translation>
     </message>
     <message>
         <source>Give the selected openings of a bank the same height</source>
-        <translation type="unfinished"></translation>
+        <translation>Den ausgewählten Öffnungen einer Blendenreihe die gleiche Höhe geben</translation>
     </message>
     <message>
         <source>Make &amp;widths equal</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Breiten angleichen</translation>
     </message>
     <message>
         <source>Give the selected openings of a row the same width</source>
-        <translation type="unfinished"></translation>
+        <translation>Den ausgewählten Öffnungen einer Zeile die gleiche Breite geben</translation>
     </message>
     <message>
         <source>&amp;Graduate the bank…</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendenreihe abst&amp;ufen…</translation>
     </message>
     <message>
         <source>Make each drawer deeper than the one above it</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeden Schubkasten höher machen als den über ihm</translation>
     </message>
     <message>
         <source>&amp;End graduation</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstufung been&amp;den</translation>
     </message>
     <message>
         <source>Keep the present sizes, but let each be changed by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Die jetzigen Maße behalten, aber jedes für sich ändern lassen</translation>
     </message>
     <message>
         <source>End graduation</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstufung beenden</translation>
     </message>
     <message>
         <source>Loc&amp;k or free the height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe festha&amp;lten oder freigeben</translation>
     </message>
     <message>
         <source>A locked opening keeps its height while others change</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine festgehaltene Öffnung behält ihre Höhe, wenn andere sich ändern</translation>
     </message>
     <message>
         <source>Lock or &amp;free the width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite festhalten oder frei&amp;geben</translation>
     </message>
     <message>
         <source>A locked opening keeps its width while others change</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine festgehaltene Öffnung behält ihre Breite, wenn andere sich ändern</translation>
     </message>
     <message>
         <source>Select &amp;all fronts</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle Blenden auswählen</translation>
     </message>
     <message>
         <source>Select every front of the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Blende des Korpus auswählen</translation>
     </message>
     <message>
         <source>Ca&amp;talogue…</source>
-        <translation type="unfinished"></translation>
+        <translation>Katal&amp;og…</translation>
     </message>
     <message>
         <source>Add, change and remove screws, bolts, handles, runners and woods</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrauben, Gewindeschrauben, Griffe, Führungen und Hölzer hinzufügen, ändern und entfernen</translation>
     </message>
     <message>
         <source>Split into rows</source>
-        <translation type="unfinished"></translation>
+        <translation>In Zeilen teilen</translation>
     </message>
     <message>
         <source>Split into columns</source>
-        <translation type="unfinished"></translation>
+        <translation>In Spalten teilen</translation>
     </message>
     <message>
         <source>Split the opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung teilen</translation>
     </message>
     <message>
         <source>How many rows?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Zeilen?</translation>
     </message>
     <message>
         <source>How many columns?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Spalten?</translation>
     </message>
     <message>
         <source>Split opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung teilen</translation>
     </message>
     <message>
         <source>Copy the bank&apos;s divisions</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilung der Blendenreihe kopieren</translation>
     </message>
     <message>
         <source>Graduate the bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendenreihe abstufen</translation>
     </message>
     <message>
         <source>Free the size</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß freigeben</translation>
     </message>
     <message>
         <source>Lock the size</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß festhalten</translation>
     </message>
 </context>
 <context>
     <name>frontwright::ElevationView</name>
     <message>
         <source>Click to type this size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken, um dieses Maß einzutippen.</translation>
     </message>
     <message>
         <source>Drag to move. Double-click to type its width. Tab: what else is here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen zum Versetzen. Doppelklick: Breite eintippen. Tab: was hier noch liegt.</translation>
     </message>
     <message>
         <source>Drag %1; Shift moves those down the bank along. Click, then arrow keys nudge it and Enter types its height.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ziehen; Umschalt nimmt die der Blendenreihe mit. Klicken, dann versetzen die Pfeiltasten, und die Eingabetaste öffnet die Höhe.</translation>
     </message>
     <message>
         <source>Click to select; Shift-click to add. Double-click to type a size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken wählt aus, mit Umschalt kommt dazu. Doppelklick: Maß eintippen.</translation>
     </message>
     <message>
         <source>Nudge member</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil rücken</translation>
     </message>
     <message>
         <source>Sizes lie on a grid of %1; set a finer grid for the case to move less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maße liegen auf einem Raster von %1; ein feineres Raster des Korpus erlaubt kleinere Schritte.</translation>
     </message>
     <message>
         <source>Nudge mounting hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsbohrung rücken</translation>
     </message>
     <message>
         <source>Nudge handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff rücken</translation>
     </message>
     <message>
         <source>Remove mounting hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsbohrung entfernen</translation>
     </message>
     <message>
         <source>Selected: %1. Arrow keys nudge it, Enter types its height, Shift+Enter its place across, Delete takes a hole away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgewählt: %1. Pfeiltasten rücken, Eingabe öffnet die Höhe, Umschalt+Eingabe die Lage quer, Entf nimmt eine Bohrung weg.</translation>
     </message>
     <message>
         <source>Elevation of the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansicht des Korpus</translation>
     </message>
     <message>
         <source>Arrow keys walk from front to front, Tab cycles through what lies under the pointer, Enter types a size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Pfeiltasten gehen von Blende zu Blende, Tab geht durch, was unter dem Zeiger liegt, die Eingabetaste öffnet ein Maß.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::EntryTable</name>
     <message>
         <source>&amp;Remove own entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenen Eintrag en&amp;tfernen</translation>
     </message>
     <message>
         <source>&amp;Add a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie &amp;hinzufügen</translation>
     </message>
     <message>
         <source>own</source>
-        <translation type="unfinished"></translation>
+        <translation>eigener</translation>
     </message>
     <message>
         <source>Change a catalogue entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Katalogeintrag ändern</translation>
     </message>
     <message>
         <source>%1 (own)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (eigener)</translation>
     </message>
     <message>
         <source>Add a catalogue entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Katalogeintrag hinzufügen</translation>
     </message>
     <message>
         <source>Remove a catalogue entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Katalogeintrag entfernen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::FileActions</name>
     <message>
         <source>&amp;New case…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neuer Korpus…</translation>
     </message>
     <message>
         <source>Start a case from a few numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Korpus aus wenigen Zahlen beginnen</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Open a case file</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Korpusdatei öffnen</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Speichern</translation>
     </message>
     <message>
         <source>Save the case to its file</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Korpus in seine Datei speichern</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
         <source>Save the case under another name</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Korpus unter anderem Namen speichern</translation>
     </message>
     <message>
         <source>&amp;Close the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus s&amp;chließen</translation>
     </message>
     <message>
         <source>Go back to the start page</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Startseite</translation>
     </message>
     <message>
         <source>No case was opened yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Korpus geöffnet</translation>
     </message>
     <message>
         <source>The case can&apos;t be made</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Korpus lässt sich nicht anlegen</translation>
     </message>
     <message>
         <source>Open a case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus öffnen</translation>
     </message>
     <message>
         <source>Case files (*.%1);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpusdateien (*.%1);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Sample %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispiel %1</translation>
     </message>
     <message>
         <source>The sample can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Beispiel lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>The case can&apos;t be closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Korpus lässt sich nicht schließen</translation>
     </message>
     <message>
         <source>The case can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Korpus lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>The case was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Korpus wurde nicht gespeichert</translation>
     </message>
     <message>
         <source>Save the case as</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus speichern unter</translation>
     </message>
     <message>
         <source>Case files (*.%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpusdateien (*.%1)</translation>
     </message>
     <message>
         <source>my-case</source>
-        <translation type="unfinished"></translation>
+        <translation>mein-korpus</translation>
     </message>
 </context>
 <context>
     <name>frontwright::FileQuestions</name>
     <message>
         <source>Open elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderswo geöffnet</translation>
     </message>
     <message>
         <source>%1 is open in another window (process %2 on %3). Only one of them may save it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist in einem anderen Fenster offen (Prozess %2 auf %3). Nur eines von beiden darf speichern.</translation>
     </message>
     <message>
         <source>Open a &amp;copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Als &amp;Kopie öffnen</translation>
     </message>
     <message>
         <source>&amp;Read only</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur &amp;lesen</translation>
     </message>
     <message>
         <source>Changed outside</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb geändert</translation>
     </message>
     <message>
         <source>%1 was changed by something else since it was opened here. Saving would replace that version.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde von anderer Seite geändert, seit es hier geöffnet wurde. Speichern würde diese Fassung ersetzen.</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
         <source>&amp;Replace it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ersetzen</translation>
     </message>
     <message>
         <source>Unsaved changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeicherte Änderungen</translation>
     </message>
     <message>
         <source>Save the changes to %1?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderungen an %1 speichern?</translation>
     </message>
     <message>
         <source>Not found</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gefunden</translation>
     </message>
     <message>
         <source>%1 is no longer there. Take it off the list of recent cases?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht mehr da. Aus der Liste der zuletzt geöffneten Korpusse nehmen?</translation>
     </message>
 </context>
 <context>
     <name>frontwright::FindingsPanel</name>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>How grave</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwere</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>Reason and rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund und Regel</translation>
     </message>
     <message>
         <source>Reason and remedies</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund und Abhilfen</translation>
     </message>
     <message>
         <source>Every screw, bolt and front was checked against the limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Schraube, Gewindeschraube und Blende wurde an den Grenzwerten geprüft.</translation>
     </message>
     <message>
         <source>Select a finding to see its place, its reason and what cures it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Befund auswählen, um seine Stelle, seinen Grund und die Abhilfe zu sehen.</translation>
     </message>
     <message>
         <source>Why: %1
 
 Rule: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund: %1
+
+Regel: %2</translation>
     </message>
     <message>
         <source>Why this number: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum diese Zahl: %1</translation>
     </message>
     <message>
         <source>Go to: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehe zu: %1</translation>
     </message>
 </context>
 <context>
     <name>frontwright::Fold</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>geschlossen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::GraduateDialog</name>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>Graduate the bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendenreihe abstufen</translation>
     </message>
     <message>
         <source>By a step: each is deeper by the same length</source>
-        <translation type="unfinished"></translation>
+        <translation>In Stufen: jeder um dasselbe Maß höher</translation>
     </message>
     <message>
         <source>By a ratio: each is deeper by the same part</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Verhältnis: jeder um denselben Anteil höher</translation>
     </message>
     <message>
         <source>Kind of graduation</source>
-        <translation type="unfinished"></translation>
+        <translation>Art der Abstufung</translation>
     </message>
     <message>
         <source>Ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Verhältnis</translation>
     </message>
     <message>
         <source>&amp;Step</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Stufe</translation>
     </message>
     <message>
         <source>&amp;Ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verhältnis</translation>
     </message>
     <message>
         <source>The top drawer is the shallowest, the bottom drawer the deepest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der oberste Schubkasten ist der niedrigste, der unterste der höchste.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::Help</name>
     <message>
         <source>&amp;Help on this</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe hierzu</translation>
     </message>
     <message>
         <source>Open the help at what is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hilfe bei dem öffnen, was ausgewählt ist</translation>
     </message>
     <message>
         <source>&amp;Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Inhalt</translation>
     </message>
     <message>
         <source>Open the help at its beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hilfe am Anfang öffnen</translation>
     </message>
     <message>
         <source>&amp;Mouse and keys</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Maus und Tasten</translation>
     </message>
     <message>
         <source>What mouse and keys do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Maus und Tasten tun</translation>
     </message>
     <message>
         <source>Words of the &amp;trade</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fachwörter</translation>
     </message>
     <message>
         <source>What the words mean, each with a drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Wörter bedeuten, jedes mit einer Zeichnung</translation>
     </message>
     <message>
         <source>It came out at the &amp;wrong size</source>
-        <translation type="unfinished"></translation>
+        <translation>Es kam in falscher &amp;Größe heraus</translation>
     </message>
     <message>
         <source>When a check bar is not 100 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn ein Prüfmaßstab nicht 100 mm misst</translation>
     </message>
     <message>
         <source>&amp;Rules and their sources…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Regeln und ihre Quellen…</translation>
     </message>
     <message>
         <source>Every rule, its value and where it is from</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Regel, ihr Wert und woher sie kommt</translation>
     </message>
     <message>
         <source>C&amp;autions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sicherheitshinweise</translation>
     </message>
     <message>
         <source>Before you cut and drill</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor Sie sägen und bohren</translation>
     </message>
 </context>
 <context>
     <name>frontwright::HelpBrowser</name>
     <message>
         <source>Help page</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfeseite</translation>
     </message>
 </context>
 <context>
     <name>frontwright::HelpWindow</name>
     <message>
         <source>Help</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt</translation>
     </message>
     <message>
         <source>Search the help</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe durchsuchen</translation>
     </message>
     <message>
         <source>&amp;Back</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurück</translation>
     </message>
     <message>
         <source>&amp;Forward</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vor</translation>
     </message>
     <message>
         <source>&amp;Search</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Suchen</translation>
     </message>
     <message>
         <source>Nothing was found. Try another word.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts gefunden. Versuchen Sie ein anderes Wort.</translation>
     </message>
     <message>
         <source>Places found: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fundstellen: %1</translation>
     </message>
 </context>
 <context>
     <name>frontwright::LanguageMenu</name>
     <message>
         <source>La&amp;nguage</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;prache</translation>
     </message>
     <message>
         <source>&amp;As the desktop</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wie der Schreibtisch</translation>
     </message>
     <message>
         <source>The program speaks this language from its next start on</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Programm spricht diese Sprache ab dem nächsten Start</translation>
     </message>
     <message>
         <source>Frontwright changes its language when it is started again</source>
-        <translation type="unfinished"></translation>
+        <translation>Frontwright wechselt die Sprache, wenn es neu gestartet wird</translation>
     </message>
 </context>
 <context>
     <name>frontwright::LengthField</name>
     <message>
         <source>Exactly %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Genau %1</translation>
     </message>
     <message>
         <source>A length is wanted, such as 12 5/8 or 321 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steht ein Maß, etwa 321 mm oder 12 5/8</translation>
     </message>
 </context>
 <context>
     <name>frontwright::LookPanel</name>
     <message>
         <source>Re&amp;veals ×10</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicht&amp;breiten ×10</translation>
     </message>
     <message>
         <source>Show every reveal ten times as wide, to compare them</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Sichtbreite zehnfach zeigen, um sie zu vergleichen</translation>
     </message>
     <message>
         <source>Size on the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe auf dem Bildschirm</translation>
     </message>
     <message>
         <source>Zoomed</source>
-        <translation type="unfinished"></translation>
+        <translation>Frei vergrößert</translation>
     </message>
     <message>
         <source>Whole case</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganzer Korpus</translation>
     </message>
     <message>
         <source>Real size</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahre Größe</translation>
     </message>
     <message>
         <source>As seen from %1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie aus %1 m gesehen</translation>
     </message>
     <message>
         <source>&amp;Screen…</source>
-        <translation type="unfinished"></translation>
+        <translation>Bildsc&amp;hirm…</translation>
     </message>
     <message>
         <source>Fit a card to the screen, so that sizes on it are real</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Karte an den Bildschirm halten, damit die Größen stimmen</translation>
     </message>
     <message>
         <source>Si&amp;ze</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Größe</translation>
     </message>
     <message>
         <source>Reveals in words</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichtbreiten in Worten</translation>
     </message>
     <message>
         <source>%1 of its size</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 der Größe</translation>
     </message>
     <message>
         <source>%1, if the screen tells its size rightly. Fit a card to it to be sure.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, wenn der Bildschirm seine Größe richtig angibt. Halten Sie zur Sicherheit eine Karte daran.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::LookView</name>
     <message>
         <source>The fronts as they will look</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blenden, wie sie aussehen werden</translation>
     </message>
     <message>
         <source>Arrow keys walk from front to front; plus and minus zoom, 0 fits the case.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Pfeiltasten gehen von Blende zu Blende; Plus und Minus ändern die Größe, 0 passt den Korpus ein.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::MainWindow</name>
     <message>
         <source>&amp;Selected</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausgewählt</translation>
     </message>
     <message>
         <source>&amp;Numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zahlen</translation>
     </message>
     <message>
         <source>&amp;Ways to hold it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Befestigungsarten</translation>
     </message>
     <message>
         <source>W&amp;ood and air</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Holz und Luft</translation>
     </message>
     <message>
         <source>S&amp;teps</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schritte</translation>
     </message>
     <message>
         <source>S&amp;ection</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;chnitt</translation>
     </message>
     <message>
         <source>&amp;Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Be&amp;funde</translation>
     </message>
     <message>
         <source>Steps that can be taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte, die sich zurücknehmen lassen</translation>
     </message>
     <message>
         <source>The case as it was opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Korpus, wie er geöffnet wurde</translation>
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei</translation>
     </message>
     <message>
         <source>&amp;Templates at full size…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bohrschablonen in wahrer Größe…</translation>
     </message>
     <message>
         <source>Look at the drilling templates, save them as PDF or print them</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrschablonen ansehen, als PDF speichern oder drucken</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;eenden</translation>
     </message>
     <message>
         <source>Close the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster schließen</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ansicht</translation>
     </message>
     <message>
         <source>&amp;Panels</source>
-        <translation type="unfinished"></translation>
+        <translation>Be&amp;reiche</translation>
     </message>
     <message>
         <source>Show or hide the panel “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bereich „%1“ zeigen oder verbergen</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <source>Tools</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeuge</translation>
     </message>
     <message>
         <source>Frontwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Frontwright</translation>
     </message>
     <message>
         <source>%1[*] (read only) – Frontwright</source>
-        <translation type="unfinished"></translation>
+        <translation>%1[*] (nur lesen) – Frontwright</translation>
     </message>
     <message>
         <source>%1[*] – Frontwright</source>
-        <translation type="unfinished"></translation>
+        <translation>%1[*] – Frontwright</translation>
     </message>
     <message>
         <source>%1 fronts selected</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Blenden ausgewählt</translation>
     </message>
     <message>
         <source>Front %1: %2 × %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende %1: %2 × %3</translation>
     </message>
 </context>
 <context>
     <name>frontwright::MemberDrag</name>
     <message>
         <source> · equal sizes</source>
-        <translation type="unfinished"></translation>
+        <translation> · gleiche Maße</translation>
     </message>
     <message>
         <source> · in line</source>
-        <translation type="unfinished"></translation>
+        <translation> · fluchtend</translation>
     </message>
     <message>
         <source>Move by</source>
-        <translation type="unfinished"></translation>
+        <translation>Versetzen um</translation>
     </message>
     <message>
         <source>Snapping is suspended while Alt is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solange Alt gedrückt ist, rastet nichts ein.</translation>
     </message>
     <message>
         <source>Type a distance to move by exactly that. Alt suspends snapping. Esc puts it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Abstand tippen, um genau so weit zu versetzen. Alt hebt das Einrasten auf. Esc setzt es zurück.</translation>
     </message>
     <message>
         <source>Change stile width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Längsfrieses ändern</translation>
     </message>
     <message>
         <source>Change rail width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Querfrieses ändern</translation>
     </message>
     <message>
         <source>Move stile</source>
-        <translation type="unfinished"></translation>
+        <translation>Längsfries versetzen</translation>
     </message>
     <message>
         <source>Move rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Querfries versetzen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::NewCaseDialog</name>
     <message>
         <source>Width of the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Korpus</translation>
     </message>
     <message>
         <source>Height of the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Korpus</translation>
     </message>
     <message>
         <source>Depth inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe innen</translation>
     </message>
     <message>
         <source>Width of the frame&apos;s stiles and rails</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Längs- und Querfriese</translation>
     </message>
     <message>
         <source>Width of the members between</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Rahmenteile dazwischen</translation>
     </message>
     <message>
         <source>Banks</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendenreihen</translation>
     </message>
     <message>
         <source>Drawers in each bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkästen je Blendenreihe</translation>
     </message>
     <message>
         <source>Overlay or gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag oder Fuge</translation>
     </message>
     <message>
         <source>New case</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Korpus</translation>
     </message>
     <message>
         <source>Inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll</translation>
     </message>
     <message>
         <source>Millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Millimeter</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>Overlay: cover the members by</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufliegend: Aufschlag auf den Rahmen</translation>
     </message>
     <message>
         <source>Gap first: leave between fronts</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge zuerst: Fuge zwischen den Blenden</translation>
     </message>
     <message>
         <source>Inset: leave round each front</source>
-        <translation type="unfinished"></translation>
+        <translation>Einliegend: Fuge um jede Blende</translation>
     </message>
     <message>
         <source>How the fronts fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz der Blenden</translation>
     </message>
     <message>
         <source>&amp;Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einheit</translation>
     </message>
     <message>
         <source>&amp;Width, outside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Breite, außen</translation>
     </message>
     <message>
         <source>&amp;Height, outside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Höhe, außen</translation>
     </message>
     <message>
         <source>&amp;Depth, inside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tiefe, innen</translation>
     </message>
     <message>
         <source>&amp;Frame: stiles and rails</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rahmen: Längs- und Querfriese</translation>
     </message>
     <message>
         <source>M&amp;embers between</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteile &amp;dazwischen</translation>
     </message>
     <message>
         <source>&amp;Banks side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendenreihen &amp;nebeneinander</translation>
     </message>
     <message>
         <source>D&amp;rawers in each</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;chubkästen in jeder</translation>
     </message>
     <message>
         <source>Fr&amp;onts</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;lenden</translation>
     </message>
     <message>
         <source>&amp;Make the case</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Korpus anlegen</translation>
     </message>
     <message>
         <source>Openings: %1. The first is %2 wide and %3 high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnungen: %1. Die erste ist %2 breit und %3 hoch.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::NumberAnswer</name>
     <message>
         <source>It follows from:</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie folgt aus:</translation>
     </message>
     <message>
         <source>How the number came about</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Zahl zustande kam</translation>
     </message>
     <message>
         <source>%1 = %2
 %3
 
 Rule: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 = %2
+%3
+
+Regel: %4</translation>
     </message>
     <message>
         <source>Go to: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehe zu: %1</translation>
     </message>
 </context>
 <context>
     <name>frontwright::NumbersPanel</name>
     <message>
         <source>Computed numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Berechnete Zahlen</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>How the number came about</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Zahl zustande kam</translation>
     </message>
 </context>
 <context>
     <name>frontwright::OwnEntriesDialog</name>
     <message>
         <source>Catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>Katalog</translation>
     </message>
     <message>
         <source>What could not be done</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht ging</translation>
     </message>
     <message>
         <source>What you type or add becomes the case&apos;s own entry and is kept in its file; the program&apos;s stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Sie eintippen oder hinzufügen, wird ein eigener Eintrag des Korpus und steht in seiner Datei; die des Programms bleiben, wie sie sind.</translation>
     </message>
     <message>
         <source>Kinds of entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Arten von Einträgen</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Shank</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaft</translation>
     </message>
     <message>
         <source>Head</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopf</translation>
     </message>
     <message>
         <source>Head&apos;s height</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfhöhe</translation>
     </message>
     <message>
         <source>Clearance hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgangsbohrung</translation>
     </message>
     <message>
         <source>Pilot hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbohrung</translation>
     </message>
     <message>
         <source>Root</source>
-        <translation type="unfinished"></translation>
+        <translation>Kern</translation>
     </message>
     <message>
         <source>Stocked lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorrätige Längen</translation>
     </message>
     <message>
         <source>Wood screws</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzschrauben</translation>
     </message>
     <message>
         <source>&amp;Wood screws</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz&amp;schrauben</translation>
     </message>
     <message>
         <source>Thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde</translation>
     </message>
     <message>
         <source>Diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <source>Bolts</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindeschrauben</translation>
     </message>
     <message>
         <source>&amp;Bolts</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewin&amp;deschrauben</translation>
     </message>
     <message>
         <source>Base&apos;s width</source>
-        <translation type="unfinished"></translation>
+        <translation>Sockelbreite</translation>
     </message>
     <message>
         <source>Base&apos;s height</source>
-        <translation type="unfinished"></translation>
+        <translation>Sockelhöhe</translation>
     </message>
     <message>
         <source>Stands out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausladung</translation>
     </message>
     <message>
         <source>Bolt</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindeschraube</translation>
     </message>
     <message>
         <source>Thread&apos;s depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindetiefe</translation>
     </message>
     <message>
         <source>Least engagement</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Einschraubtiefe</translation>
     </message>
     <message>
         <source>Handles</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffe</translation>
     </message>
     <message>
         <source>&amp;Handles</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Griffe</translation>
     </message>
     <message>
         <source>At each side</source>
-        <translation type="unfinished"></translation>
+        <translation>An jeder Seite</translation>
     </message>
     <message>
         <source>Below</source>
-        <translation type="unfinished"></translation>
+        <translation>Unten</translation>
     </message>
     <message>
         <source>Above</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben</translation>
     </message>
     <message>
         <source>Rating</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragkraft</translation>
     </message>
     <message>
         <source>Runners</source>
-        <translation type="unfinished"></translation>
+        <translation>Führungen</translation>
     </message>
     <message>
         <source>&amp;Runners</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Führungen</translation>
     </message>
     <message>
         <source>Specific gravity, at 12 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichtezahl bei 12 %</translation>
     </message>
     <message>
         <source>Woods</source>
-        <translation type="unfinished"></translation>
+        <translation>Hölzer</translation>
     </message>
     <message>
         <source>W&amp;oods</source>
-        <translation type="unfinished"></translation>
+        <translation>Hö&amp;lzer</translation>
     </message>
 </context>
 <context>
     <name>frontwright::PageView</name>
     <message>
         <source>Page preview</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenvorschau</translation>
     </message>
 </context>
 <context>
     <name>frontwright::PartDrag</name>
     <message numerus="yes">
         <source>and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
         </translation>
     </message>
     <message>
         <source>Move left by</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach links um</translation>
     </message>
     <message>
         <source>Move right by</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach rechts um</translation>
     </message>
     <message>
         <source>Move down by</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach unten um</translation>
     </message>
     <message>
         <source>Move up by</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach oben um</translation>
     </message>
     <message>
         <source>Snapping is suspended while Alt is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solange Alt gedrückt ist, rastet nichts ein.</translation>
     </message>
     <message>
         <source>Type a distance to move by exactly that. Alt suspends snapping, Shift moves those down the bank along. Esc puts it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Abstand tippen, um genau so weit zu versetzen. Alt hebt das Einrasten auf, Umschalt nimmt die der Blendenreihe mit. Esc setzt es zurück.</translation>
     </message>
     <message>
         <source>Move mounting hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsbohrung versetzen</translation>
     </message>
     <message>
         <source>Move handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff versetzen</translation>
     </message>
     <message>
         <source>Move mounting holes down the bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsbohrungen der Blendenreihe versetzen</translation>
     </message>
     <message>
         <source>Move handles down the bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffe der Blendenreihe versetzen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::PartWords</name>
     <message>
         <source>hole %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung %1 von %2</translation>
     </message>
     <message>
         <source>handle %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff %1 von %2</translation>
     </message>
     <message>
         <source>handle of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff von %1</translation>
     </message>
     <message>
         <source>%1 left</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach links</translation>
     </message>
     <message>
         <source>%1 right</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach rechts</translation>
     </message>
     <message>
         <source>%1 down</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach unten</translation>
     </message>
     <message>
         <source>%1 up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach oben</translation>
     </message>
     <message>
         <source>Where it was</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es war</translation>
     </message>
     <message>
         <source>Moved %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Versetzt: %1</translation>
     </message>
     <message>
         <source>Moved %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Versetzt: %1, %2</translation>
     </message>
     <message>
         <source>Across: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer: %1</translation>
     </message>
     <message>
         <source>Height: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe: %1</translation>
     </message>
     <message>
         <source>as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>wie es war</translation>
     </message>
     <message>
         <source>centre line of the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittellinie der Blende</translation>
     </message>
     <message>
         <source>centre line of the box wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittellinie des Vorderstücks</translation>
     </message>
     <message>
         <source>centre line of the field</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittellinie des Spiegels</translation>
     </message>
     <message>
         <source>edge of where a screw may go</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand des Bereichs für Schrauben</translation>
     </message>
     <message>
         <source>base at the field&apos;s edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Sockel am Rand des Spiegels</translation>
     </message>
     <message>
         <source>in line with %1</source>
-        <translation type="unfinished"></translation>
+        <translation>in einer Flucht mit %1</translation>
     </message>
     <message>
         <source>level with %1</source>
-        <translation type="unfinished"></translation>
+        <translation>auf einer Höhe mit %1</translation>
     </message>
     <message>
         <source>same height as %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiche Höhe wie %1</translation>
     </message>
     <message>
         <source>mirrors %1</source>
-        <translation type="unfinished"></translation>
+        <translation>spiegelt %1</translation>
     </message>
 </context>
 <context>
     <name>frontwright::PresetActions</name>
     <message>
         <source>Handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff</translation>
     </message>
     <message>
         <source>Edge profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenprofil</translation>
     </message>
     <message>
         <source>Drawer box</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten</translation>
     </message>
     <message>
         <source>Mounting screws</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsschrauben</translation>
     </message>
     <message>
         <source>Use a pre&amp;set…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorgabe verwenden…</translation>
     </message>
     <message>
         <source>Give the selected fronts, or the case, the values of a preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Den ausgewählten Blenden oder dem Korpus die Werte einer Vorgabe geben</translation>
     </message>
     <message>
         <source>Kee&amp;p as preset…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Vorgabe s&amp;ichern…</translation>
     </message>
     <message>
         <source>Keep the handle, profile, box or screws of the selected front, or of the case, under a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff, Profil, Schubkasten oder Schrauben der ausgewählten Blende oder des Korpus unter einem Namen sichern</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>kind: name of the preset</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Use a preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe verwenden</translation>
     </message>
     <message>
         <source>&amp;Preset</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorgabe</translation>
     </message>
     <message>
         <source>Keep as preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Vorgabe sichern</translation>
     </message>
     <message>
         <source>&amp;What to keep</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Was sichern</translation>
     </message>
 </context>
 <context>
     <name>frontwright::PresetNameDialog</name>
     <message>
         <source>&amp;Name, such as Deep drawers</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name, etwa Hohe Schubkästen</translation>
     </message>
     <message>
         <source>Name of the preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Vorgabe</translation>
     </message>
 </context>
 <context>
     <name>frontwright::PresetRow</name>
     <message>
         <source>mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>verschieden</translation>
     </message>
     <message>
         <source>≠ “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>≠ „%1“</translation>
     </message>
     <message>
         <source>≠ its own</source>
-        <translation type="unfinished"></translation>
+        <translation>≠ eigene</translation>
     </message>
     <message>
         <source>Follows</source>
-        <translation type="unfinished"></translation>
+        <translation>Folgt</translation>
     </message>
     <message>
         <source>Preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe</translation>
     </message>
     <message>
         <source>Keep these values under a name, or change a preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Werte unter einem Namen sichern oder eine Vorgabe ändern</translation>
     </message>
     <message>
         <source>The case’s (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Die des Korpus (%1)</translation>
     </message>
     <message>
         <source>The case’s</source>
-        <translation type="unfinished"></translation>
+        <translation>Die des Korpus</translation>
     </message>
     <message>
         <source>Its own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene</translation>
     </message>
     <message>
         <source>&amp;Keep as preset…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Vorgabe &amp;sichern…</translation>
     </message>
     <message>
         <source>&amp;Change “%1” to this, for all that follow</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ hierzu &amp;ändern, für alle, die folgen</translation>
     </message>
     <message>
         <source>Change a preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe ändern</translation>
     </message>
     <message>
         <source>Re&amp;name “%1”…</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ &amp;umbenennen…</translation>
     </message>
     <message>
         <source>&amp;Remove “%1”; its users keep their values</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ &amp;entfernen; wer folgt, behält die Werte</translation>
     </message>
     <message>
         <source>Remove a preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe entfernen</translation>
     </message>
     <message>
         <source>≠ Departs from “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>≠ Weicht von „%1“ ab</translation>
     </message>
     <message>
         <source>≠ %1 of %2 fronts depart from “%3”</source>
-        <translation type="unfinished"></translation>
+        <translation>≠ %1 von %2 Blenden weichen von „%3“ ab</translation>
     </message>
     <message>
         <source>≠ %1 of %2 fronts depart from their presets</source>
-        <translation type="unfinished"></translation>
+        <translation>≠ %1 von %2 Blenden weichen von ihren Vorgaben ab</translation>
     </message>
     <message>
         <source>Back to “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu „%1“</translation>
     </message>
     <message>
         <source>Back to their presets</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu ihren Vorgaben</translation>
     </message>
     <message>
         <source>≠ Its own, not the case’s</source>
-        <translation type="unfinished"></translation>
+        <translation>≠ Eigene, nicht die des Korpus</translation>
     </message>
     <message>
         <source>≠ %1 of %2 fronts have their own</source>
-        <translation type="unfinished"></translation>
+        <translation>≠ %1 von %2 Blenden haben eigene</translation>
     </message>
     <message>
         <source>Back to the case’s</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu denen des Korpus</translation>
     </message>
     <message>
         <source>Follow the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Korpus folgen</translation>
     </message>
     <message>
         <source>Follow a preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Einer Vorgabe folgen</translation>
     </message>
     <message>
         <source>Make its own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Werte geben</translation>
     </message>
     <message>
         <source>Keep as preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Vorgabe sichern</translation>
     </message>
     <message>
         <source>Rename the preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe umbenennen</translation>
     </message>
     <message>
         <source>Rename a preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe umbenennen</translation>
     </message>
     <message>
         <source>Back to the preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Vorgabe</translation>
     </message>
 </context>
 <context>
     <name>frontwright::PrinterPanel</name>
     <message>
         <source>&amp;Test page and correction…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Testseite und Korrektur…</translation>
     </message>
     <message>
         <source>PDF file, not corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF-Datei, nicht korrigiert</translation>
     </message>
     <message>
         <source>Printer</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucker</translation>
     </message>
     <message>
         <source>State of this printer and paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand dieses Druckers und Papiers</translation>
     </message>
     <message>
         <source>P&amp;rinter</source>
-        <translation type="unfinished"></translation>
+        <translation>Dr&amp;ucker</translation>
     </message>
     <message>
         <source>%1 upright</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hoch</translation>
     </message>
     <message>
         <source>%1 landscape</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 quer</translation>
     </message>
     <message>
         <source>%1: never checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nie geprüft.</translation>
     </message>
     <message>
         <source>needs no correction</source>
-        <translation type="unfinished"></translation>
+        <translation>braucht keine Korrektur</translation>
     </message>
     <message>
         <source>corrected × %1 across, × %2 up</source>
-        <translation type="unfinished"></translation>
+        <translation>korrigiert × %1 quer, × %2 hinauf</translation>
     </message>
     <message>
         <source>%1: %2; measured %3, not proved by a second print yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2; gemessen %3, noch nicht durch einen zweiten Druck bewiesen.</translation>
     </message>
     <message>
         <source>%1: %2; last checked %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2; zuletzt geprüft %3.</translation>
     </message>
     <message>
         <source>100 %, not corrected for any printer. Choose a printer for its test page and its correction.</source>
-        <translation type="unfinished"></translation>
+        <translation>100 %, für keinen Drucker korrigiert. Einen Drucker wählen für seine Testseite und seine Korrektur.</translation>
     </message>
     <message>
         <source>100 %, never fitted to the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>100 %, nie an die Seite angepasst.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::PropertyForm</name>
     <message>
         <source>Change the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmen ändern</translation>
     </message>
     <message>
         <source>Change the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus ändern</translation>
     </message>
     <message>
         <source>Change a limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert ändern</translation>
     </message>
     <message>
         <source>Lock or free a size</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß festhalten oder freigeben</translation>
     </message>
     <message>
         <source>Handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff</translation>
     </message>
     <message>
         <source>Choose the handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff wählen</translation>
     </message>
     <message>
         <source>no handle</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Griff</translation>
     </message>
     <message>
         <source>Placed</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage</translation>
     </message>
     <message>
         <source>Place the handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff anordnen</translation>
     </message>
     <message>
         <source>in the middle of the front</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Mitte der Blende</translation>
     </message>
     <message>
         <source>in the middle of the field</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Mitte des Spiegels</translation>
     </message>
     <message>
         <source>from the top edge</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Oberkante</translation>
     </message>
     <message>
         <source>a little above the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>etwas über der Mitte</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigt</translation>
     </message>
     <message>
         <source>Choose how the handle is held</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsart des Griffs wählen</translation>
     </message>
     <message>
         <source>through wall and front</source>
-        <translation type="unfinished"></translation>
+        <translation>durch Vorderstück und Blende</translation>
     </message>
     <message>
         <source>front only, head in a counterbore</source>
-        <translation type="unfinished"></translation>
+        <translation>nur Blende, Kopf in zylindrischer Senkung</translation>
     </message>
     <message>
         <source>front only, access hole in the wall</source>
-        <translation type="unfinished"></translation>
+        <translation>nur Blende, Zugangsbohrung im Vorderstück</translation>
     </message>
     <message>
         <source>Follow the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Korpus folgen</translation>
     </message>
     <message>
         <source>Follow the case: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Korpus folgen: %1</translation>
     </message>
     <message>
         <source>mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>verschieden</translation>
     </message>
     <message>
         <source>Why this &amp;number?</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Warum diese Zahl?</translation>
     </message>
     <message>
         <source>This front decides for itself here. Click to follow the case again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Blende entscheidet hier selbst. Klicken, um wieder dem Korpus zu folgen.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::Recovery</name>
     <message>
         <source>Recovered %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederhergestellt: %1</translation>
     </message>
 </context>
 <context>
     <name>frontwright::RecoveryDialog</name>
     <message>
         <source>Unsaved work was kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeicherte Arbeit ist noch da</translation>
     </message>
     <message>
         <source>Frontwright was ended before these cases were saved. Each case file is as it was saved last. Open a copy to go on with it under a name of its own: both versions are kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frontwright wurde beendet, bevor diese Korpusse gespeichert waren. Jede Korpusdatei ist, wie sie zuletzt gespeichert wurde. Öffnen Sie eine Kopie, um unter eigenem Namen weiterzuarbeiten: Beide Fassungen bleiben erhalten.</translation>
     </message>
     <message>
         <source>Recovery copies</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungskopien</translation>
     </message>
     <message>
         <source>Case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus</translation>
     </message>
     <message>
         <source>Last step kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Schritt gesichert</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Where it was</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort der Datei</translation>
     </message>
     <message>
         <source>never saved</source>
-        <translation type="unfinished"></translation>
+        <translation>nie gespeichert</translation>
     </message>
     <message>
         <source>&amp;Open the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie ö&amp;ffnen</translation>
     </message>
     <message>
         <source>&amp;Throw it away</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verwerfen</translation>
     </message>
     <message>
         <source>&amp;Later</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Später</translation>
     </message>
 </context>
 <context>
     <name>frontwright::RulesDialog</name>
     <message>
         <source>Rules and their sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln und ihre Quellen</translation>
     </message>
     <message>
         <source>A word of the rule, its use or its source</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wort der Regel, ihres Zwecks oder ihrer Quelle</translation>
     </message>
     <message>
         <source>Search the rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln durchsuchen</translation>
     </message>
     <message>
         <source>&amp;Search</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Suchen</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln</translation>
     </message>
     <message>
         <source>Rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>Used for</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebraucht für</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle</translation>
     </message>
     <message>
         <source>Kind of source</source>
-        <translation type="unfinished"></translation>
+        <translation>Art der Quelle</translation>
     </message>
     <message numerus="yes">
         <source>%n rule(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n rule</numerusform>
+            <numerusform>%n rules</numerusform>
         </translation>
     </message>
 </context>
@@ -2915,893 +2924,894 @@ Rule: %4</source>
     <name>frontwright::SampleCard</name>
     <message>
         <source>Sample: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispiel: %1</translation>
     </message>
     <message>
         <source>Open a copy of this sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie dieses Beispiels öffnen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::SectionPanel</name>
     <message>
         <source>&amp;Upright</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Senkrecht</translation>
     </message>
     <message>
         <source>Cut from top to bottom, seen from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Von oben bis unten geschnitten, von links gesehen</translation>
     </message>
     <message>
         <source>Leve&amp;l</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Waagrecht</translation>
     </message>
     <message>
         <source>Cut across the width at the height of the selected hole, seen from above</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Höhe der ausgewählten Bohrung quer durch die Breite geschnitten, von oben gesehen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::SectionView</name>
     <message>
         <source>Upright section through the selected front</source>
-        <translation type="unfinished"></translation>
+        <translation>Senkrechter Schnitt durch die ausgewählte Blende</translation>
     </message>
     <message>
         <source>Level section through the selected front</source>
-        <translation type="unfinished"></translation>
+        <translation>Waagrechter Schnitt durch die ausgewählte Blende</translation>
     </message>
     <message>
         <source>Select a front to see how it is held: wall, front, screw and bolt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Blende auswählen, um zu sehen, wie sie befestigt ist: Vorderstück, Blende, Schraube und Gewindeschraube.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::SelectionPanel</name>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Member</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil</translation>
     </message>
     <message>
         <source>Set member width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Rahmenteils festlegen</translation>
     </message>
     <message>
         <source>Properties of what is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenschaften des Ausgewählten</translation>
     </message>
     <message>
         <source>Opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung</translation>
     </message>
     <message>
         <source>Case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus</translation>
     </message>
     <message>
         <source>Fit of the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz der Blende</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz</translation>
     </message>
     <message>
         <source>Edge profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenprofil</translation>
     </message>
     <message>
         <source>Drawer box</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten</translation>
     </message>
     <message>
         <source>Mounting screws</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsschrauben</translation>
     </message>
     <message>
         <source>Handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff</translation>
     </message>
     <message>
         <source>Document</source>
-        <translation type="unfinished"></translation>
+        <translation>Dokument</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwerte</translation>
     </message>
     <message>
         <source>Front %1. What is changed here holds for this front only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende %1. Was hier geändert wird, gilt nur für diese Blende.</translation>
     </message>
     <message>
         <source>%1 fronts. What is changed here holds for each of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Blenden. Was hier geändert wird, gilt für jede von ihnen.</translation>
     </message>
     <message>
         <source>A member of the frame. Drag it, or nudge it with the arrow keys.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rahmenteil. Ziehen oder mit den Pfeiltasten rücken.</translation>
     </message>
     <message>
         <source>The whole case. Click a front to change only that one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der ganze Korpus. Eine Blende anklicken, um nur diese zu ändern.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::SheetChoice</name>
     <message>
         <source>Only the selected &amp;fronts (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nur die ausgewählten Blenden (%1)</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter</translation>
     </message>
     <message>
         <source>Tick what is to be printed; a tile alone can be printed again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ankreuzen, was gedruckt werden soll; auch eine einzelne Kachel lässt sich noch einmal drucken.</translation>
     </message>
     <message>
         <source>Fronts that were selected in the drawing, with their box walls</source>
-        <translation type="unfinished"></translation>
+        <translation>Blenden, die in der Zeichnung ausgewählt sind, mit ihren Vorderstücken</translation>
     </message>
     <message>
         <source>Fronts</source>
-        <translation type="unfinished"></translation>
+        <translation>Blenden</translation>
     </message>
     <message>
         <source>Box walls</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderstücke</translation>
     </message>
     <message>
         <source>Story sticks</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßlatten</translation>
     </message>
     <message>
         <source>Tile %1, page %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Kachel %1, Seite %2</translation>
     </message>
 </context>
 <context>
     <name>frontwright::SheetSetup</name>
     <message>
         <source>Width of the roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Rolle</translation>
     </message>
     <message>
         <source>Width of the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Blatts</translation>
     </message>
     <message>
         <source>Height of the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Blatts</translation>
     </message>
     <message>
         <source>Overlap of tiles</source>
-        <translation type="unfinished"></translation>
+        <translation>Überlappung der Kacheln</translation>
     </message>
     <message>
         <source>Margin of the sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand der Blätter</translation>
     </message>
     <message>
         <source>Roll…</source>
-        <translation type="unfinished"></translation>
+        <translation>Rolle…</translation>
     </message>
     <message>
         <source>Another size…</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Größe…</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>P&amp;aper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papi&amp;er</translation>
     </message>
     <message>
         <source>Roll &amp;width</source>
-        <translation type="unfinished"></translation>
+        <translation>R&amp;ollenbreite</translation>
     </message>
     <message>
         <source>Sheet w&amp;idth</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Blattbreite</translation>
     </message>
     <message>
         <source>Sheet &amp;height</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt&amp;höhe</translation>
     </message>
     <message>
         <source>Fewest pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenigste Seiten</translation>
     </message>
     <message>
         <source>All upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle hoch</translation>
     </message>
     <message>
         <source>All landscape</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle quer</translation>
     </message>
     <message>
         <source>Orientation</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrichtung</translation>
     </message>
     <message>
         <source>&amp;Orientation</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausrichtung</translation>
     </message>
     <message>
         <source>O&amp;verlap</source>
-        <translation type="unfinished"></translation>
+        <translation>Über&amp;lappung</translation>
     </message>
     <message>
         <source>&amp;Margin</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rand der Blätter</translation>
     </message>
 </context>
 <context>
     <name>frontwright::SplitCount</name>
     <message>
         <source>Split into %1</source>
-        <translation type="unfinished"></translation>
+        <translation>In %1 teilen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::StartNotes</name>
     <message>
         <source>Throw the copy away</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie verwerfen</translation>
     </message>
     <message>
         <source>The unsaved work on %1 can&apos;t be brought back after that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die nicht gespeicherte Arbeit an %1 lässt sich danach nicht zurückholen.</translation>
     </message>
     <message>
         <source>The copy can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>Settings could not be read</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen nicht lesbar</translation>
     </message>
     <message>
         <source>Frontwright starts with its defaults. Your cases are not touched. The old settings are kept in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frontwright beginnt mit den Voreinstellungen. Ihre Korpusse sind nicht betroffen. Die alten Einstellungen liegen in %1.</translation>
     </message>
     <message>
         <source>Frontwright ended by mistake</source>
-        <translation type="unfinished"></translation>
+        <translation>Frontwright wurde durch einen Fehler beendet</translation>
     </message>
     <message>
         <source>Your case files are as they were saved last; unsaved work is offered from its recovery copy. What happened is written in %1. Nothing was sent anywhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Korpusdateien sind, wie sie zuletzt gespeichert wurden; nicht gespeicherte Arbeit wird aus der Sicherungskopie angeboten. Was geschah, steht in %1. Nichts wurde irgendwohin gesendet.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::StartPage</name>
     <message>
         <source>Start page</source>
-        <translation type="unfinished"></translation>
+        <translation>Startseite</translation>
     </message>
     <message>
         <source>Drawer fronts that fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkastenblenden, die passen</translation>
     </message>
     <message>
         <source>Every front, hole, screw and bolt in its place before the drill goes in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Blende, Bohrung, Schraube und Gewindeschraube an ihrem Platz, bevor gebohrt wird.</translation>
     </message>
     <message>
         <source>Look at a sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Beispiel ansehen</translation>
     </message>
     <message>
         <source>What to do first</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ersten Schritte</translation>
     </message>
     <message>
         <source>1. Make a new case from its outer size, its frame and its rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>1. Einen neuen Korpus aus Außenmaß, Rahmen und Zeilen anlegen.</translation>
     </message>
     <message>
         <source>2. Drag the rails, or click a dimension and type it.</source>
-        <translation type="unfinished"></translation>
+        <translation>2. Die Querfriese ziehen oder ein Maß anklicken und eintippen.</translation>
     </message>
     <message>
         <source>3. Click a front and choose its profile, box, screws and handle.</source>
-        <translation type="unfinished"></translation>
+        <translation>3. Eine Blende anklicken und Profil, Schubkasten, Schrauben und Griff wählen.</translation>
     </message>
     <message>
         <source>4. Heed the findings, then print the templates at full size.</source>
-        <translation type="unfinished"></translation>
+        <translation>4. Die Befunde beachten, dann die Bohrschablonen in wahrer Größe drucken.</translation>
     </message>
     <message>
         <source>&amp;New case…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neuer Korpus…</translation>
     </message>
     <message>
         <source>Start a case from a few numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Korpus aus wenigen Zahlen beginnen</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Open a case file</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Korpusdatei öffnen</translation>
     </message>
     <message>
         <source>Recent cases</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geöffnete Korpusse</translation>
     </message>
     <message>
         <source>None yet. Cases that you save or open stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine. Hier stehen Korpusse, die Sie speichern oder öffnen.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::TellTales</name>
     <message>
         <source>A4 pages on a printer set to Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>A4-Seiten auf einem Drucker, der auf Letter steht</translation>
     </message>
     <message>
         <source>A4 page fitted to Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>A4-Seite an Letter angepasst</translation>
     </message>
     <message>
         <source>page shrunk to the printable area</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite auf den bedruckbaren Bereich verkleinert</translation>
     </message>
     <message>
         <source>Letter page fitted to the width of A4</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter-Seite an die Breite von A4 angepasst</translation>
     </message>
     <message>
         <source>page enlarged to the other paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite auf das andere Papier vergrößert</translation>
     </message>
     <message>
         <source>dots taken for the wrong size, 72 or 96 to the inch</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte in falscher Größe genommen, 72 oder 96 je Zoll</translation>
     </message>
     <message>
         <source>millimetres, centimetres or metres taken for one another</source>
-        <translation type="unfinished"></translation>
+        <translation>Millimeter, Zentimeter oder Meter verwechselt</translation>
     </message>
     <message>
         <source>inches and millimetres taken for one another</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll und Millimeter verwechselt</translation>
     </message>
     <message>
         <source>the two directions differ by more than 2 %: paper slipped</source>
-        <translation type="unfinished"></translation>
+        <translation>die beiden Richtungen weichen um mehr als 2 % ab: Papier gerutscht</translation>
     </message>
     <message>
         <source>Set the printer and this window to the paper that lies in the tray.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucker und dieses Fenster auf das Papier einstellen, das im Fach liegt.</translation>
     </message>
     <message>
         <source>Print at 100 % or “Actual size”, never “Fit”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit 100 % oder „Tatsächliche Größe“ drucken, nie „Anpassen“.</translation>
     </message>
     <message>
         <source>Print from here or from another viewer, at “Actual size”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von hier oder aus einem anderen Betrachter mit „Tatsächliche Größe“ drucken.</translation>
     </message>
     <message>
         <source>Write the unit with the length: 180 mm, 7 1/16 in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit zum Maß schreiben: 180 mm, 7 1/16 in.</translation>
     </message>
     <message>
         <source>Print that page again, and measure both bars again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Seite noch einmal drucken und beide Maßstäbe noch einmal messen.</translation>
     </message>
     <message>
         <source>any</source>
-        <translation type="unfinished"></translation>
+        <translation>beliebig</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm</translation>
     </message>
     <message>
         <source> or </source>
-        <translation type="unfinished"></translation>
+        <translation> oder </translation>
     </message>
     <message>
         <source>&lt;tr&gt;&lt;th align=&apos;left&apos;&gt;100 mm comes out at&lt;/th&gt;&lt;th align=&apos;left&apos;&gt;what happened&lt;/th&gt;&lt;th align=&apos;left&apos;&gt;what to do&lt;/th&gt;&lt;/tr&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;tr&gt;&lt;th align=&apos;left&apos;&gt;100 mm werden zu&lt;/th&gt;&lt;th align=&apos;left&apos;&gt;was geschah&lt;/th&gt;&lt;th align=&apos;left&apos;&gt;was zu tun ist&lt;/th&gt;&lt;/tr&gt;</translation>
     </message>
 </context>
 <context>
     <name>frontwright::TemplateDialog</name>
     <message>
         <source>Previous page</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorige Seite</translation>
     </message>
     <message>
         <source>Next page</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Seite</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als &amp;PDF speichern…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>Templates at full size</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrschablonen in wahrer Größe</translation>
     </message>
     <message>
         <source>Til&amp;es of this template</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kacheln dieser Schablone</translation>
     </message>
     <message>
         <source>Page</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Pa&amp;ge</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Seite</translation>
     </message>
     <message>
         <source>Number of pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl der Seiten</translation>
     </message>
     <message>
         <source>Problem</source>
-        <translation type="unfinished"></translation>
+        <translation>Hindernis</translation>
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;chließen</translation>
     </message>
     <message>
         <source>Print at “Actual size”, never “Fit”. Measure the check bars in both directions before drilling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit „Tatsächliche Größe“ drucken, nie „Anpassen“. Vor dem Bohren die Prüfmaßstäbe in beiden Richtungen nachmessen.</translation>
     </message>
     <message>
         <source> of %1</source>
-        <translation type="unfinished"></translation>
+        <translation> von %1</translation>
     </message>
     <message>
         <source>Nothing is ticked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist angekreuzt.</translation>
     </message>
     <message>
         <source>one page</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Seite</translation>
     </message>
     <message>
         <source>No page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Seite.</translation>
     </message>
     <message>
         <source>Pages: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten: %1.</translation>
     </message>
     <message>
         <source>Pages: %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten: %1 von %2.</translation>
     </message>
     <message>
         <source>fewest %1</source>
-        <translation type="unfinished"></translation>
+        <translation>wenigste %1</translation>
     </message>
     <message>
         <source>upright %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hoch %1</translation>
     </message>
     <message>
         <source>landscape %1</source>
-        <translation type="unfinished"></translation>
+        <translation>quer %1</translation>
     </message>
     <message>
         <source>%1 On %2: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Auf %2: %3.</translation>
     </message>
     <message>
         <source>These pages are corrected for %1. On another printer they would come out wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Seiten sind für %1 korrigiert. Auf einem anderen Drucker kämen sie falsch heraus.</translation>
     </message>
     <message>
         <source>Save &amp;without correction</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ohne Korrektur speichern</translation>
     </message>
     <message>
         <source>Save &amp;for this printer</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Für diesen Drucker speichern</translation>
     </message>
     <message>
         <source>Save the templates</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrschablonen speichern</translation>
     </message>
     <message>
         <source>PDF files (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF-Dateien (*.pdf)</translation>
     </message>
     <message>
         <source>-templates.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>-bohrschablonen.pdf</translation>
     </message>
     <message>
         <source>Saved: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert: %1</translation>
     </message>
     <message>
         <source>Sent to the printer. Measure the check bars before drilling.</source>
-        <translation type="unfinished"></translation>
+        <translation>An den Drucker gesendet. Vor dem Bohren die Prüfmaßstäbe nachmessen.</translation>
     </message>
     <message>
         <source>Nothing was printed: this printer leaves %1 mm blank at the edge, and marks would be lost. Set the margin to %1 mm or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts gedruckt: Dieser Drucker lässt am Rand %1 mm frei, und Striche gingen verloren. Den Rand auf %1 mm oder mehr stellen.</translation>
     </message>
     <message>
         <source>Nothing was printed yet: %1 needs another correction, and the pages were laid anew for it. Look at them, then print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch wurde nichts gedruckt: %1 braucht eine andere Korrektur, und die Seiten wurden dafür neu angelegt. Sehen Sie sie an, dann drucken Sie.</translation>
     </message>
     <message>
         <source>a file</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Datei</translation>
     </message>
     <message>
         <source>Nothing was printed yet: the printer is set to %1, so that the pages would have been scaled or cut. They were laid anew for that paper. Look at them, then print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch wurde nichts gedruckt: Der Drucker steht auf %1, die Seiten wären skaliert oder beschnitten worden. Sie wurden für dieses Papier neu angelegt. Sehen Sie sie an, dann drucken Sie.</translation>
     </message>
     <message>
         <source>PDF file</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF-Datei</translation>
     </message>
     <message>
         <source>Test page</source>
-        <translation type="unfinished"></translation>
+        <translation>Testseite</translation>
     </message>
     <message>
         <source>Nothing was printed: this test page is for %1. Choose the printer in the templates&apos; window first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts gedruckt: Diese Testseite ist für %1. Wählen Sie den Drucker zuerst im Fenster der Bohrschablonen.</translation>
     </message>
     <message>
         <source>Nothing was printed: the printer is set to another paper than %1. Choose the same paper in both places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts gedruckt: Der Drucker steht auf einem anderen Papier als %1. Wählen Sie an beiden Stellen dasselbe Papier.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::TileMapView</name>
     <message>
         <source>Tile map</source>
-        <translation type="unfinished"></translation>
+        <translation>Kachelplan</translation>
     </message>
     <message>
         <source>The tiles of this template; click one to see its page</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kacheln dieser Schablone; eine anklicken, um ihre Seite zu sehen</translation>
     </message>
     <message>
         <source>%1: tile %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Kachel %2 von %3</translation>
     </message>
 </context>
 <context>
     <name>frontwright::ValueEntry</name>
     <message>
         <source>Typed size</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingetipptes Maß</translation>
     </message>
     <message>
         <source>It does not go that far: %1. Enter again leaves it where it is, Esc puts it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>So weit geht es nicht: %1. Noch einmal Eingabe lässt es, wo es ist, Esc setzt es zurück.</translation>
     </message>
 </context>
 <context>
     <name>frontwright::ViewActions</name>
     <message>
         <source>Blueprint (dar&amp;k)</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;laupause (dunkel)</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver&amp;größern</translation>
     </message>
     <message>
         <source>See it larger</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer sehen</translation>
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
         <source>See more of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr davon sehen</translation>
     </message>
     <message>
         <source>&amp;Fit the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus &amp;einpassen</translation>
     </message>
     <message>
         <source>Show the whole case</source>
-        <translation type="unfinished"></translation>
+        <translation>Den ganzen Korpus zeigen</translation>
     </message>
     <message>
         <source>&amp;Dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Maße</translation>
     </message>
     <message>
         <source>Show the sizes round the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maße um den Korpus zeigen</translation>
     </message>
     <message>
         <source>&amp;Holes</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bohrungen</translation>
     </message>
     <message>
         <source>Show the holes for screws and handles</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrungen für Schrauben und Griffe zeigen</translation>
     </message>
     <message>
         <source>Fi&amp;elds</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Spiegel der Blenden</translation>
     </message>
     <message>
         <source>Outline the flat, full-thickness part of each front</source>
-        <translation type="unfinished"></translation>
+        <translation>Den ebenen, voll dicken Teil jeder Blende umranden</translation>
     </message>
     <message>
         <source>&amp;Boxes behind the fronts</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkästen &amp;hinter den Blenden</translation>
     </message>
     <message>
         <source>Show each drawer box&apos;s outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umriss jedes Schubkastens zeigen</translation>
     </message>
     <message>
         <source>Botto&amp;ms</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkastenböde&amp;n</translation>
     </message>
     <message>
         <source>Show the bottom panel of each drawer box</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Boden jedes Schubkastens zeigen</translation>
     </message>
     <message>
         <source>Where a mounting screw ma&amp;y go</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wo Befestigungsschrauben sitzen dürfen</translation>
     </message>
     <message>
         <source>Show the region of the box wall that is free</source>
-        <translation type="unfinished"></translation>
+        <translation>Den freien Bereich des Vorderstücks zeigen</translation>
     </message>
     <message>
         <source>&amp;Signs of findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Zei&amp;chen der Befunde</translation>
     </message>
     <message>
         <source>Show a sign where something is to be heeded</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zeichen zeigen, wo etwas zu beachten ist</translation>
     </message>
     <message>
         <source>&amp;Inches</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zoll</translation>
     </message>
     <message>
         <source>Show sizes in inches; a bare number means inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße in Zoll zeigen; eine bloße Zahl bedeutet Zoll</translation>
     </message>
     <message>
         <source>&amp;Millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Millimeter</translation>
     </message>
     <message>
         <source>Show sizes in millimetres; a bare number means millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße in Millimetern zeigen; eine bloße Zahl bedeutet Millimeter</translation>
     </message>
     <message>
         <source>Nearest 1/&amp;8 in</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf 1/&amp;8 in</translation>
     </message>
     <message>
         <source>Nearest 1/&amp;16 in</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf 1/&amp;16 in</translation>
     </message>
     <message>
         <source>Nearest 1/&amp;32 in</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf 1/&amp;32 in</translation>
     </message>
     <message>
         <source>Nearest 1/&amp;64 in</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf 1/&amp;64 in</translation>
     </message>
     <message>
         <source>Show sizes to the nearest 1/%1 in</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße auf 1/%1 in genau zeigen</translation>
     </message>
     <message>
         <source>Light is ink on paper, dark is a blueprint</source>
-        <translation type="unfinished"></translation>
+        <translation>Hell ist Tinte auf Papier, dunkel eine Blaupause</translation>
     </message>
     <message>
         <source>&amp;Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Einhei&amp;ten</translation>
     </message>
 </context>
 <context>
     <name>frontwright::WaysPanel</name>
     <message>
         <source>Order of work: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsfolge: %1</translation>
     </message>
     <message>
         <source>✓ fits</source>
-        <translation type="unfinished"></translation>
+        <translation>✓ passt</translation>
     </message>
     <message>
         <source>✗ too short by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>✗ zu kurz um %1</translation>
     </message>
     <message>
         <source>✗ bottoms out by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>✗ sitzt auf Grund auf, um %1 zu lang</translation>
     </message>
     <message>
         <source>✗ counterbore too deep</source>
-        <translation type="unfinished"></translation>
+        <translation>✗ Senkung zu tief</translation>
     </message>
     <message>
         <source>✗ none stocked fits</source>
-        <translation type="unfinished"></translation>
+        <translation>✗ keine vorrätige passt</translation>
     </message>
     <message>
         <source>Three ways to hold the handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei Arten, den Griff zu befestigen</translation>
     </message>
     <message>
         <source>Counterbore</source>
-        <translation type="unfinished"></translation>
+        <translation>Senkung</translation>
     </message>
     <message>
         <source>Grip</source>
-        <translation type="unfinished"></translation>
+        <translation>Klemmdicke</translation>
     </message>
     <message>
         <source>Least bolt</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzeste Gewindeschraube</translation>
     </message>
     <message>
         <source>Greatest bolt</source>
-        <translation type="unfinished"></translation>
+        <translation>Längste Gewindeschraube</translation>
     </message>
     <message>
         <source>Bolt</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindeschraube</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>This front carries no handle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Blende trägt keinen Griff.</translation>
     </message>
     <message>
         <source>Select a front to compare the ways to hold its handle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Blende auswählen, um die Befestigungsarten ihres Griffs zu vergleichen.</translation>
     </message>
     <message>
         <source>● %1</source>
-        <translation type="unfinished"></translation>
+        <translation>● %1</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>
 Double-click a column, or press Enter in it, to choose that way.</source>
-        <translation type="unfinished"></translation>
+        <translation>
+Ein Doppelklick auf eine Spalte oder die Eingabetaste darin wählt diese Art.</translation>
     </message>
     <message>
         <source>Choose how the handle is held</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsart des Griffs wählen</translation>
     </message>
 </context>
 <context>
     <name>frontwright::WoodPanel</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Wood and air</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz und Luft</translation>
     </message>
     <message>
         <source>As cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie zugeschnitten</translation>
     </message>
     <message>
         <source>At its driest</source>
-        <translation type="unfinished"></translation>
+        <translation>Am trockensten</translation>
     </message>
     <message>
         <source>At its wettest</source>
-        <translation type="unfinished"></translation>
+        <translation>Am feuchtesten</translation>
     </message>
     <message>
         <source>Time of the year that the picture shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahreszeit, die das Bild zeigt</translation>
     </message>
     <message>
         <source>change × </source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung × </translation>
     </message>
     <message>
         <source>How many times larger than true the change is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Wievielfach die Änderung gezeichnet ist</translation>
     </message>
     <message>
         <source>The change is drawn so many times larger than it is; 1 is true</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung ist so vielfach gezeichnet; 1 ist wahr</translation>
     </message>
     <message>
         <source>The case at that time of the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Korpus zu dieser Jahreszeit</translation>
     </message>
     <message>
         <source>The change is drawn larger than it is: take no sizes from this picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderung ist größer gezeichnet, als sie ist: Aus diesem Bild keine Maße abnehmen.</translation>
     </message>
     <message>
         <source>&amp;Today</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Heute</translation>
     </message>
     <message>
         <source>The smallest gap over the air&apos;s humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kleinste Fuge über der Luftfeuchte</translation>
     </message>
     <message>
         <source>There is no gap between fronts to follow, or today&apos;s air is outside what can be told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Fuge zwischen Blenden zu verfolgen, oder die heutige Luft liegt außerhalb dessen, was sich sagen lässt.</translation>
     </message>
     <message>
         <source>Wood of all fronts that do not decide otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz aller Blenden, die nicht anders entscheiden</translation>
     </message>
     <message>
         <source>Wood of the selected front</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz der ausgewählten Blende</translation>
     </message>
     <message>
         <source>Wood of %1 selected fronts</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz von %1 ausgewählten Blenden</translation>
     </message>
     <message>
         <source>Select a front to read what follows for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Blende auswählen, um zu lesen, was für sie folgt.</translation>
     </message>
     <message>
         <source>Front %1:</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende %1:</translation>
     </message>
 </context>
 </TS>

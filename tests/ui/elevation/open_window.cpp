@@ -21,8 +21,9 @@ QString samplePath(const QString& name) {
     return QStringLiteral(FRONTWRIGHT_SOURCE_DIR "/samples/%1/%1.frontwright").arg(name);
 }
 
-OpenWindow::OpenWindow()
-    : settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat),
+OpenWindow::OpenWindow(const QString& language)
+    : spoken(language),
+      settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat),
       window(builtInCatalogue(), settings) {}
 
 void OpenWindow::SetUp() {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/language/language.h"
 #include "ui/window/main_window.h"
 
 #include <QTemporaryDir>
@@ -19,7 +20,7 @@ QString samplePath(const QString& name);
 /// to a folder of its own.
 class OpenWindow : public ::testing::Test {
 protected:
-    OpenWindow();
+    explicit OpenWindow(const QString& language = QStringLiteral("en"));
     void SetUp() override;
 
     void open(const Project& project);
@@ -45,6 +46,7 @@ protected:
     void type(const QString& text);
     void key(Qt::Key key, Qt::KeyboardModifiers modifiers = {});
 
+    SpokenLanguage spoken;
     QTemporaryDir folder;
     QSettings settings;
     MainWindow window;

@@ -41,9 +41,12 @@ std::vector<std::string> nameless(const QWidget& window, int& count) {
     return found;
 }
 
-using Names = OpenWindow;
+class Names : public OpenWindow, public ::testing::WithParamInterface<const char*> {
+protected:
+    Names() : OpenWindow(QLatin1String(GetParam())) {}
+};
 
-TEST_F(Names, AreGivenToAllThatTakesTheKeyboard) {
+TEST_P(Names, AreGivenToAllThatTakesTheKeyboard) {
     openSample(QStringLiteral("first-try"));
     int count = 0;
     // With nothing, a front and a member selected other forms are shown.
@@ -57,7 +60,7 @@ TEST_F(Names, AreGivenToAllThatTakesTheKeyboard) {
     EXPECT_GT(count, 60);
 }
 
-TEST_F(Names, AreGivenToMenusToo) {
+TEST_P(Names, AreGivenToMenusToo) {
     int count = 0;
     for (const QMenu* menu : window.menuBar()->findChildren<QMenu*>())
         for (const QAction* action : menu->actions())
@@ -67,6 +70,9 @@ TEST_F(Names, AreGivenToMenusToo) {
             }
     EXPECT_GT(count, 20);
 }
+
+INSTANTIATE_TEST_SUITE_P(Languages, Names, ::testing::Values("en", "de"),
+                         [](const auto& each) { return std::string(each.param); });
 
 } // namespace
 } // namespace frontwright::testing

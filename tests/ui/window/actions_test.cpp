@@ -23,8 +23,10 @@ QString mnemonicOf(const QString& text) {
     return {};
 }
 
-class Actions : public OpenWindow {
+class Actions : public OpenWindow, public ::testing::WithParamInterface<const char*> {
 protected:
+    Actions() : OpenWindow(QLatin1String(GetParam())) {}
+
     QList<QMenu*> menus() {
         QList<QMenu*> all;
         collect(window.menuBar()->actions(), all);
@@ -42,7 +44,7 @@ private:
     }
 };
 
-TEST_F(Actions, HaveAMnemonicOfTheirOwnInTheirMenu) {
+TEST_P(Actions, HaveAMnemonicOfTheirOwnInTheirMenu) {
     QList<QList<QAction*>> groups{window.menuBar()->actions()};
     for (const QMenu* menu : menus())
         groups << menu->actions();
@@ -61,7 +63,7 @@ TEST_F(Actions, HaveAMnemonicOfTheirOwnInTheirMenu) {
     }
 }
 
-TEST_F(Actions, SayInTheStatusBarWhatTheyDo) {
+TEST_P(Actions, SayInTheStatusBarWhatTheyDo) {
     int count = 0;
     for (const QMenu* menu : menus())
         for (const QAction* action : menu->actions()) {
@@ -73,7 +75,7 @@ TEST_F(Actions, SayInTheStatusBarWhatTheyDo) {
     EXPECT_GT(count, 30);
 }
 
-TEST_F(Actions, HaveKeysThatNoOtherHas) {
+TEST_P(Actions, HaveKeysThatNoOtherHas) {
     std::map<QKeySequence, QString> seen;
     for (const QMenu* menu : menus())
         for (const QAction* action : menu->actions())
@@ -86,7 +88,7 @@ TEST_F(Actions, HaveKeysThatNoOtherHas) {
     EXPECT_GT(seen.size(), 20U);
 }
 
-TEST_F(Actions, OfTheToolBarAreInTheMenusToo) {
+TEST_P(Actions, OfTheToolBarAreInTheMenusToo) {
     QSet<const QAction*> inMenus;
     for (const QMenu* menu : menus())
         for (const QAction* action : menu->actions())
@@ -97,7 +99,7 @@ TEST_F(Actions, OfTheToolBarAreInTheMenusToo) {
                 EXPECT_TRUE(inMenus.contains(action)) << action->text().toStdString();
 }
 
-TEST_F(Actions, OfDialogsHaveMnemonicsOfTheirOwn) {
+TEST_P(Actions, OfDialogsHaveMnemonicsOfTheirOwn) {
     for (const auto& dialog : everyDialog(session(), settings)) {
         std::map<QString, QString> seen;
         const auto look = [&](const QString& text) {
@@ -115,6 +117,9 @@ TEST_F(Actions, OfDialogsHaveMnemonicsOfTheirOwn) {
                 look(label->text());
     }
 }
+
+INSTANTIATE_TEST_SUITE_P(Languages, Actions, ::testing::Values("en", "de"),
+                         [](const auto& each) { return std::string(each.param); });
 
 } // namespace
 } // namespace frontwright::testing

@@ -2,6 +2,7 @@
 
 #include "ui/files/built_in_catalogue.h"
 #include "ui/help/help_window.h"
+#include "ui/language/language.h"
 
 #include "tests/ui/window/every_dialog.h"
 
@@ -102,10 +103,13 @@ void settle() {
         QApplication::processEvents();
 }
 
-class LargeLetters : public ::testing::TestWithParam<double> {};
+class LargeLetters : public ::testing::TestWithParam<std::tuple<double, const char*>> {
+protected:
+    const LargerFont larger{std::get<double>(GetParam())};
+    const SpokenLanguage spoken{QLatin1String(std::get<const char*>(GetParam()))};
+};
 
 TEST_P(LargeLetters, LeaveTheWindowWhole) {
-    const LargerFont larger(GetParam());
     const QTemporaryDir folder;
     QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
     MainWindow window(builtInCatalogue(), settings);
@@ -114,6 +118,8 @@ TEST_P(LargeLetters, LeaveTheWindowWhole) {
     ASSERT_TRUE(QFile::copy(samplePath(QStringLiteral("first-try")), copy));
     window.openPath(copy);
     window.show();
+    settle();
+    expectWhole(window);
     const auto& plan = window.session().plan();
     for (QDockWidget* dock : window.findChildren<QDockWidget*>()) {
         dock->raise();
@@ -128,7 +134,6 @@ TEST_P(LargeLetters, LeaveTheWindowWhole) {
 }
 
 TEST_P(LargeLetters, LeaveEveryDialogWhole) {
-    const LargerFont larger(GetParam());
     const QTemporaryDir folder;
     QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
     Session session(builtInCatalogue());
@@ -143,7 +148,6 @@ TEST_P(LargeLetters, LeaveEveryDialogWhole) {
 }
 
 TEST_P(LargeLetters, LeaveTheHelpWhole) {
-    const LargerFont larger(GetParam());
     HelpWindow help([] { return QString(); }, nullptr);
     help.showTopic(QStringLiteral("start"));
     settle();
@@ -151,7 +155,9 @@ TEST_P(LargeLetters, LeaveTheHelpWhole) {
     expectLargeEnough(help);
 }
 
-INSTANTIATE_TEST_SUITE_P(Factors, LargeLetters, ::testing::Values(1.0, 1.5));
+INSTANTIATE_TEST_SUITE_P(Factors, LargeLetters,
+                         ::testing::Combine(::testing::Values(1.0, 1.5),
+                                            ::testing::Values("en", "de")));
 
 } // namespace
 } // namespace frontwright::testing
