@@ -18,6 +18,13 @@ public:
     HelpQuotes() : OpenWindow(QLatin1String(GetParam())) {}
 };
 
+QString titleOf(const HelpTopic& topic) {
+    for (const HelpSection& section : helpSections())
+        if (section.topic() == topic)
+            return section.title;
+    return {};
+}
+
 TEST_P(HelpQuotes, ActionsByTheirWayThroughTheMenus) {
     static const QRegularExpression way(QStringLiteral("<b>([^<,]{3,}, [^<]*)</b>"));
     const QString actions = shortcutTable(*window.menuBar());
@@ -35,14 +42,20 @@ TEST_P(HelpQuotes, ActionsByTheirWayThroughTheMenus) {
 }
 
 TEST_P(HelpQuotes, PanelsByTheirTitles) {
-    int count = 0;
-    for (const QDockWidget* dock : window.findChildren<QDockWidget*>())
-        for (const HelpSection& section : helpSections())
-            if (section.topic() == helpTopicAt(dock)) {
-                EXPECT_EQ(section.title, withoutMnemonic(dock->windowTitle()));
-                ++count;
-            }
-    EXPECT_GE(count, 6);
+    const auto docks = window.findChildren<QDockWidget*>();
+    EXPECT_GE(docks.size(), 6);
+    for (const QDockWidget* dock : docks)
+        EXPECT_EQ(titleOf(helpTopicAt(dock)), withoutMnemonic(dock->windowTitle()));
+}
+
+TEST_P(HelpQuotes, ItsOwnPlacesAsTheHelpMenuDoes) {
+    const QString actions = shortcutTable(*window.menuBar());
+    for (const char* topic : {"keys", "glossary", "printing#wrong-size", "printing#cautions"}) {
+        const QString title = titleOf(QString::fromLatin1(topic));
+        EXPECT_FALSE(title.isEmpty()) << topic;
+        EXPECT_TRUE(actions.contains(QStringLiteral(", %1</td>").arg(title)))
+            << title.toStdString();
+    }
 }
 
 INSTANTIATE_TEST_SUITE_P(Language, HelpQuotes, ::testing::Values("en", "de"));
