@@ -36,7 +36,11 @@ PrinterPanel::PrinterPanel(QSettings& settings, const QStringList& printers, QWi
     m_printer->setCurrentIndex(
         std::max(0, m_printer->findData(m_settings.value(printerKey, QString()))));
     m_printer->setAccessibleName(tr("Printer"));
+    // As wide as the first line: printers' names may be long.
     m_printer->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    const QFontMetrics letters = m_printer->fontMetrics();
+    m_printer->setMinimumContentsLength(
+        letters.horizontalAdvance(m_printer->itemText(0)) / letters.horizontalAdvance(u'X') + 1);
     m_state->setWordWrap(true);
     m_state->setAccessibleName(tr("State of this printer and paper"));
     auto* row = new QHBoxLayout;

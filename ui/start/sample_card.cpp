@@ -16,7 +16,7 @@ namespace {
 
 constexpr double paperScale = 0.1;
 constexpr int sheetEms = 22; ///< average letters across the sheet
-constexpr int noteLines = 3;
+constexpr int noteLines = 4;
 constexpr double gap = 8;
 
 } // namespace

@@ -41,7 +41,7 @@ namespace frontwright {
 
 namespace {
 
-constexpr int tabMargin = 5; ///< round a tab's title, in letters
+constexpr int tabMargin = 4; ///< round a tab's title, in letters
 
 /// The files of this machine among what is dropped.
 QStringList filesOf(const QMimeData& dropped) {

@@ -11,12 +11,18 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QPushButton>
 #include <QSpinBox>
 
 namespace frontwright {
 
 namespace {
+
+/// The unit of the desktop's country; inches where none is told.
+bool measuresInInches(const QLocale& locale) {
+    return locale == QLocale::c() || locale.measurementSystem() == QLocale::ImperialUSSystem;
+}
 
 /// The first opening of a case, in the order of the tree.
 OpeningId firstOpening(const RegionPtr& region) {
@@ -53,6 +59,7 @@ NewCaseDialog::NewCaseDialog(QWidget* parent)
     setHelpTopic(*this, QStringLiteral("window#new-case"));
     m_unit->addItem(tr("Inches"));
     m_unit->addItem(tr("Millimetres"));
+    m_unit->setCurrentIndex(measuresInInches(QLocale()) ? 0 : 1);
     m_unit->setAccessibleName(tr("Unit"));
     m_fit->addItem(tr("Overlay: cover the members by"));
     m_fit->addItem(tr("Gap first: leave between fronts"));

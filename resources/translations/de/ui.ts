@@ -2670,7 +2670,7 @@ Regel: %4</translation>
     </message>
     <message>
         <source>PDF file, not corrected</source>
-        <translation>PDF-Datei, nicht korrigiert</translation>
+        <translation>PDF-Datei, unkorrigiert</translation>
     </message>
     <message>
         <source>Printer</source>

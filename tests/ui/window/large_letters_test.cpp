@@ -13,6 +13,7 @@
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
+#include <QStyleOptionComboBox>
 #include <QTabBar>
 
 namespace frontwright::testing {
@@ -70,6 +71,16 @@ void expectWhole(const QWidget& top) {
         else
             EXPECT_GE(label->width(), label->minimumSizeHint().width())
                 << told(*label, label->text());
+    }
+    for (const auto* combo : top.findChildren<QComboBox*>()) {
+        if (!combo->isVisibleTo(&top) || mayShorten(*combo))
+            continue;
+        QStyleOptionComboBox option;
+        option.initFrom(combo);
+        const QRect room = combo->style()->subControlRect(QStyle::CC_ComboBox, &option,
+                                                          QStyle::SC_ComboBoxEditField, combo);
+        EXPECT_GE(room.width(), combo->fontMetrics().horizontalAdvance(combo->currentText()))
+            << told(*combo, combo->currentText());
     }
     for (const auto* bar : top.findChildren<QTabBar*>())
         for (int i = 0; bar->isVisibleTo(&top) && i < bar->count(); ++i)
