@@ -41,7 +41,7 @@ namespace frontwright {
 
 namespace {
 
-constexpr int tabMargin = 4; ///< round a tab's title, in letters
+constexpr int tabGap = 4; ///< pixels that a tab takes beside its title and the style's margin
 
 /// The files of this machine among what is dropped.
 QStringList filesOf(const QMimeData& dropped) {
@@ -152,7 +152,8 @@ void MainWindow::addDocks() {
     const int em = letters.averageCharWidth();
     int tabs = 0;
     for (const QDockWidget* each : {selected, numbers, ways, wood, steps})
-        tabs += letters.horizontalAdvance(each->windowTitle()) + tabMargin * em;
+        tabs += letters.horizontalAdvance(each->windowTitle()) +
+                style()->pixelMetric(QStyle::PM_TabBarTabHSpace) + tabGap;
     resizeDocks({selected, section}, {380, 420}, Qt::Vertical);
     resizeDocks({selected}, {std::max({400, em * 62, tabs})}, Qt::Horizontal);
     resizeDocks({findings}, {std::max(220, letters.lineSpacing() * 15)}, Qt::Vertical);

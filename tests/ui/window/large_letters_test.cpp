@@ -85,7 +85,8 @@ void expectWhole(const QWidget& top) {
     for (const auto* bar : top.findChildren<QTabBar*>())
         for (int i = 0; bar->isVisibleTo(&top) && i < bar->count(); ++i)
             EXPECT_GE(bar->tabRect(i).width(),
-                      bar->fontMetrics().size(Qt::TextShowMnemonic, bar->tabText(i)).width())
+                      bar->fontMetrics().size(Qt::TextShowMnemonic, bar->tabText(i)).width() +
+                          bar->style()->pixelMetric(QStyle::PM_TabBarTabHSpace))
                 << told(*bar, bar->tabText(i));
     for (const auto* edit : top.findChildren<QLineEdit*>())
         if (edit->isVisibleTo(&top))
