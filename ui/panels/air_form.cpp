@@ -1,7 +1,7 @@
 #include "ui/panels/air_form.h"
 
 #include "core/edits/choices.h"
-#include "ui/language/told.h"
+#include "ui/language/data_names.h"
 #include "ui/panels/air_state_row.h"
 
 #include <QCheckBox>

@@ -1,7 +1,7 @@
 #include "ui/panels/spec_rows.h"
 
 #include "core/plan/plan.h"
-#include "ui/language/told.h"
+#include "ui/language/data_names.h"
 
 #include <QCoreApplication>
 

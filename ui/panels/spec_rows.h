@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/language/told.h"
+#include "ui/language/data_names.h"
 #include "ui/panels/forms.h"
 
 namespace frontwright {

@@ -2,7 +2,7 @@
 
 #include "core/drawings/elevation.h"
 #include "ui/elevation/scene_rect.h"
-#include "ui/language/told.h"
+#include "ui/language/data_names.h"
 #include "ui/paper/surface.h"
 
 #include <QPainter>

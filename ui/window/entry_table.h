@@ -3,7 +3,7 @@
 #include "core/edits/own_entries.h"
 #include "core/lengths/format.h"
 #include "core/lengths/parse.h"
-#include "ui/language/told.h"
+#include "ui/language/data_names.h"
 #include "ui/session/session.h"
 
 #include <QCoreApplication>

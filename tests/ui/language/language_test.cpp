@@ -3,6 +3,8 @@
 #include "ui/language/language.h"
 #include "ui/language/language_menu.h"
 
+#include "tests/ui/language/longer_words.h"
+
 #include <QAction>
 #include <QTemporaryDir>
 
@@ -59,6 +61,12 @@ TEST_F(Languages, LeaveTheCountrysWayOfWritingAsItWas) {
         EXPECT_EQ(QLocale().measurementSystem(), QLocale::MetricSystem);
     }
     QLocale::setDefault(before);
+}
+
+TEST_F(Languages, OfOurOwnForTestsAreLonger) {
+    const LongerWords longer;
+    EXPECT_EQ(LanguageMenu::tr("&Windows of %1: <b>three</b>"),
+              QStringLiteral("&Windowsnn ofn %1: <b>threenn</b>"));
 }
 
 TEST_F(Languages, AreChosenInTheMenuAndTellWhenTheyAreSpoken) {

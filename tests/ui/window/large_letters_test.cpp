@@ -4,6 +4,7 @@
 #include "ui/help/help_window.h"
 #include "ui/language/language.h"
 
+#include "tests/ui/language/longer_words.h"
 #include "tests/ui/window/every_dialog.h"
 
 #include <QAbstractButton>
@@ -115,10 +116,20 @@ void settle() {
         QApplication::processEvents();
 }
 
+/// A language's code; "longer" is one of our own.
 class LargeLetters : public ::testing::TestWithParam<std::tuple<double, const char*>> {
 protected:
+    LargeLetters() {
+        const QLatin1String language(std::get<const char*>(GetParam()));
+        if (language == QLatin1String("longer"))
+            longer.emplace();
+        else
+            spoken.emplace(language);
+    }
+
     const LargerFont larger{std::get<double>(GetParam())};
-    const SpokenLanguage spoken{QLatin1String(std::get<const char*>(GetParam()))};
+    std::optional<SpokenLanguage> spoken;
+    std::optional<LongerWords> longer;
 };
 
 TEST_P(LargeLetters, LeaveTheWindowWhole) {
@@ -169,7 +180,7 @@ TEST_P(LargeLetters, LeaveTheHelpWhole) {
 
 INSTANTIATE_TEST_SUITE_P(Factors, LargeLetters,
                          ::testing::Combine(::testing::Values(1.0, 1.5),
-                                            ::testing::Values("en", "de")));
+                                            ::testing::Values("en", "de", "longer")));
 
 } // namespace
 } // namespace frontwright::testing

@@ -1,4 +1,4 @@
-#include "ui/language/told.h"
+#include "ui/language/data_names.h"
 
 #include <QCoreApplication>
 
