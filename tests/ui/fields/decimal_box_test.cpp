@@ -10,20 +10,26 @@
 namespace frontwright::testing {
 namespace {
 
-class DecimalBoxes : public ::testing::TestWithParam<std::tuple<const char*, const char*>> {};
+class DecimalBoxes : public ::testing::TestWithParam<std::tuple<std::string, std::string>> {};
 
 TEST_P(DecimalBoxes, TakePointAndComma) {
-    const SpokenLanguage spoken(QLatin1String(std::get<0>(GetParam())));
+    const SpokenLanguage spoken(QString::fromStdString(std::get<0>(GetParam())));
     DecimalBox box;
     box.setRange(0, 2000);
     box.selectAll();
-    QTest::keyClicks(&box, QString::fromLatin1(std::get<1>(GetParam())));
+    QTest::keyClicks(&box, QString::fromStdString(std::get<1>(GetParam())));
     EXPECT_EQ(box.value(), 12.5);
 }
 
+std::string boxName(const ::testing::TestParamInfo<std::tuple<std::string, std::string>>& each) {
+    const auto [language, typed] = each.param;
+    return language + (typed[2] == '.' ? "Point" : "Comma");
+}
+
 INSTANTIATE_TEST_SUITE_P(All, DecimalBoxes,
-                         ::testing::Combine(::testing::Values("en", "de"),
-                                            ::testing::Values("12.5", "12,5")));
+                         ::testing::Combine(::testing::Values<std::string>("en", "de"),
+                                            ::testing::Values<std::string>("12.5", "12,5")),
+                         boxName);
 
 TEST(DecimalBoxMark, IsTakenOnce) {
     DecimalBox box;

@@ -58,7 +58,8 @@ TEST_P(HelpQuotes, ItsOwnPlacesAsTheHelpMenuDoes) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Language, HelpQuotes, ::testing::Values("en", "de"));
+INSTANTIATE_TEST_SUITE_P(Language, HelpQuotes, ::testing::Values("en", "de"),
+                         [](const auto& each) { return std::string(each.param); });
 
 } // namespace
 } // namespace frontwright::testing

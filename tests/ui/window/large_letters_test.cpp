@@ -117,10 +117,10 @@ void settle() {
 }
 
 /// A language's code; "longer" is one of our own.
-class LargeLetters : public ::testing::TestWithParam<std::tuple<double, const char*>> {
+class LargeLetters : public ::testing::TestWithParam<std::tuple<double, std::string>> {
 protected:
     LargeLetters() {
-        const QLatin1String language(std::get<const char*>(GetParam()));
+        const QString language = QString::fromStdString(std::get<std::string>(GetParam()));
         if (language == QLatin1String("longer"))
             longer.emplace();
         else
@@ -178,9 +178,15 @@ TEST_P(LargeLetters, LeaveTheHelpWhole) {
     expectLargeEnough(help);
 }
 
+std::string sizeName(const ::testing::TestParamInfo<std::tuple<double, std::string>>& each) {
+    const auto [factor, language] = each.param;
+    return language + (factor > 1 ? "Large" : "AsUsual");
+}
+
 INSTANTIATE_TEST_SUITE_P(Factors, LargeLetters,
                          ::testing::Combine(::testing::Values(1.0, 1.5),
-                                            ::testing::Values("en", "de", "longer")));
+                                            ::testing::Values<std::string>("en", "de", "longer")),
+                         sizeName);
 
 } // namespace
 } // namespace frontwright::testing
