@@ -1,14 +1,18 @@
 // A language that puts brackets round every text that it is asked for, and knows only the texts
 // that the translation files list: what is seen without brackets can't be translated.
 
-#include "tests/ui/window/every_dialog.h"
+#include "ui/help/help_window.h"
+#include "ui/window/own_entries_dialog.h"
 
 #include "tests/ui/language/seen_texts.h"
 #include "tests/ui/language/translation_file.h"
+#include "tests/ui/window/every_dialog.h"
 
 #include <QApplication>
 #include <QDockWidget>
+#include <QMenu>
 #include <QTranslator>
+#include <QUndoStack>
 
 namespace frontwright::testing {
 namespace {
@@ -110,6 +114,48 @@ TEST_F(EveryText, OfTheDialogsCanBeTranslated) {
         expectBracketed(*dialog);
     }
     EXPECT_GT(count, 50);
+}
+
+TEST_F(EveryText, OfTheHelpsWindowCanBeTranslated) {
+    HelpWindow help([] { return QString(); }, nullptr);
+    for (const SeenText& seen : seenTexts(help))
+        // Titles are the pages' own.
+        if (!seen.where.startsWith(QLatin1String("QTreeWidget")))
+            EXPECT_TRUE(isFigureOrName(withoutBrackets(seen.text), names()))
+                << seen.where.toStdString() << ": " << seen.text.toStdString();
+}
+
+TEST_F(EveryText, OfTheCataloguesDialogCanBeTranslated) {
+    OwnEntriesDialog dialog(session(), nullptr);
+    dialog.show();
+    QApplication::processEvents();
+    for (const SeenText& seen : seenTexts(dialog)) {
+        // What is typed: botanical names, threads.
+        if (seen.where.startsWith(QLatin1String("QTableWidget")))
+            continue;
+        ++count;
+        EXPECT_TRUE(isFigureOrName(withoutBrackets(seen.text), names()))
+            << seen.where.toStdString() << ": " << seen.text.toStdString();
+    }
+    EXPECT_GT(count, 40);
+}
+
+TEST_F(EveryText, OfTheStepsCanBeTranslated) {
+    for (const QMenu* menu : window.findChildren<QMenu*>()) {
+        if (!menu->title().contains(QLatin1String("Edit")))
+            continue;
+        // Those that do something at once.
+        for (QAction* action : menu->actions()) {
+            session().select(Selection::of(plan().fronts[0].opening));
+            if (action->isEnabled() && !action->menu() && !action->text().contains(u'…') &&
+                !action->text().contains(QLatin1String("Undo")))
+                action->trigger();
+        }
+    }
+    const QUndoStack& stack = session().undoStack();
+    EXPECT_GT(stack.count(), 3);
+    for (int step = 0; step < stack.count(); ++step)
+        EXPECT_EQ(withoutBrackets(stack.text(step)), QString()) << stack.text(step).toStdString();
 }
 
 } // namespace
