@@ -118,8 +118,9 @@ std::string decimal(double value, int decimals) {
 }
 
 std::string shown(Mass mass, LengthStyle style) {
-    return style.unit == Unit::Inch ? decimal(mass.inPounds(), 1) + " lb"
-                                    : decimal(mass.inKilograms(), 1) + " kg";
+    return withMark(style.unit == Unit::Inch ? decimal(mass.inPounds(), 1) + " lb"
+                                             : decimal(mass.inKilograms(), 1) + " kg",
+                    style.mark);
 }
 
 std::string shown(Force force, LengthStyle style) {
@@ -129,15 +130,17 @@ std::string shown(Force force, LengthStyle style) {
 
 std::string shown(Volume volume, LengthStyle style) {
     constexpr double perCubicDecimetre = 1e6;
-    return style.unit == Unit::Inch
-               ? decimal(volume.inCubicFeet(), 1) + " ft³"
-               : decimal(static_cast<double>(volume.cubicMillimetres()) / perCubicDecimetre, 1) +
-                     " dm³";
+    return withMark(
+        style.unit == Unit::Inch
+            ? decimal(volume.inCubicFeet(), 1) + " ft³"
+            : decimal(static_cast<double>(volume.cubicMillimetres()) / perCubicDecimetre, 1) +
+                  " dm³",
+        style.mark);
 }
 
 std::string shown(Ratio ratio) {
     const bool isMost = ratio.thousandths() == Ratio::mostThousandths;
-    return isMost ? "more than 999" : decimal(static_cast<double>(ratio.thousandths()) / 1000, 1);
+    return isMost ? "> 999" : decimal(static_cast<double>(ratio.thousandths()) / 1000, 1);
 }
 
 std::string shown(const Measure& measure, LengthStyle style) {
@@ -151,11 +154,11 @@ std::string shown(const Measure& measure, LengthStyle style) {
     case MeasureKind::Volume:
         return shown(measure.volume(), style);
     case MeasureKind::Percent:
-        return decimal(measure.percent().value(), 1) + " %";
+        return withMark(decimal(measure.percent().value(), 1) + " %", style.mark);
     case MeasureKind::Ratio:
         break;
     }
-    return shown(measure.ratio());
+    return withMark(shown(measure.ratio()), style.mark);
 }
 
 std::string exact(Mass mass) {

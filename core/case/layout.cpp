@@ -11,9 +11,6 @@ using Bounds = PerSide<std::uint32_t>;
 const char* namesOf(Direction direction) {
     return direction == Direction::Rows ? "rows" : "columns";
 }
-const char* nameOf(Direction direction) {
-    return direction == Direction::Rows ? "row" : "column";
-}
 
 std::size_t openingsIn(const Region& region) {
     const auto* split = std::get_if<Split>(&region.content);
@@ -89,8 +86,10 @@ private:
             if (!isLast)
                 rect = addMember(split.members[i], split.direction, rect, all);
             if (!place(*split.children[i].region, child, bounds, depth + 1)) {
-                m_error.place +=
-                    std::string(" of ") + nameOf(split.direction) + " " + std::to_string(i + 1);
+                const std::string number = std::to_string(i + 1);
+                m_error.place = split.direction == Direction::Rows
+                                    ? phrase("%1 of row %2", std::move(m_error.place), number)
+                                    : phrase("%1 of column %2", std::move(m_error.place), number);
                 return false;
             }
             (isRows ? bounds.top : bounds.left) = after;
@@ -154,7 +153,7 @@ Result<Layout> layOut(const Case& casework) {
     LayoutMaker maker(casework.grid, openingsIn(*casework.divisions));
     maker.addFrame(casework, inside);
     if (!maker.place(*casework.divisions, inside, {0, 1, 2, 3}, 0)) {
-        maker.error().place += " of the case";
+        maker.error().place = phrase("%1 of the case", std::move(maker.error().place));
         return std::move(maker.error());
     }
     return std::move(maker.layout());

@@ -42,7 +42,8 @@ Result<Catalogue> readCatalogue(std::string_view bytes, std::string_view fileNam
     if (catalogue.ok())
         return catalogue;
     Error error = catalogue.error();
-    error.place = std::string(fileName) + (error.place.empty() ? "" : ", ") + error.place;
+    const std::string name(fileName);
+    error.place = error.place.empty() ? Phrase(name) : phrase("%1, %2", name, error.place);
     return error;
 }
 

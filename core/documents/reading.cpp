@@ -28,7 +28,7 @@ WrittenLength keepable(WrittenLength length) {
 
 void failWithReason(const Place& at, std::string_view expected, const Error& error) {
     at.fail("expected " + std::string(expected) + ", found " + at.state.tree.found(at.node) + " (" +
-                error.what + ")",
+                error.what.english() + ")",
             error.remedy);
 }
 

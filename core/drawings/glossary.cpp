@@ -12,55 +12,55 @@ namespace {
 struct Word {
     Term term;
     std::string_view key;
-    std::string_view name;
+    Text name;
     Drawing (*draw)(Term);
 };
 
 /// In the order of the enumerators.
 constexpr auto allWords = std::to_array<Word>({
-    {Term::Case, "case", "case", glossary::ofFrame},
-    {Term::FaceFrame, "face-frame", "face frame", glossary::ofFrame},
-    {Term::Stile, "stile", "stile", glossary::ofFrame},
-    {Term::Rail, "rail", "rail", glossary::ofFrame},
-    {Term::Divider, "divider", "divider", glossary::ofFrame},
-    {Term::Opening, "opening", "opening", glossary::ofFrame},
-    {Term::Front, "front", "front", glossary::ofFronts},
-    {Term::Overlay, "overlay", "overlay", glossary::ofFronts},
-    {Term::Inset, "inset", "inset", glossary::ofFronts},
-    {Term::Reveal, "reveal", "reveal", glossary::ofFronts},
-    {Term::Spacer, "spacer", "spacer", glossary::ofFronts},
-    {Term::Stop, "stop", "stop", glossary::ofFronts},
-    {Term::Bank, "bank", "bank", glossary::ofFronts},
-    {Term::Field, "field", "field", glossary::ofFronts},
-    {Term::EdgeProfile, "edge-profile", "edge profile", glossary::ofFronts},
-    {Term::DrawerBox, "drawer-box", "drawer box", glossary::ofBox},
-    {Term::BoxWall, "box-wall", "box wall", glossary::ofBox},
-    {Term::Bottom, "bottom", "bottom", glossary::ofBox},
-    {Term::Runner, "runner", "runner", glossary::ofBox},
-    {Term::Pull, "pull", "pull", glossary::ofHandles},
-    {Term::Knob, "knob", "knob", glossary::ofHandles},
-    {Term::CentreToCentre, "centre-to-centre", "centre-to-centre", glossary::ofHandles},
-    {Term::Backplate, "backplate", "backplate", glossary::ofHandles},
-    {Term::Bolt, "bolt", "bolt", glossary::ofFasteners},
-    {Term::MountingScrew, "mounting-screw", "mounting screw", glossary::ofFasteners},
-    {Term::PilotHole, "pilot-hole", "pilot hole", glossary::ofFasteners},
-    {Term::ClearanceHole, "clearance-hole", "clearance hole", glossary::ofFasteners},
-    {Term::AccessHole, "access-hole", "access hole", glossary::ofFasteners},
-    {Term::Counterbore, "counterbore", "counterbore", glossary::ofFasteners},
-    {Term::Countersink, "countersink", "countersink", glossary::ofFasteners},
-    {Term::Grip, "grip", "grip", glossary::ofFasteners},
-    {Term::Engagement, "engagement", "engagement", glossary::ofFasteners},
-    {Term::TipCover, "tip-cover", "tip cover", glossary::ofFasteners},
-    {Term::StoryStick, "story-stick", "story stick", glossary::ofWork},
-    {Term::SetupBlock, "setup-block", "setup block", glossary::ofWork},
-    {Term::FillerStrip, "filler-strip", "filler strip", glossary::ofWork},
-    {Term::PullOutBoard, "pull-out-board", "pull-out board", glossary::ofWork},
-    {Term::Furring, "furring", "furring", glossary::ofWork},
-    {Term::Kerf, "kerf", "kerf", glossary::ofWork},
-    {Term::BoardFoot, "board-foot", "board foot", glossary::ofWood},
-    {Term::FlatSawn, "flat-sawn", "flat-sawn", glossary::ofWood},
-    {Term::QuarterSawn, "quarter-sawn", "quarter-sawn", glossary::ofWood},
-    {Term::MoistureContent, "moisture-content", "moisture content", glossary::ofWood},
+    {Term::Case, "case", text("case"), glossary::ofFrame},
+    {Term::FaceFrame, "face-frame", text("face frame"), glossary::ofFrame},
+    {Term::Stile, "stile", text("stile"), glossary::ofFrame},
+    {Term::Rail, "rail", text("rail"), glossary::ofFrame},
+    {Term::Divider, "divider", text("divider"), glossary::ofFrame},
+    {Term::Opening, "opening", text("opening"), glossary::ofFrame},
+    {Term::Front, "front", text("front"), glossary::ofFronts},
+    {Term::Overlay, "overlay", text("overlay"), glossary::ofFronts},
+    {Term::Inset, "inset", text("inset"), glossary::ofFronts},
+    {Term::Reveal, "reveal", text("reveal"), glossary::ofFronts},
+    {Term::Spacer, "spacer", text("spacer"), glossary::ofFronts},
+    {Term::Stop, "stop", text("stop"), glossary::ofFronts},
+    {Term::Bank, "bank", text("bank"), glossary::ofFronts},
+    {Term::Field, "field", text("field"), glossary::ofFronts},
+    {Term::EdgeProfile, "edge-profile", text("edge profile"), glossary::ofFronts},
+    {Term::DrawerBox, "drawer-box", text("drawer box"), glossary::ofBox},
+    {Term::BoxWall, "box-wall", text("box wall"), glossary::ofBox},
+    {Term::Bottom, "bottom", text("bottom"), glossary::ofBox},
+    {Term::Runner, "runner", text("runner"), glossary::ofBox},
+    {Term::Pull, "pull", text("pull"), glossary::ofHandles},
+    {Term::Knob, "knob", text("knob"), glossary::ofHandles},
+    {Term::CentreToCentre, "centre-to-centre", text("centre-to-centre"), glossary::ofHandles},
+    {Term::Backplate, "backplate", text("backplate"), glossary::ofHandles},
+    {Term::Bolt, "bolt", text("bolt"), glossary::ofFasteners},
+    {Term::MountingScrew, "mounting-screw", text("mounting screw"), glossary::ofFasteners},
+    {Term::PilotHole, "pilot-hole", text("pilot hole"), glossary::ofFasteners},
+    {Term::ClearanceHole, "clearance-hole", text("clearance hole"), glossary::ofFasteners},
+    {Term::AccessHole, "access-hole", text("access hole"), glossary::ofFasteners},
+    {Term::Counterbore, "counterbore", text("counterbore"), glossary::ofFasteners},
+    {Term::Countersink, "countersink", text("countersink"), glossary::ofFasteners},
+    {Term::Grip, "grip", text("grip"), glossary::ofFasteners},
+    {Term::Engagement, "engagement", text("engagement"), glossary::ofFasteners},
+    {Term::TipCover, "tip-cover", text("tip cover"), glossary::ofFasteners},
+    {Term::StoryStick, "story-stick", text("story stick"), glossary::ofWork},
+    {Term::SetupBlock, "setup-block", text("setup block"), glossary::ofWork},
+    {Term::FillerStrip, "filler-strip", text("filler strip"), glossary::ofWork},
+    {Term::PullOutBoard, "pull-out-board", text("pull-out board"), glossary::ofWork},
+    {Term::Furring, "furring", text("furring"), glossary::ofWork},
+    {Term::Kerf, "kerf", text("kerf"), glossary::ofWork},
+    {Term::BoardFoot, "board-foot", text("board foot"), glossary::ofWood},
+    {Term::FlatSawn, "flat-sawn", text("flat-sawn"), glossary::ofWood},
+    {Term::QuarterSawn, "quarter-sawn", text("quarter-sawn"), glossary::ofWood},
+    {Term::MoistureContent, "moisture-content", text("moisture content"), glossary::ofWood},
 });
 
 constexpr bool isInOrder() {
@@ -83,7 +83,7 @@ std::string_view key(Term term) {
     return wordOf(term).key;
 }
 
-std::string_view nameOf(Term term) {
+Text nameOf(Term term) {
     return wordOf(term).name;
 }
 

@@ -57,7 +57,7 @@ inline constexpr int termCount = static_cast<int>(Term::MoistureContent) + 1;
 /// Stable name for files and links: "tip-cover".
 std::string_view key(Term);
 /// As it is said within a sentence: "tip cover".
-std::string_view nameOf(Term);
+Text nameOf(Term);
 
 /// What the word means, drawn: the part that is meant is hatched, the edge or fastener that is
 /// meant is wide, a length that is meant has a dimension without a figure; what surrounds it is

@@ -34,8 +34,8 @@ Result<Project> joinOpenings(const Project&, std::span<const OpeningId>);
 /// How far a drag may go and why it stops there.
 struct DragOutcome {
     Project project;
-    Length moved;            ///< along the drag: + is right or up; whole steps of the case's grid
-    std::string heldBecause; ///< empty where nothing held it
+    Length moved;       ///< along the drag: + is right or up; whole steps of the case's grid
+    Phrase heldBecause; ///< empty where nothing held it
 };
 /// Moves a member by `delta` (+ right or up), put on the grid first. Fixed sizes and graduated runs
 /// hold and travel along; the nearest share on each side takes up the move; none falls under

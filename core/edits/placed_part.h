@@ -35,7 +35,7 @@ std::vector<PlacedPart> movedWith(const Plan&, const PlacedPart&, Together);
 
 struct PlacedMove {
     Project project;
-    std::string heldBecause; ///< why it does not come to lie just there; empty where it does
+    Phrase heldBecause; ///< why it does not come to lie just there; empty where it does
 };
 /// Moves a part by exactly `by`; nothing at all by nothing. A hole moved out of a pattern makes of
 /// all its front's holes given places, each where it was; a single handle gets a given place. Two

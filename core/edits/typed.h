@@ -12,6 +12,6 @@ Result<Project> setQuantity(const Project&, const Plan&, Quantity, WrittenLength
 
 /// Imperative name of that edit for the undo list: "Set front width". Empty where the number cannot
 /// be typed.
-std::string_view typedEditName(QuantityKind);
+Text typedEditName(QuantityKind);
 
 } // namespace frontwright

@@ -45,8 +45,8 @@ Result<Project> moved(const Typing& t, PlacedPart::Kind kind, std::uint32_t part
     if (!move.ok())
         return move.error();
     if (!move.value().heldBecause.empty())
-        return t.follows("the rule that places two handles on this front: " +
-                         move.value().heldBecause);
+        return t.follows(
+            phrase("the rule that places two handles on this front: %1", move.value().heldBecause));
     return std::move(move).value().project;
 }
 

@@ -19,8 +19,8 @@ struct Typing {
 
     [[nodiscard]] const FrontPlan& front() const { return plan.fronts[quantity.item]; }
     [[nodiscard]] EditTarget target() const { return {front().opening}; }
-    [[nodiscard]] Error follows(std::string_view from) const {
-        return {std::string(nameOf(quantity.kind)), "follows from " + std::string(from),
+    [[nodiscard]] Error follows(Phrase from) const {
+        return {nameOf(quantity.kind), phrase("follows from %1", std::move(from)),
                 "change that instead"};
     }
 };

@@ -100,10 +100,10 @@ struct Finding {
 std::vector<Finding> judge(const Project&, const Plan&);
 
 struct FindingText {
-    std::string severity; ///< "Would ruin a part"
-    std::string place;    ///< "Front B3, screw hole 2"
-    std::string sentence; ///< one plain sentence with the numbers in it
-    std::string reason;   ///< the formula with its figures filled in
+    Phrase severity; ///< "Would ruin a part"
+    Phrase place;    ///< "Front B3, screw hole 2"
+    Phrase sentence; ///< one plain sentence with the numbers in it
+    Phrase reason;   ///< the formula with its figures filled in
     Source source;
 };
 /// A finding about a front that the plan no longer has says that it is gone.
@@ -115,7 +115,7 @@ std::string_view key(Severity);
 
 /// An edit that cures a finding, as one undoable step.
 struct Remedy {
-    std::string label; ///< imperative: "Use 1 in screws in B3"
+    Phrase label; ///< imperative: "Use 1 in screws in B3"
     std::function<Result<Project>(const Project&)> apply;
 };
 /// Best first, five at most; empty where the maker has to decide. Each has been tried: applied, it

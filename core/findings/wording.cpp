@@ -126,7 +126,7 @@ const std::string mark = "≈ ";
 } // namespace
 
 std::string Told::say(Length length) const {
-    const LengthStyle fine{style.unit, 64};
+    const LengthStyle fine{style.unit, 64, style.mark};
     const std::string text = shown(length.magnitude(), fine);
     if (!length.isZero() && text == mark + shown(Length{}, fine))
         return style.unit == Unit::Inch ? "less than 1/64 in" : "less than 0.1 mm";

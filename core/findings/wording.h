@@ -28,8 +28,8 @@ struct Told {
 };
 
 struct Words {
-    std::string sentence;
-    std::string reason;
+    Phrase sentence;
+    Phrase reason;
     Source source;
 };
 

@@ -1,24 +1,23 @@
 #pragma once
 
 #include "core/geometry/frames.h"
-
-#include <string_view>
+#include "core/words/phrase.h"
 
 namespace frontwright {
 
 /// "left", "right", "bottom", "top"
-constexpr std::string_view nameOf(Side side) {
+constexpr Text nameOf(Side side) {
     switch (side) {
     case Side::Left:
-        return "left";
+        return text("left");
     case Side::Right:
-        return "right";
+        return text("right");
     case Side::Bottom:
-        return "bottom";
+        return text("bottom");
     case Side::Top:
         break;
     }
-    return "top";
+    return text("top");
 }
 
 } // namespace frontwright

@@ -2,30 +2,31 @@
 
 namespace frontwright {
 
-std::string_view nameOf(MountingWay way) {
+Text nameOf(MountingWay way) {
     switch (way) {
     case MountingWay::ThroughWall:
-        return "through wall and front";
+        return text("through wall and front");
     case MountingWay::FrontCounterbore:
-        return "front only, counterbore";
+        return text("front only, counterbore");
     case MountingWay::FrontAccessHole:
         break;
     }
-    return "front only, access hole";
+    return text("front only, access hole");
 }
 
-std::string_view orderOfWork(MountingWay way) {
+Text orderOfWork(MountingWay way) {
     switch (way) {
     case MountingWay::ThroughWall:
-        return "Fasten the front to its box first, then drill front and wall together from the "
-               "show face, with scrap behind.";
+        return text(
+            "Fasten the front to its box first, then drill front and wall together from the "
+            "show face, with scrap behind.");
     case MountingWay::FrontCounterbore:
-        return "Drill and counterbore, and put the bolts in, before the front goes on; scrap "
-               "behind.";
+        return text("Drill and counterbore, and put the bolts in, before the front goes on; scrap "
+                    "behind.");
     case MountingWay::FrontAccessHole:
         break;
     }
-    return "Drill the front before it goes on, with scrap behind; the wall has access holes.";
+    return text("Drill the front before it goes on, with scrap behind; the wall has access holes.");
 }
 
 } // namespace frontwright

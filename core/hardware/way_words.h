@@ -1,15 +1,14 @@
 #pragma once
 
 #include "core/hardware/hardware_spec.h"
-
-#include <string_view>
+#include "core/words/phrase.h"
 
 namespace frontwright {
 
 /// "through wall and front", "front only, counterbore", "front only, access hole"
-std::string_view nameOf(MountingWay);
+Text nameOf(MountingWay);
 
 /// What is done before what, in one or two sentences; it follows from the way.
-std::string_view orderOfWork(MountingWay);
+Text orderOfWork(MountingWay);
 
 } // namespace frontwright

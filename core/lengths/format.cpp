@@ -108,7 +108,7 @@ std::string shownBare(Length length, LengthStyle style) {
     case Unit::Millimetre:
         break;
     }
-    return mark + decimal(count, 1);
+    return withMark(mark + decimal(count, 1), style.mark);
 }
 
 std::string shown(Length length, LengthStyle style) {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/words/decimal_mark.h"
+
 #include <compare>
 #include <cstdint>
 #include <type_traits>
@@ -101,10 +103,12 @@ struct WrittenLength {
     friend constexpr bool operator==(const WrittenLength&, const WrittenLength&) = default;
 };
 
-/// How lengths are shown: the unit and, for inches, the finest fraction (8, 16, 32 or 64).
+/// How lengths and other amounts are shown: the unit and, for inches, the finest fraction (8, 16,
+/// 32 or 64).
 struct LengthStyle {
     Unit unit = Unit::Inch;
     int denominator = 16;
+    DecimalMark mark = DecimalMark::Point; ///< by the language; a document is always in points
     friend bool operator==(const LengthStyle&, const LengthStyle&) = default;
 };
 

@@ -11,7 +11,7 @@ namespace frontwright {
 /// What was understood from a maker's text.
 struct UnderstoodLength {
     WrittenLength length;
-    std::string echo;   ///< how it was read, in both units: "= 12 5/8 in = 320.675 mm"
+    Phrase echo;        ///< how it was read, in both units: "= 12 5/8 in = 320.675 mm"
     bool isSum = false; ///< an expression was computed, not a plain length
 };
 

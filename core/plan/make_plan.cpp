@@ -12,8 +12,8 @@ namespace {
 
 /// Says at which front the error was met.
 Error at(const Project& project, const FrontPlan& front, Error error) {
-    const std::string place = "front " + label(project, front);
-    error.place = error.place.empty() ? place : place + ", " + error.place;
+    const Phrase place = phrase("front %1", label(project, front));
+    error.place = error.place.empty() ? place : phrase("%1, %2", place, std::move(error.place));
     return error;
 }
 

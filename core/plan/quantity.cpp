@@ -51,8 +51,8 @@ std::optional<Derivation> derive(const Project& project, const Plan& plan, Quant
     Rule rule = valueFor(rules, quantity.kind)({project, plan, quantity, length, style});
     const std::string result = shown(*value, style);
     if (rule.ending == Ending::Result && rule.figures != result)
-        rule.figures = withApproximateResults(rule.figures + " = " + result);
-    return Derivation{std::string(nameOf(quantity.kind)),
+        rule.figures = withApproximateResults(rule.figures.english() + " = " + result);
+    return Derivation{nameOf(quantity.kind),
                       *value,
                       std::move(rule.formula),
                       std::move(rule.figures),

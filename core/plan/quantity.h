@@ -147,11 +147,11 @@ enum class InputPlace : std::uint8_t {
 };
 
 struct Derivation {
-    std::string name; ///< "Front width"
+    Phrase name; ///< "Front width"
     Measure value;
-    std::string formula; ///< "opening + left overlay + right overlay"
-    std::string figures; ///< "12 5/8 in + 1/4 in + 1/4 in = 13 1/8 in"
-    Source source;       ///< of the rule
+    Phrase formula; ///< "opening + left overlay + right overlay"
+    Phrase figures; ///< "12 5/8 in + 1/4 in + 1/4 in = 13 1/8 in"
+    Source source;  ///< of the rule
     std::vector<InputPlace> inputs;
 };
 
@@ -173,6 +173,6 @@ std::vector<Quantity> allQuantities(const Plan&);
 /// Stable name for files: "front_width", "overlay_left".
 std::string_view key(QuantityKind);
 /// For labels: "Front width".
-std::string_view nameOf(QuantityKind);
+Text nameOf(QuantityKind);
 
 } // namespace frontwright

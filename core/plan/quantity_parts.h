@@ -11,8 +11,8 @@ enum class Ending : std::uint8_t { Result, Complete };
 
 /// How a number came about, before it gets its name and value.
 struct Rule {
-    std::string formula;
-    std::string figures; ///< without the result, where the ending does not say Complete
+    Phrase formula;
+    Phrase figures; ///< without the result, where the ending does not say Complete
     Source source;
     std::vector<InputPlace> inputs;
     Ending ending = Ending::Result;

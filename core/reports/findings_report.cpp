@@ -23,11 +23,11 @@ std::string findingsJson(const Project& project, const Plan& plan,
         json.key("severity");
         json.text(key(finding.severity));
         json.key("where");
-        json.text(text.place);
+        json.text(text.place.english());
         json.key("sentence");
-        json.text(text.sentence);
+        json.text(text.sentence.english());
         json.key("reason");
-        json.text(text.reason);
+        json.text(text.reason.english());
         json.key("source");
         json.text(text.source.title);
         json.endObject();
@@ -38,14 +38,19 @@ std::string findingsJson(const Project& project, const Plan& plan,
 }
 
 std::string findingsText(const Project& project, const Plan& plan,
-                         const std::vector<Finding>& findings, LengthStyle style) {
+                         const std::vector<Finding>& findings, LengthStyle style,
+                         const Language& language) {
     if (findings.empty())
-        return "Nothing to heed.\n";
+        return told(text("Nothing to heed."), language) + "\n";
     std::string text;
     for (const Finding& finding : findings) {
         const FindingText words = describe(finding, project, plan, style);
-        text += words.severity + ": " + words.place + "\n  " + words.sentence +
-                "\n  Why: " + words.reason + "\n  Rule: " + words.source.title + "\n\n";
+        const auto line = [&](const Phrase& phrase) { text += told(phrase, language) + "\n"; };
+        line(phrase("%1: %2", words.severity, words.place));
+        line(phrase("  %1", words.sentence));
+        line(phrase("  Why: %1", words.reason));
+        line(phrase("  Rule: %1", words.source.words()));
+        text += '\n';
     }
     text.pop_back();
     return text;

@@ -21,37 +21,39 @@ Kind kindOf(QuantityKind kind) {
     return Kind::Front;
 }
 
-std::string memberTitle(const Plan& plan, std::uint32_t item) {
+Phrase memberTitle(const Plan& plan, std::uint32_t item) {
     const MemberPlan& member = plan.members[item];
     if (member.id == leftStile)
-        return "Left stile";
+        return text("Left stile");
     if (member.id == rightStile)
-        return "Right stile";
+        return text("Right stile");
     if (member.id == bottomRail)
-        return "Bottom rail";
+        return text("Bottom rail");
     if (member.id == topRail)
-        return "Top rail";
+        return text("Top rail");
     // The four outer ones come first.
-    return (member.kind == MemberKind::Stile ? "Stile " : "Rail ") + std::to_string(item - 3);
+    const std::string number = std::to_string(item - 3);
+    return member.kind == MemberKind::Stile ? phrase("Stile %1", number)
+                                            : phrase("Rail %1", number);
 }
 
-std::string titleOf(const Project& project, const Plan& plan, Kind kind, std::uint32_t item) {
+Phrase titleOf(const Project& project, const Plan& plan, Kind kind, std::uint32_t item) {
     switch (kind) {
     case Kind::Case:
-        return "Case";
+        return text("Case");
     case Kind::Member:
         return memberTitle(plan, item);
     case Kind::Front:
-        return "Front " + label(project, plan.fronts[item]);
+        return phrase("Front %1", label(project, plan.fronts[item]));
     case Kind::Spacer:
-        return "Spacer between " + label(project, plan.fronts[plan.spacers[item].lower]) + " and " +
-               label(project, plan.fronts[plan.spacers[item].upper]);
+        return phrase("Spacer between %1 and %2",
+                      label(project, plan.fronts[plan.spacers[item].lower]),
+                      label(project, plan.fronts[plan.spacers[item].upper]));
     case Kind::Stop:
         break;
     }
     const Stop& stop = plan.stops[item];
-    return "Stop, " + std::string(nameOf(stop.side)) + " of " +
-           label(project, plan.fronts[stop.front]);
+    return phrase("Stop, %1 of %2", nameOf(stop.side), label(project, plan.fronts[stop.front]));
 }
 
 } // namespace
@@ -70,23 +72,23 @@ std::vector<QuantityGroup> grouped(const Project& project, const Plan& plan) {
     return groups;
 }
 
-std::string indexName(Quantity quantity) {
+Phrase indexName(Quantity quantity) {
     const std::string number = std::to_string(quantity.index + 1);
     switch (countedBy(quantity.kind)) {
     case CountedBy::Nothing:
         return {};
     case CountedBy::ScrewHole:
-        return "screw hole " + number;
+        return phrase("screw hole %1", number);
     case CountedBy::HandleHole:
-        return "handle hole " + number;
+        return phrase("handle hole %1", number);
     case CountedBy::ScrewRow:
-        return "screw row " + number;
+        return phrase("screw row %1", number);
     case CountedBy::Way:
-        return std::string(nameOf(allMountingWays.at(quantity.index)));
+        return nameOf(allMountingWays.at(quantity.index));
     case CountedBy::Extreme:
         break;
     }
-    return quantity.index == 0 ? "least" : "greatest";
+    return quantity.index == 0 ? text("least") : text("greatest");
 }
 
 } // namespace frontwright

@@ -2,7 +2,6 @@
 
 #include "core/plan/quantity.h"
 
-#include <string>
 #include <vector>
 
 namespace frontwright {
@@ -11,7 +10,7 @@ namespace frontwright {
 struct QuantityGroup {
     enum class Kind : std::uint8_t { Case, Member, Front, Spacer, Stop } kind = Kind::Case;
     std::uint32_t item = 0; ///< index into the plan's list of that kind
-    std::string title;      ///< "Front A2", "Rail 3"
+    Phrase title;           ///< "Front A2", "Rail 3"
     std::vector<Quantity> quantities;
 };
 
@@ -19,6 +18,6 @@ struct QuantityGroup {
 std::vector<QuantityGroup> grouped(const Project&, const Plan&);
 
 /// "screw", "wood": which hole, way or the like an indexed quantity means; empty where it has none.
-std::string indexName(Quantity);
+Phrase indexName(Quantity);
 
 } // namespace frontwright

@@ -51,21 +51,21 @@ void writeNumber(JsonWriter& json, const Derivation& derivation, Quantity quanti
     json.beginObject();
     json.key("key");
     json.text(key(quantity.kind));
-    if (const std::string which = indexName(quantity); !which.empty()) {
+    if (const Phrase which = indexName(quantity); !which.empty()) {
         json.key("index");
         json.number(quantity.index);
         json.key("which");
-        json.text(which);
+        json.text(which.english());
     }
     json.key("name");
-    json.text(derivation.name);
+    json.text(derivation.name.english());
     writeMeasure(json, derivation.value);
     json.key("shown");
     json.text(shown(derivation.value, style));
     json.key("formula");
-    json.text(derivation.formula);
+    json.text(derivation.formula.english());
     json.key("figures");
-    json.text(derivation.figures);
+    json.text(derivation.figures.english());
     json.key("source");
     json.text(derivation.source.title);
     json.endObject();
@@ -133,7 +133,7 @@ std::string planJson(const Project& project, const Plan& plan, LengthStyle style
         json.key("kind");
         json.text(kindName(group.kind));
         json.key("title");
-        json.text(group.title);
+        json.text(group.title.english());
         writePlaces(json, plan, group);
         json.key("numbers");
         json.beginArray();
@@ -148,20 +148,22 @@ std::string planJson(const Project& project, const Plan& plan, LengthStyle style
     return json.finish();
 }
 
-std::string planText(const Project& project, const Plan& plan, LengthStyle style) {
+std::string planText(const Project& project, const Plan& plan, LengthStyle style,
+                     const Language& language) {
     std::string text = project.title.empty() ? std::string() : project.title + "\n";
     for (const QuantityGroup& group : grouped(project, plan)) {
-        text += "\n" + group.title + "\n";
+        text += "\n" + told(group.title, language) + "\n";
         for (const Quantity quantity : group.quantities) {
             const auto derivation = derive(project, plan, quantity, style);
             if (!derivation)
                 continue;
-            const std::string which = indexName(quantity);
+            const std::string which = told(indexName(quantity), language);
+            const std::string name = told(derivation->name, language);
             // Some names say already which of several is meant.
-            const bool says = which.empty() || derivation->name.find(which) != std::string::npos;
-            text += "  " +
-                    padded(says ? derivation->name : derivation->name + ", " + which, nameColumns) +
-                    padded(shown(derivation->value, style), 14) + derivation->figures + "\n";
+            const bool says = which.empty() || name.find(which) != std::string::npos;
+            text += "  " + padded(says ? name : name + ", " + which, nameColumns) +
+                    padded(shown(derivation->value, style), 14) +
+                    told(derivation->figures, language) + "\n";
         }
     }
     return text;

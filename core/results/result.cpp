@@ -2,11 +2,11 @@
 
 namespace frontwright {
 
-std::string Error::sentence() const {
-    std::string text = place.empty() ? what : place + ": " + what;
-    if (!remedy.empty())
-        text += "; " + remedy;
-    return text;
+Phrase Error::sentence() const {
+    if (place.empty())
+        return remedy.empty() ? what : phrase("%1; %2", what, remedy);
+    return remedy.empty() ? phrase("%1: %2", place, what)
+                          : phrase("%1: %2; %3", place, what, remedy);
 }
 
 } // namespace frontwright

@@ -1,8 +1,9 @@
 #pragma once
 
+#include "core/words/phrase.h"
+
 #include <cassert>
 #include <optional>
-#include <string>
 #include <utility>
 #include <variant>
 
@@ -11,12 +12,12 @@ namespace frontwright {
 /// What went wrong outside the program (typed text, a file, an edit that has no room): where it
 /// is, what was found or expected, and what to do. Shown to the maker as one sentence.
 struct Error {
-    std::string place;  ///< "line 4, column 12", "case.width", "position 5"; may be empty
-    std::string what;   ///< sentence without its place, no full stop at the end
-    std::string remedy; ///< what to do; may be empty
+    Phrase place;  ///< "line 4, column 12", "case.width", "position 5"; may be empty
+    Phrase what;   ///< sentence without its place, no full stop at the end
+    Phrase remedy; ///< what to do; may be empty
 
     /// "place: what; remedy"
-    [[nodiscard]] std::string sentence() const;
+    [[nodiscard]] Phrase sentence() const;
     friend bool operator==(const Error&, const Error&) = default;
 };
 

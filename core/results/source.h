@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/words/phrase.h"
+
 #include <cstdint>
 #include <string>
 
@@ -17,6 +19,9 @@ enum class SourceKind : std::uint8_t {
 struct Source {
     SourceKind kind = SourceKind::Maker;
     std::string title;
+    /// Titles of the program's own that are no names of works ("common practice, no source") are
+    /// made from text().
+    [[nodiscard]] Phrase words() const { return nameFromData(title); }
     friend bool operator==(const Source&, const Source&) = default;
 };
 

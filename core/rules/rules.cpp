@@ -16,34 +16,34 @@ std::string cell(std::string_view text) {
 
 } // namespace
 
-std::string_view wordsFor(SourceKind kind) {
+Text wordsFor(SourceKind kind) {
     switch (kind) {
     case SourceKind::Published:
-        return "published";
+        return text("published");
     case SourceKind::CommonPractice:
-        return "common practice, no source";
+        return text("common practice, no source");
     case SourceKind::FromMemory:
-        return "from memory";
+        return text("from memory");
     case SourceKind::Maker:
         break;
     }
-    return "the maker's";
+    return text("the maker's");
 }
 
-std::string_view wordsFor(RuleKind kind) {
+Text wordsFor(RuleKind kind) {
     switch (kind) {
     case RuleKind::Equation:
-        return "Equations and fixed values";
+        return text("Equations and fixed values");
     case RuleKind::Number:
-        return "How each number follows";
+        return text("How each number follows");
     case RuleKind::Limit:
-        return "Limits that the maker can change";
+        return text("Limits that the maker can change");
     case RuleKind::Default:
-        return "What a new case begins with";
+        return text("What a new case begins with");
     case RuleKind::Entry:
         break;
     }
-    return "The program's catalogue";
+    return text("The program's catalogue");
 }
 
 std::vector<RuleRow> allRules(const Catalogue& program) {
@@ -68,9 +68,9 @@ std::string rulesPage(const Catalogue& program) {
                     "\n\n| rule | value | used for | source | kind | id |\n"
                     "|---|---|---|---|---|---|\n";
         kind = row.kind;
-        page += "| " + cell(row.rule) + " | " + cell(row.value) + " | " + cell(row.where) + " | " +
-                cell(row.source.title) + " | " + std::string(wordsFor(row.source.kind)) + " | `" +
-                row.id + "` |\n";
+        page += "| " + cell(row.rule.english()) + " | " + cell(row.value.english()) + " | " +
+                cell(row.where.english()) + " | " + cell(row.source.title) + " | " +
+                std::string(wordsFor(row.source.kind)) + " | `" + row.id + "` |\n";
     }
     return page;
 }

@@ -20,10 +20,10 @@ enum class RuleKind : std::uint8_t {
 /// One rule by which the program works, and where it is from.
 struct RuleRow {
     RuleKind kind = RuleKind::Equation;
-    std::string id;    ///< "equation.screw_withdrawal_ultimate", "limits.leastGap", "bolts.bolt-m4"
-    std::string rule;  ///< in words
-    std::string value; ///< with its unit: "3/8 in; in millimetres 10 mm"
-    std::string where; ///< what it is used for
+    std::string id; ///< "equation.screw_withdrawal_ultimate", "limits.leastGap", "bolts.bolt-m4"
+    Phrase rule;    ///< in words
+    Phrase value;   ///< with its unit: "3/8 in; in millimetres 10 mm"
+    Phrase where;   ///< what it is used for
     Source source;
 };
 
@@ -32,9 +32,9 @@ struct RuleRow {
 std::vector<RuleRow> allRules(const Catalogue& program);
 
 /// "published", "common practice, no source", "from memory", "the maker's"
-std::string_view wordsFor(SourceKind);
+Text wordsFor(SourceKind);
 /// "Equations and fixed values", "Defaults of a new case", …
-std::string_view wordsFor(RuleKind);
+Text wordsFor(RuleKind);
 
 /// All of them as a page in Markdown, the same text each time.
 std::string rulesPage(const Catalogue& program);

@@ -72,7 +72,7 @@ void ValueEntry::open(Quantity quantity, QRect viewportRect) {
     m_field->lineEdit().setModified(false);
     m_field->setValue(derivation->value.length(), m_session.style());
     m_field->setReadOnly({});
-    if (typedEditName(quantity.kind).empty()) {
+    if (typedEditName(quantity.kind).english.empty()) {
         const auto refused = setQuantity(m_session.project(), m_session.plan(), quantity,
                                          WrittenLength(derivation->value.length()));
         m_field->setReadOnly(refused.ok() ? QString()

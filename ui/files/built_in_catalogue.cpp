@@ -35,7 +35,7 @@ Catalogue builtInCatalogue() {
         auto part = readCatalogue({bytes.constData(), static_cast<std::size_t>(bytes.size())},
                                   path.toStdString());
         if (!part.ok())
-            qFatal("%s", part.error().sentence().c_str());
+            qFatal("%s", part.error().sentence().english().c_str());
         Catalogue read = std::move(part).value();
         append(all.woodScrews, read.woodScrews);
         append(all.bolts, read.bolts);

@@ -21,7 +21,7 @@ std::vector<SampleCase> sampleCases() {
             qFatal("A sample case is missing: %s", name);
         auto project = readDocument(file.readAll().toStdString());
         if (!project.ok())
-            qFatal("%s: %s", name, project.error().sentence().c_str());
+            qFatal("%s: %s", name, project.error().sentence().english().c_str());
         all.push_back({fileName, std::move(project).value()});
     }
     return all;

@@ -15,7 +15,7 @@ namespace frontwright {
 namespace {
 
 QString wayName(MountingWay way) {
-    QString name = QString::fromUtf8(nameOf(way).data(), static_cast<int>(nameOf(way).size()));
+    QString name = told(nameOf(way));
     return name.replace(0, 1, name.at(0).toUpper());
 }
 

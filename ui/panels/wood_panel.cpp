@@ -34,7 +34,7 @@ QLabel* wrapped(const QString& text = {}) {
 /// "Front height over the season, least: 13 1/16 in"
 QString line(const Session& session, Quantity quantity) {
     // A season moves less than a maker's usual fraction.
-    const LengthStyle fine{session.style().unit, 64};
+    const LengthStyle fine{session.style().unit, 64, session.style().mark};
     const auto told = derive(session.project(), session.plan(), quantity, fine);
     if (!told)
         return {};

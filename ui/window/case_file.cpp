@@ -21,7 +21,7 @@ std::string_view view(const QByteArray& bytes) {
 Error inFile(const QString& path, const Error& error) {
     Error whole = error;
     const std::string name = QFileInfo(path).fileName().toStdString();
-    whole.place = error.place.empty() ? name : name + ", " + error.place;
+    whole.place = error.place.empty() ? Phrase(name) : phrase("%1, %2", name, error.place);
     return whole;
 }
 
@@ -131,8 +131,9 @@ std::optional<Error> CaseFile::write(const QString& path) {
     const auto again = readDocument(text);
     if (!again.ok() || writeDocument(again.value()) != text)
         return Error{path.toStdString(),
-                     "the case could not be read back and was not saved" +
-                         (again.ok() ? std::string() : ": " + again.error().sentence()),
+                     again.ok() ? text("the case could not be read back and was not saved")
+                                : phrase("the case could not be read back and was not saved: %1",
+                                         again.error().sentence()),
                      "undo the last step and save again; the file on disk is as it was"};
     if (auto failed = refuseUnreadable(path))
         return failed;

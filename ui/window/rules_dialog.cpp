@@ -67,12 +67,12 @@ void RulesDialog::fill() {
     for (std::size_t i = 0; i < m_rules.size(); ++i) {
         const RuleRow& rule = m_rules[i];
         const int row = static_cast<int>(i);
-        m_table->setItem(row, 0, cell(rule.rule));
-        m_table->setItem(row, 1, cell(rule.value));
-        m_table->setItem(row, 2, cell(rule.where));
-        m_table->setItem(row, 3, cell(rule.source.title));
-        m_table->setItem(row, 4, cell(wordsFor(rule.source.kind)));
-        m_table->item(row, 0)->setToolTip(text(rule.id));
+        m_table->setItem(row, 0, cell(told(rule.rule)));
+        m_table->setItem(row, 1, cell(told(rule.value)));
+        m_table->setItem(row, 2, cell(told(rule.where)));
+        m_table->setItem(row, 3, cell(told(rule.source.words())));
+        m_table->setItem(row, 4, cell(told(wordsFor(rule.source.kind))));
+        m_table->item(row, 0)->setToolTip(QString::fromStdString(rule.id));
     }
     m_table->resizeRowsToContents();
     connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, m_table,

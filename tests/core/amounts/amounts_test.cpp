@@ -43,7 +43,7 @@ TEST(Ratio, HasAnEndWhereNothingIsHeld) {
     EXPECT_EQ(Ratio::of(3, 2).thousandths(), 1500);
     EXPECT_EQ(Ratio::of(2, 3).thousandths(), 667);
     EXPECT_EQ(Ratio::of(1, 0).thousandths(), Ratio::mostThousandths);
-    EXPECT_EQ(shown(Ratio::of(1, 0)), "more than 999");
+    EXPECT_EQ(shown(Ratio::of(1, 0)), "> 999");
 }
 
 TEST(Amounts, AreShownInTheDocumentsSystem) {
