@@ -41,7 +41,7 @@ Result<std::shared_ptr<const Work>> opened(const std::string& file) {
         readDocument({bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())});
     if (!project.ok()) {
         Error error = project.error();
-        error.place = error.place.empty() ? file : file + ", " + error.place;
+        error.place = error.place.empty() ? Phrase(file) : phrase("%1, %2", file, error.place);
         return error;
     }
     auto work = workOut(std::move(project).value(), builtInCatalogue());
@@ -182,7 +182,7 @@ Drawing drawn(const Work& work, PictureOf what) {
 } // namespace
 
 int failedWith(const Error& error) {
-    std::fprintf(stderr, "%s\n", error.sentence().c_str());
+    std::fprintf(stderr, "%s\n", error.sentence().english().c_str());
     return exitUnusable;
 }
 

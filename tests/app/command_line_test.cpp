@@ -22,7 +22,7 @@ Wanted read(const std::vector<std::string>& arguments) {
 
 std::string refusal(const std::vector<std::string>& arguments) {
     const auto command = readCommandLine(arguments);
-    return command.ok() ? std::string() : command.error().sentence();
+    return command.ok() ? std::string() : command.error().sentence().english();
 }
 
 } // namespace

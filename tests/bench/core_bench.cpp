@@ -21,7 +21,7 @@ void recompute(benchmark::State& state) {
     for (auto _ : state) {
         const auto plan = makePlan(project, catalogue);
         if (!plan.ok())
-            state.SkipWithError(plan.error().sentence().c_str());
+            state.SkipWithError(plan.error().sentence().english().c_str());
         else
             benchmark::DoNotOptimize(judge(project, plan.value()));
     }

@@ -18,7 +18,8 @@ void require(bool law) {
 /// What was read is within its limits and is read back from its exact text.
 void check(const Result<UnderstoodLength>& result) {
     if (!result.ok()) {
-        require(result.error().place.rfind("position ", 0) == 0 && !result.error().what.empty());
+        require(result.error().place.english().rfind("position ", 0) == 0 &&
+                !result.error().what.empty());
         return;
     }
     const Length length = result.value().length;

@@ -95,7 +95,7 @@ INSTANTIATE_TEST_SUITE_P(EverySample, TemplateFile, ::testing::ValuesIn(allOnPap
 TEST(TemplatePdf, OfNoPagesIsRefused) {
     const auto pdf = pdfOf({}, "nothing");
     ASSERT_FALSE(pdf.ok());
-    EXPECT_NE(pdf.error().sentence().find("no page"), std::string::npos);
+    EXPECT_NE(pdf.error().sentence().english().find("no page"), std::string::npos);
 }
 
 TEST(TemplatePdf, HoldsPagesOfDifferentSizes) {

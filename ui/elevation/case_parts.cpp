@@ -1,6 +1,7 @@
 #include "ui/elevation/case_parts.h"
 
 #include "core/lengths/format.h"
+#include "ui/language/told.h"
 
 #include <QCoreApplication>
 
@@ -163,8 +164,7 @@ QString heedOf(const Selection& part, const Work& work, LengthStyle style) {
         if (!isOf(finding, part))
             continue;
         const FindingText words = describe(finding, work.project, work.plan, style);
-        sentences << tr("%1: %2").arg(QString::fromStdString(words.severity),
-                                      QString::fromStdString(words.sentence));
+        sentences << tr("%1: %2").arg(told(words.severity), told(words.sentence));
     }
     return sentences.join(u' ');
 }

@@ -7,6 +7,7 @@
 #include "ui/elevation/shown_grid.h"
 
 #include "core/lengths/format.h"
+#include "ui/language/told.h"
 
 #include <QKeyEvent>
 
@@ -108,12 +109,12 @@ void ElevationView::nudge(const QKeyEvent& event) {
     const Length step = stepOf(event, style);
     const auto outcome = dragMember(m_session.project(), id, along < 0 ? -step : step);
     if (!outcome.ok()) {
-        Q_EMIT hint(QString::fromStdString(outcome.error().sentence()));
+        Q_EMIT hint(told(outcome.error().sentence()));
         return;
     }
     m_session.apply(tr("Nudge member"), outcome.value().project, Merge::Quick);
     if (!outcome.value().heldBecause.empty())
-        Q_EMIT hint(QString::fromStdString(outcome.value().heldBecause));
+        Q_EMIT hint(told(outcome.value().heldBecause));
     else if (outcome.value().moved.isZero())
         Q_EMIT hint(
             tr("Sizes lie on a grid of %1; set a finer grid for the case to move less.")
@@ -129,13 +130,13 @@ void ElevationView::nudgePart(const QKeyEvent& event, const PlacedPart& part) {
         by.y = event.key() == Qt::Key_Down ? -step : step;
     const auto outcome = movePart(m_session.project(), m_session.plan(), part, by);
     if (!outcome.ok()) {
-        Q_EMIT hint(QString::fromStdString(outcome.error().sentence()));
+        Q_EMIT hint(told(outcome.error().sentence()));
         return;
     }
     const bool isHole = part.kind == PlacedPart::Kind::MountingHole;
     m_session.apply(isHole ? tr("Nudge mounting hole") : tr("Nudge handle"),
                     outcome.value().project, Merge::Quick);
-    Q_EMIT hint(QString::fromStdString(outcome.value().heldBecause));
+    Q_EMIT hint(told(outcome.value().heldBecause));
 }
 
 void ElevationView::removeHole() {

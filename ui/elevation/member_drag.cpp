@@ -2,6 +2,7 @@
 #include "ui/elevation/scene_rect.h"
 
 #include "core/lengths/format.h"
+#include "ui/language/told.h"
 
 namespace frontwright {
 
@@ -69,8 +70,8 @@ void MemberDrag::moveTo(const Snapped& snapped) {
     describe(snapped, outcome.value().heldBecause);
 }
 
-void MemberDrag::describe(const Snapped& snapped, const std::string& heldBecause) {
-    m_heldBecause = QString::fromStdString(heldBecause);
+void MemberDrag::describe(const Snapped& snapped, const Phrase& heldBecause) {
+    m_heldBecause = told(heldBecause);
     m_emphasis.tags.clear();
     m_emphasis.guides.clear();
     m_emphasis.selected.clear();

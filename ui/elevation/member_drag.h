@@ -34,7 +34,7 @@ public:
 
 private:
     void moveTo(const Snapped&);
-    void describe(const Snapped&, const std::string& heldBecause);
+    void describe(const Snapped&, const Phrase& heldBecause);
     void tagSizes();
     [[nodiscard]] QString name() const;
 

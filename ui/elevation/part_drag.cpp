@@ -3,6 +3,7 @@
 #include "ui/elevation/part_words.h"
 #include "ui/elevation/scene_rect.h"
 #include "ui/elevation/shown_grid.h"
+#include "ui/language/told.h"
 
 #include <algorithm>
 
@@ -96,10 +97,10 @@ void PartDrag::moveTo(const SnappedPart& to) {
         movePart(settled.project, settled.plan, m_part, to.at() - m_from, m_together);
     m_snapped = to;
     if (outcome.ok()) {
-        m_heldBecause = QString::fromStdString(outcome.value().heldBecause);
+        m_heldBecause = told(outcome.value().heldBecause);
         m_begun = m_session.preview(outcome.value().project) || m_begun;
     } else {
-        m_heldBecause = QString::fromStdString(outcome.error().sentence());
+        m_heldBecause = told(outcome.error().sentence());
     }
     // A rule may put it elsewhere than the pointer asks; then it snaps to nothing.
     const auto now = centreOf(m_session.plan(), m_part);
@@ -160,21 +161,21 @@ void PartDrag::say() {
 void PartDrag::sayFindings(std::vector<Emphasis::Notice::Line>& lines) const {
     const Work& work = m_session.work();
     const FrontPlan& front = *work.plan.frontOf(m_part.opening);
-    std::vector<const Finding*> told;
+    std::vector<const Finding*> heeded;
     for (const Finding& finding : work.findings)
         if (finding.where.opening == m_part.opening)
-            told.push_back(&finding);
-    std::stable_partition(told.begin(), told.end(), [&](const Finding* finding) {
+            heeded.push_back(&finding);
+    std::stable_partition(heeded.begin(), heeded.end(), [&](const Finding* finding) {
         return isAboutPart(*finding, m_part, front);
     });
-    for (std::size_t i = 0; i < std::min(told.size(), mostFindings); ++i) {
+    for (std::size_t i = 0; i < std::min(heeded.size(), mostFindings); ++i) {
         const FindingText text =
-            frontwright::describe(*told[i], work.project, work.plan, m_session.style());
-        lines.push_back({QString::fromStdString(text.sentence), told[i]->severity});
+            frontwright::describe(*heeded[i], work.project, work.plan, m_session.style());
+        lines.push_back({told(text.sentence), heeded[i]->severity});
     }
-    if (told.size() > mostFindings)
+    if (heeded.size() > mostFindings)
         lines.push_back(
-            {tr("and %n more", nullptr, static_cast<int>(told.size() - mostFindings)), {}});
+            {tr("and %n more", nullptr, static_cast<int>(heeded.size() - mostFindings)), {}});
 }
 
 QString PartDrag::asks() const {

@@ -2,6 +2,7 @@
 
 #include "core/edits/typed.h"
 #include "ui/elevation/elevation_view.h"
+#include "ui/language/told.h"
 
 #include <QLabel>
 #include <QLineEdit>
@@ -68,15 +69,14 @@ void ValueEntry::open(Quantity quantity, QRect viewportRect) {
         return;
     m_for = For::Number;
     m_quantity = quantity;
-    m_title->setText(QString::fromStdString(derivation->name));
+    m_title->setText(told(derivation->name));
     m_field->lineEdit().setModified(false);
     m_field->setValue(derivation->value.length(), m_session.style());
     m_field->setReadOnly({});
     if (typedEditName(quantity.kind).english.empty()) {
         const auto refused = setQuantity(m_session.project(), m_session.plan(), quantity,
                                          WrittenLength(derivation->value.length()));
-        m_field->setReadOnly(refused.ok() ? QString()
-                                          : QString::fromStdString(refused.error().what));
+        m_field->setReadOnly(refused.ok() ? QString() : told(refused.error().what));
         m_field->refuse(m_field->lineEdit().toolTip());
     }
     place(viewportRect.topLeft());
@@ -124,11 +124,10 @@ void ValueEntry::decideDrag(Length distance) {
 void ValueEntry::decideNumber(const WrittenLength& value) {
     const auto edited = setQuantity(m_session.project(), m_session.plan(), m_quantity, value);
     if (!edited.ok()) {
-        m_field->refuse(QString::fromStdString(edited.error().sentence()));
+        m_field->refuse(told(edited.error().sentence()));
         return;
     }
-    const std::string_view name = typedEditName(m_quantity.kind);
-    m_session.apply(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())), edited);
+    m_session.apply(told(typedEditName(m_quantity.kind)), edited);
     finish();
 }
 

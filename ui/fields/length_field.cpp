@@ -1,6 +1,7 @@
 #include "ui/fields/length_field.h"
 
 #include "core/lengths/format.h"
+#include "ui/language/told.h"
 #include "ui/look/theme.h"
 
 #include <QDialog>
@@ -129,12 +130,12 @@ void LengthField::reread() {
     const auto read = parseLengthChange({text.constData(), static_cast<std::size_t>(text.size())},
                                         m_style.unit, m_value.value_or(Length()));
     if (!read.ok()) {
-        showProblem(QString::fromStdString(read.error().sentence()));
+        showProblem(told(read.error().sentence()));
         return;
     }
     m_typed = read.value().length;
     m_problem.clear();
-    showEcho(QString::fromStdString(read.value().echo));
+    showEcho(told(read.value().echo));
     Q_EMIT understood(*m_typed);
 }
 

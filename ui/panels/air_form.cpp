@@ -2,6 +2,7 @@
 
 #include "core/edits/choices.h"
 #include "ui/language/data_names.h"
+#include "ui/language/told.h"
 #include "ui/panels/air_state_row.h"
 
 #include <QCheckBox>
@@ -112,8 +113,7 @@ void AirForm::change() {
         return;
     }
     // What was typed stays, with the reason beside it.
-    m_problem->setText(
-        tr("⚠ Not taken: %1").arg(QString::fromStdString(changed.error().sentence())));
+    m_problem->setText(tr("⚠ Not taken: %1").arg(told(changed.error().sentence())));
 }
 
 } // namespace frontwright

@@ -3,6 +3,7 @@
 #include "core/findings/cause.h"
 #include "ui/elevation/announcer.h"
 #include "ui/help/topics.h"
+#include "ui/language/told.h"
 #include "ui/look/theme.h"
 #include "ui/panels/input_field.h"
 
@@ -134,10 +135,10 @@ void FindingsPanel::fill() {
             auto* item = new QTreeWidgetItem(m_list);
             item->setIcon(0, severityIcon(finding.severity, theme, side, devicePixelRatioF(),
                                           palette().color(QPalette::HighlightedText)));
-            item->setText(0, QString::fromStdString(text.severity));
-            item->setText(1, QString::fromStdString(text.place));
-            item->setText(2, QString::fromStdString(text.sentence));
-            item->setToolTip(2, QString::fromStdString(text.sentence));
+            item->setText(0, told(text.severity));
+            item->setText(1, told(text.place));
+            item->setText(2, told(text.sentence));
+            item->setToolTip(2, told(text.sentence));
         }
         for (int i = 0; i < 2; ++i)
             m_list->resizeColumnToContents(i);
@@ -188,13 +189,11 @@ void FindingsPanel::showChosen() {
     }
     const Work& work = m_session.work();
     const FindingText text = describe(*finding, work.project, work.plan, m_session.style());
-    m_sentence->setText(QString::fromStdString(text.sentence));
-    m_reason->setText(
-        tr("Why: %1\n\nRule: %2")
-            .arg(QString::fromStdString(text.reason), QString::fromStdString(text.source.title)));
+    m_sentence->setText(told(text.sentence));
+    m_reason->setText(tr("Why: %1\n\nRule: %2").arg(told(text.reason), told(text.source.words())));
     for (Remedy& remedy :
          remedies(*finding, work.project, *work.catalogue, work.plan, m_session.style())) {
-        const QString label = QString::fromStdString(remedy.label);
+        const QString label = told(remedy.label);
         auto* button = new RemedyButton(label);
         button->setObjectName(QStringLiteral("remedy"));
         connect(button, &QPushButton::clicked, this,
@@ -214,10 +213,7 @@ void FindingsPanel::showChosen() {
 void FindingsPanel::addAsks(const Finding& finding) {
     const auto number = numberOf(finding, m_session.plan());
     if (number) {
-        const std::string_view name = nameOf(number->kind);
-        auto* why = new RemedyButton(
-            tr("Why this number: %1")
-                .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()))));
+        auto* why = new RemedyButton(tr("Why this number: %1").arg(told(nameOf(number->kind))));
         connect(why, &QPushButton::clicked, this,
                 [this, number] { Q_EMIT m_session.numberAsked(*number); });
         m_asks->addWidget(why);

@@ -1,6 +1,7 @@
 #include "ui/panels/number_answer.h"
 
 #include "ui/help/topics.h"
+#include "ui/language/told.h"
 #include "ui/panels/input_field.h"
 
 #include <QLabel>
@@ -45,10 +46,8 @@ void NumberAnswer::tell(std::optional<Quantity> quantity) {
     }
     setHelpTopic(*this, topicOf(quantity->kind));
     m_words->setText(tr("%1 = %2\n%3\n\nRule: %4")
-                         .arg(QString::fromStdString(derivation->name),
-                              QString::fromStdString(derivation->formula),
-                              QString::fromStdString(derivation->figures),
-                              QString::fromStdString(derivation->source.title)));
+                         .arg(told(derivation->name), told(derivation->formula),
+                              told(derivation->figures), told(derivation->source.words())));
     for (const InputPlace place : derivation->inputs) {
         auto* button = new QPushButton(tr("Go to: %1").arg(nameOf(place)));
         button->setAutoDefault(false);

@@ -2,6 +2,7 @@
 
 #include "core/amounts/measure.h"
 #include "ui/help/topics.h"
+#include "ui/language/told.h"
 #include "ui/panels/number_answer.h"
 
 #include <QHeaderView>
@@ -111,7 +112,7 @@ void NumbersPanel::fill() {
                 continue;
             m_shown.push_back(quantity);
             auto* item = new QTreeWidgetItem(m_list);
-            item->setText(0, QString::fromStdString(derivation->name));
+            item->setText(0, told(derivation->name));
             item->setText(1, QString::fromStdString(shown(derivation->value, m_session.style())));
             item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
         }

@@ -1,6 +1,7 @@
 #include "ui/panels/preset_name_dialog.h"
 
 #include "ui/help/topics.h"
+#include "ui/language/told.h"
 
 #include <QDialogButtonBox>
 #include <QLabel>
@@ -45,8 +46,7 @@ std::string PresetNameDialog::name() const {
 void PresetNameDialog::judge() {
     const std::optional<Error> error = m_check(name());
     m_keep->setEnabled(!error);
-    m_reason->setText(error && !name().empty() ? QString::fromStdString(error->sentence())
-                                               : QString());
+    m_reason->setText(error && !name().empty() ? told(error->sentence()) : QString());
 }
 
 } // namespace frontwright

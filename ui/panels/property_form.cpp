@@ -1,6 +1,7 @@
 #include "ui/panels/property_form.h"
 
 #include "ui/fields/length_field.h"
+#include "ui/language/told.h"
 #include "ui/panels/preset_row.h"
 
 #include <QCheckBox>
@@ -72,11 +73,11 @@ void PropertyForm::add(LengthRow row) {
                 return row.set(project, target, value);
             });
         if (failed)
-            field->refuse(QString::fromStdString(failed->sentence()));
+            field->refuse(told(failed->sentence()));
     });
     connect(field, &LengthField::cleared, this, [this, row, field] {
         if (const auto failed = applyToAll(row.undoName, row.clear))
-            field->refuse(QString::fromStdString(failed->sentence()));
+            field->refuse(told(failed->sentence()));
     });
     m_refreshers.push_back([this, row, field] {
         const Project& project = m_session.project();

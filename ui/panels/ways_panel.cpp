@@ -1,5 +1,7 @@
 #include "ui/panels/ways_panel.h"
 
+#include "ui/language/told.h"
+
 #include "core/edits/choices.h"
 #include "core/hardware/way_words.h"
 #include "core/lengths/format.h"
@@ -20,9 +22,7 @@ QString wayName(MountingWay way) {
 }
 
 QString orderNote(MountingWay way) {
-    const std::string_view order = orderOfWork(way);
-    return WaysPanel::tr("Order of work: %1")
-        .arg(QString::fromUtf8(order.data(), static_cast<int>(order.size())));
+    return WaysPanel::tr("Order of work: %1").arg(told(orderOfWork(way)));
 }
 
 QString verdict(const WayPlan& way, LengthStyle style) {

@@ -6,6 +6,7 @@
 #include "core/plan/moving.h"
 #include "core/plan/quantity.h"
 #include "core/reports/groups.h"
+#include "ui/language/told.h"
 #include "ui/panels/air_form.h"
 #include "ui/panels/air_state_row.h"
 #include "ui/panels/drawing_view.h"
@@ -35,12 +36,12 @@ QLabel* wrapped(const QString& text = {}) {
 QString line(const Session& session, Quantity quantity) {
     // A season moves less than a maker's usual fraction.
     const LengthStyle fine{session.style().unit, 64, session.style().mark};
-    const auto told = derive(session.project(), session.plan(), quantity, fine);
-    if (!told)
+    const auto derivation = derive(session.project(), session.plan(), quantity, fine);
+    if (!derivation)
         return {};
-    const QString name = QString::fromStdString(told->name);
-    const QString which = QString::fromStdString(indexName(quantity));
-    const QString value = QString::fromStdString(shown(told->value, fine));
+    const QString name = told(derivation->name);
+    const QString which = told(indexName(quantity));
+    const QString value = QString::fromStdString(shown(derivation->value, fine));
     return which.isEmpty() ? WoodPanel::tr("%1: %2").arg(name, value)
                            : WoodPanel::tr("%1, %2: %3").arg(name, which, value);
 }

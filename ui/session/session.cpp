@@ -1,10 +1,20 @@
 #include "ui/session/session.h"
 
+#include "ui/language/told.h"
 #include "ui/session/edit_command.h"
 
 #include <algorithm>
 
 namespace frontwright {
+
+namespace {
+
+LengthStyle inWindow(LengthStyle style) {
+    style.mark = spokenLanguage().decimalMark();
+    return style;
+}
+
+} // namespace
 
 bool Selection::contains(OpeningId id) const {
     return std::find(openings.begin(), openings.end(), id) != openings.end();
@@ -39,7 +49,7 @@ std::optional<Error> Session::start(Project project) {
     m_beforePreview.reset();
     m_undo.clear();
     m_selection = {};
-    m_style = work.value()->project.style;
+    m_style = inWindow(work.value()->project.style);
     show(std::move(work).value());
     Q_EMIT styleChanged();
     Q_EMIT selectionChanged();
@@ -106,6 +116,7 @@ void Session::select(Selection selection) {
 }
 
 void Session::setStyle(LengthStyle style) {
+    style = inWindow(style);
     if (style == m_style)
         return;
     m_style = style;

@@ -4,6 +4,7 @@
 #include "core/sheets/correction.h"
 #include "ui/fields/length_field.h"
 #include "ui/help/tell_tale_words.h"
+#include "ui/language/told.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -127,7 +128,7 @@ void CalibrationDialog::begin() {
     if (sheet.ok())
         m_sheet = sheet.value();
     else
-        say(QString::fromStdString(sheet.error().sentence()));
+        say(told(sheet.error().sentence()));
     m_startAgain->setVisible(check.has_value());
     m_print->setText(m_toProve.areNone() ? tr("&Print the test page")
                                          : tr("&Print the page that proves it"));

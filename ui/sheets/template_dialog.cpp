@@ -3,6 +3,7 @@
 #include "ui/fields/length_field.h"
 #include "ui/files/revision.h"
 #include "ui/help/topics.h"
+#include "ui/language/told.h"
 #include "ui/paper/page_view.h"
 #include "ui/sheets/printer_panel.h"
 #include "ui/sheets/sheet_choice.h"
@@ -185,9 +186,9 @@ void TemplateDialog::layPages() {
         if (laid.ok())
             m_laid = std::move(laid).value();
         else
-            m_problem->setText(QString::fromStdString(laid.error().sentence()));
+            m_problem->setText(told(laid.error().sentence()));
     } else {
-        m_problem->setText(QString::fromStdString(paper.error().sentence()));
+        m_problem->setText(told(paper.error().sentence()));
     }
     m_choice->setPages(m_laid);
     showWanted();

@@ -3,6 +3,7 @@
 #include "ui/sheets/template_dialog.h"
 
 #include "ui/files/save_file.h"
+#include "ui/language/told.h"
 #include "ui/paper/pdf.h"
 #include "ui/sheets/calibration_dialog.h"
 #include "ui/sheets/printer_panel.h"
@@ -76,9 +77,9 @@ void TemplateDialog::savePdf() {
         return;
     const auto pdf = pdfOf(wanted, m_documentName.toStdString());
     if (!pdf.ok())
-        report(QString::fromStdString(pdf.error().sentence()));
+        report(told(pdf.error().sentence()));
     else if (const auto failed = writeFileWhole(dialog.selectedFiles().constFirst(), pdf.value()))
-        report(QString::fromStdString(failed->sentence()));
+        report(told(failed->sentence()));
     else
         m_problem->setText(tr("Saved: %1").arg(dialog.selectedFiles().constFirst()));
 }
@@ -104,7 +105,7 @@ void TemplateDialog::heed(const PrintOutcome& outcome) {
         m_problem->setText(tr("Sent to the printer. Measure the check bars before drilling."));
         return;
     case Kind::Failed:
-        report(QString::fromStdString(outcome.error.sentence()));
+        report(told(outcome.error.sentence()));
         return;
     case Kind::BlankEdgeWider:
         report(tr("Nothing was printed: this printer leaves %1 mm blank at the edge, and marks "
@@ -123,7 +124,7 @@ void TemplateDialog::heed(const PrintOutcome& outcome) {
     const auto paper = sheetOf(Length::nearestToMillimetres(outcome.paper.width()),
                                Length::nearestToMillimetres(outcome.paper.height()));
     if (!paper.ok()) {
-        report(QString::fromStdString(paper.error().sentence()));
+        report(told(paper.error().sentence()));
         return;
     }
     m_setup->choosePaper(paper.value());

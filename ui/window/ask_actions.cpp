@@ -2,6 +2,7 @@
 
 #include "core/amounts/measure.h"
 #include "ui/elevation/case_parts.h"
+#include "ui/language/told.h"
 
 #include <QMenu>
 
@@ -32,10 +33,8 @@ void AskActions::fillContext(QMenu& menu, const std::vector<Quantity>& numbers) 
         const auto value = measureOf(m_session.plan(), quantity);
         if (!value)
             continue;
-        const std::string_view name = nameOf(quantity.kind);
-        QAction* action = why->addAction(
-            tr("%1: %2").arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())),
-                             QString::fromStdString(shown(*value, m_session.style()))));
+        QAction* action = why->addAction(tr("%1: %2").arg(
+            told(nameOf(quantity.kind)), QString::fromStdString(shown(*value, m_session.style()))));
         action->setStatusTip(m_why->statusTip());
         connect(action, &QAction::triggered, this,
                 [this, quantity] { Q_EMIT m_session.numberAsked(quantity); });

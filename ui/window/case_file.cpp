@@ -126,10 +126,10 @@ std::optional<Error> CaseFile::saveAs(const QString& path) {
 }
 
 std::optional<Error> CaseFile::write(const QString& path) {
-    const std::string text = writeDocument(m_session.settled().project);
+    const std::string document = writeDocument(m_session.settled().project);
     // What could not be opened again must not replace what can.
-    const auto again = readDocument(text);
-    if (!again.ok() || writeDocument(again.value()) != text)
+    const auto again = readDocument(document);
+    if (!again.ok() || writeDocument(again.value()) != document)
         return Error{path.toStdString(),
                      again.ok() ? text("the case could not be read back and was not saved")
                                 : phrase("the case could not be read back and was not saved: %1",
@@ -141,7 +141,7 @@ std::optional<Error> CaseFile::write(const QString& path) {
         if (auto failed = keepBackup(path))
             return failed;
     }
-    const QByteArray bytes = QByteArray::fromStdString(text);
+    const QByteArray bytes = QByteArray::fromStdString(document);
     if (auto failed = writeFileWhole(path, bytes))
         return failed;
     m_backedUp = true;

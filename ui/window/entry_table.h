@@ -4,6 +4,7 @@
 #include "core/lengths/format.h"
 #include "core/lengths/parse.h"
 #include "ui/language/data_names.h"
+#include "ui/language/told.h"
 #include "ui/session/session.h"
 
 #include <QCoreApplication>
@@ -178,7 +179,7 @@ private:
         const auto& column = m_columns[static_cast<std::size_t>(index)];
         const std::string typed = m_table->item(row, index)->text().trimmed().toStdString();
         if (const auto error = column.set(entry, typed, m_session.style().unit)) {
-            m_message.setText(QString::fromStdString(error->sentence()));
+            m_message.setText(told(error->sentence()));
             return fill();
         }
         markOwn(entry);

@@ -1,4 +1,5 @@
 #include "ui/window/file_questions.h"
+#include "ui/language/told.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -68,8 +69,7 @@ bool askToForget(const QString& path, QWidget& window) {
 }
 
 void reportError(const QString& title, const Error& error, QWidget& window) {
-    QMessageBox box(QMessageBox::Warning, title, QString::fromStdString(error.sentence()),
-                    QMessageBox::Ok, &window);
+    QMessageBox box(QMessageBox::Warning, title, told(error.sentence()), QMessageBox::Ok, &window);
     box.setTextFormat(Qt::PlainText);
     box.exec();
 }

@@ -7,6 +7,7 @@
 #include "ui/help/help_desk.h"
 #include "ui/help/shortcut_list.h"
 #include "ui/language/language_menu.h"
+#include "ui/language/told.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/panels/numbers_panel.h"
 #include "ui/panels/section_panel.h"
@@ -86,7 +87,7 @@ MainWindow::MainWindow(Catalogue programs, QSettings& settings)
 
 void MainWindow::listen() {
     const auto tell = [this](const Error& error) {
-        statusBar()->showMessage(QString::fromStdString(error.sentence()));
+        statusBar()->showMessage(told(error.sentence()));
     };
     connect(m_viewActions, &ViewActions::zoomWanted, m_views, &CentralArea::zoom);
     connect(m_viewActions, &ViewActions::fitWanted, m_views, &CentralArea::fit);

@@ -5,6 +5,7 @@
 #include "core/lengths/format.h"
 #include "ui/fields/length_field.h"
 #include "ui/help/topics.h"
+#include "ui/language/told.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -187,7 +188,7 @@ void NewCaseDialog::summarise() {
     const auto made = project();
     m_make->setEnabled(made.ok());
     if (!made.ok()) {
-        m_summary->setText(QString::fromStdString(made.error().sentence()));
+        m_summary->setText(told(made.error().sentence()));
         return;
     }
     const auto layout = layOut(made.value().casework);

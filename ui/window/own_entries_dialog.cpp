@@ -1,5 +1,6 @@
 #include "ui/window/own_entries_dialog.h"
 
+#include "ui/language/told.h"
 #include "ui/window/entry_table.h"
 
 #include <QDialogButtonBox>
@@ -94,9 +95,8 @@ OwnEntriesDialog::OwnEntriesDialog(Session& session, QWidget* parent)
     addRunners();
     addSpecies();
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(&session, &Session::refused, this, [this](const Error& error) {
-        m_message->setText(QString::fromStdString(error.sentence()));
-    });
+    connect(&session, &Session::refused, this,
+            [this](const Error& error) { m_message->setText(told(error.sentence())); });
     const int line = fontMetrics().lineSpacing();
     resize(line * 56, line * 26);
 }

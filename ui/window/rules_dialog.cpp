@@ -1,5 +1,7 @@
 #include "ui/window/rules_dialog.h"
 
+#include "ui/language/told.h"
+
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -12,12 +14,8 @@ namespace frontwright {
 
 namespace {
 
-QString text(std::string_view utf8) {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
-}
-
-QTableWidgetItem* cell(std::string_view utf8) {
-    auto* item = new QTableWidgetItem(text(utf8));
+QTableWidgetItem* cell(const QString& text) {
+    auto* item = new QTableWidgetItem(text);
     item->setToolTip(item->text());
     return item;
 }

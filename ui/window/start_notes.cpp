@@ -1,5 +1,6 @@
 #include "ui/window/start_notes.h"
 
+#include "ui/language/told.h"
 #include "ui/window/recovery.h"
 #include "ui/window/recovery_dialog.h"
 
@@ -49,7 +50,7 @@ bool offerRecovery(Recovery& recovery, QWidget& window) {
             if (const auto failed = recovery.openCopy(dialog.chosen())) {
                 StartNotes::show(window, QMessageBox::Warning,
                                  StartNotes::tr("The copy can't be opened"),
-                                 QString::fromStdString(failed->sentence()));
+                                 told(failed->sentence()));
                 return false;
             }
             return true;

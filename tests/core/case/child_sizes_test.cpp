@@ -26,7 +26,7 @@ Sizes sizesIn(const RegionPtr& region, Length total) {
 }
 std::string errorIn(const RegionPtr& region, Length total) {
     const auto sizes = childSizes(splitOf(region), total, sixteenth);
-    return sizes.ok() ? "" : sizes.error().sentence();
+    return sizes.ok() ? "" : sizes.error().sentence().english();
 }
 
 TEST(FourEqualOpenings, ShareWhatThreeRailsLeaveOfThirtyInches) {

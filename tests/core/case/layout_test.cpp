@@ -61,7 +61,7 @@ TEST(Errors, NameTheSplitThatHasNoRoom) {
     const auto tight = rows({fixed(in(30), opening()), fixed(in(10), opening())}, in(1));
     const auto error = [](const RegionPtr& region) {
         const auto layout = layOut(projectWith(region, in(36), in(34)).casework);
-        return layout.ok() ? std::string() : layout.error().place;
+        return layout.ok() ? std::string() : layout.error().place.english();
     };
     EXPECT_EQ(error(tight), "rows of the case");
     EXPECT_EQ(error(columns({share(opening()), share(tight)}, in(1))),

@@ -26,7 +26,7 @@ const std::string damp = R"({"temperature": "20.5 °C", "humidity": 65.5})";
 
 std::string refusal(const std::string& text) {
     const auto read = readDocument(text);
-    return read.ok() ? "" : read.error().what;
+    return read.ok() ? "" : read.error().what.english();
 }
 
 TEST(AirDocuments, TellAirByTemperatureAndHumidityOrByAMeter) {

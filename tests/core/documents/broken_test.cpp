@@ -14,7 +14,7 @@ TEST(BrokenDocuments, AreRefusedWithTheMessageBesideThem) {
         message.replace_extension(".txt");
         const Result<Project> read = readDocument(contentOf(file));
         ASSERT_FALSE(read.ok()) << file;
-        EXPECT_EQ(read.error().sentence() + '\n', contentOf(message)) << file;
+        EXPECT_EQ(read.error().sentence().english() + '\n', contentOf(message)) << file;
     }
 }
 

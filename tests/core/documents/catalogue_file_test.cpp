@@ -24,7 +24,7 @@ const std::string pull = R"({"id": "pull-96", "name": "Pull, 96 mm", "kind": "pu
 
 std::string whatIsWrongWith(const std::string& lists) {
     const Result<Catalogue> read = readCatalogue(catalogueText(lists), "screws.json");
-    return read.ok() ? "" : read.error().sentence();
+    return read.ok() ? "" : read.error().sentence().english();
 }
 
 } // namespace

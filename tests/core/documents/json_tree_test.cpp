@@ -9,7 +9,7 @@ namespace {
 
 std::string errorOf(std::string_view text, const JsonLimits& limits = {}) {
     const Result<JsonTree> tree = JsonTree::read(text, limits);
-    return tree.ok() ? "" : tree.error().sentence();
+    return tree.ok() ? "" : tree.error().sentence().english();
 }
 
 } // namespace

@@ -34,7 +34,7 @@ std::string withoutOldMembers(std::string text) {
 
 std::string errorOf(const std::string& bytes) {
     const Result<Project> read = readDocument(bytes);
-    return read.ok() ? "" : read.error().sentence();
+    return read.ok() ? "" : read.error().sentence().english();
 }
 
 /// An unknown member of lists within lists; the innermost lies `depth` deep in the document.

@@ -213,9 +213,9 @@ TEST(Members, OfAnotherKindAreRefusedAtTheirPlace) {
                 break;
             const Result<Project> read = readDocument(changed);
             ASSERT_FALSE(read.ok()) << name;
-            ASSERT_NE(read.error().place.find(name), std::string::npos)
+            ASSERT_NE(read.error().place.english().find(name), std::string::npos)
                 << name << ": " << read.error().sentence();
-            ASSERT_NE(read.error().what.find("found null"), std::string::npos)
+            ASSERT_NE(read.error().what.english().find("found null"), std::string::npos)
                 << read.error().sentence();
             ++refused;
         }

@@ -16,7 +16,7 @@ inline DragOutcome dragged(const Project& project, MemberId member, Length delta
     return outcome.ok() ? std::move(outcome).value() : DragOutcome{};
 }
 inline std::string refusal(const Result<Project>& result) {
-    return result.ok() ? "" : result.error().sentence();
+    return result.ok() ? "" : result.error().sentence().english();
 }
 
 /// One bank in a case whose inside is exactly `height` high; rails 1 in.

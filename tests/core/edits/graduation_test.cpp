@@ -108,7 +108,7 @@ TEST(Graduating, SaysWhatRoomATooSteepStepLacks) {
     const auto result = graduate(project, openingAt(project, 1), upright, ArithmeticRun{in(6)});
     ASSERT_FALSE(result.ok());
     EXPECT_EQ(result.error().place, "rows of the case");
-    EXPECT_NE(result.error().what.find("of room is missing"), std::string::npos);
+    EXPECT_NE(result.error().what.english().find("of room is missing"), std::string::npos);
 }
 
 TEST(Graduating, RefusesImpossibleRatiosAndLoneOpenings) {

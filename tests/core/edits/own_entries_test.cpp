@@ -16,7 +16,7 @@ Project empty() {
 template<class Entry>
 std::string refusal(const Entry& entry) {
     const Result<Project> kept = keepOwn(empty(), entry);
-    return kept.ok() ? std::string() : kept.error().what;
+    return kept.ok() ? std::string() : kept.error().what.english();
 }
 
 TEST(OwnEntries, AreAddedChangedAndRemoved) {

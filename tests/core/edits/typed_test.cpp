@@ -53,7 +53,7 @@ void expectTypedNumbersToHold(const Project& project, std::size_t leastCount) {
     std::size_t count = 0;
     for (const Quantity quantity : allQuantities(planned.plan)) {
         const auto value = valueOf(planned.plan, quantity);
-        if (!value || typedEditName(quantity.kind).empty())
+        if (!value || typedEditName(quantity.kind).english.empty())
             continue;
         for (const Length step : {sixteenth, -sixteenth}) {
             if (*value + step < Length())
@@ -213,7 +213,7 @@ TEST(TypedNumber, HasANameExactlyWhereItCanBeTyped) {
         if (!value)
             continue;
         const auto result = setQuantity(planned.project, planned.plan, quantity, *value);
-        EXPECT_EQ(result.ok(), !typedEditName(quantity.kind).empty()) << named(quantity);
+        EXPECT_EQ(result.ok(), !typedEditName(quantity.kind).english.empty()) << named(quantity);
         if (!result.ok()) {
             EXPECT_TRUE(refusal(result).starts_with(nameOf(quantity.kind))) << refusal(result);
             ++refused;

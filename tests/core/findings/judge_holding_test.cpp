@@ -66,7 +66,7 @@ TEST(HoldingWeak, IsGraveWhereTheScrewsWouldBeDrawnOut) {
     ASSERT_TRUE(found.has(HoldingWeak));
     EXPECT_EQ(found.find(HoldingWeak)->severity, Severity::WontWork);
     EXPECT_EQ(found.told(HoldingWeak).place, "Front A1, screw hole 1");
-    EXPECT_NE(found.told(HoldingWeak).sentence.find("50 lbf"), std::string::npos);
+    EXPECT_NE(found.told(HoldingWeak).sentence.english().find("50 lbf"), std::string::npos);
     EXPECT_NE(found.told(HoldingWeak).source.title.find("Architectural Woodwork Standards"),
               std::string::npos);
 }
@@ -91,7 +91,7 @@ TEST(RunnerOverloaded, TellsTheSumAndOffersAStrongerRunner) {
     catalogue.runners.push_back(strong);
     const Found found(project, catalogue);
     ASSERT_EQ(found.count(RunnerOverloaded), 2U);
-    EXPECT_NE(found.told(RunnerOverloaded).sentence.find("75.0 lb"), std::string::npos);
+    EXPECT_NE(found.told(RunnerOverloaded).sentence.english().find("75.0 lb"), std::string::npos);
     const auto cures = remedies(*found.find(RunnerOverloaded), found.project, found.catalogue,
                                 found.plan, {Unit::Inch, 16});
     ASSERT_FALSE(cures.empty());
@@ -113,8 +113,8 @@ TEST(AnchorCase, IsToldOfAHeavyCaseToo) {
     const Found heavy(project);
     ASSERT_TRUE(heavy.has(AnchorCase));
     ASSERT_LT(heavy.plan.outline.height(), Length::inches(27));
-    EXPECT_TRUE(heavy.told(AnchorCase).sentence.starts_with("The case is heavy ("));
-    EXPECT_NE(heavy.told(AnchorCase).reason.find("nothing has been tested here"),
+    EXPECT_TRUE(heavy.told(AnchorCase).sentence.english().starts_with("The case is heavy ("));
+    EXPECT_NE(heavy.told(AnchorCase).reason.english().find("nothing has been tested here"),
               std::string::npos);
 }
 
@@ -149,7 +149,7 @@ TEST(PilotHole, TooSmallInDenseWoodMayBreakTheScrew) {
     project.fronts.mounting.pilotHole = n64(5);
     const Found found(project);
     ASSERT_TRUE(found.has(PilotHoleWrong));
-    EXPECT_NE(found.told(PilotHoleWrong).sentence.find("too small"), std::string::npos);
+    EXPECT_NE(found.told(PilotHoleWrong).sentence.english().find("too small"), std::string::npos);
     project.fronts.stock.species = "pine"; // needs none, so a small one does no harm
     EXPECT_FALSE(Found(project).has(PilotHoleWrong));
 }
@@ -158,11 +158,13 @@ TEST(ScrewNearEdge, TellsEdgeFromEnd) {
     Project project = inOak(1);
     project.fronts.mounting.pattern = ScrewPattern::ByHand;
     project.fronts.mounting.placed = {{n64(29), n64(128)}};
-    EXPECT_NE(Found(project).told(ScrewNearEdge).sentence.find("left end"), std::string::npos);
+    EXPECT_NE(Found(project).told(ScrewNearEdge).sentence.english().find("left end"),
+              std::string::npos);
     // 24/64 in to the wall's lower edge, less than 2.5 shanks = 25/64 in with the hole on it.
     project.fronts.mounting.placed = {{n64(200), Length{}}};
     ASSERT_TRUE(Found(project).has(ScrewNearEdge));
-    EXPECT_NE(Found(project).told(ScrewNearEdge).sentence.find("bottom edge"), std::string::npos);
+    EXPECT_NE(Found(project).told(ScrewNearEdge).sentence.english().find("bottom edge"),
+              std::string::npos);
 }
 
 } // namespace

@@ -17,7 +17,9 @@ using testing::randomProject;
 std::string listed(const Found& found) {
     std::string text;
     for (const Finding& finding : found.findings)
-        text += describe(finding, found.project, found.plan, found.project.style).sentence + "\n";
+        text +=
+            describe(finding, found.project, found.plan, found.project.style).sentence.english() +
+            "\n";
     return text;
 }
 
@@ -147,7 +149,7 @@ TEST(Findings, OfCasesByChanceAllHaveAKeyAPlaceAndASentence) {
             const FindingText text =
                 describe(finding, found.project, found.plan, {Unit::Millimetre, 16});
             EXPECT_FALSE(text.place.empty());
-            EXPECT_TRUE(text.sentence.ends_with('.')) << text.sentence;
+            EXPECT_TRUE(text.sentence.english().ends_with('.')) << text.sentence;
             EXPECT_FALSE(text.reason.empty());
             EXPECT_FALSE(text.source.title.empty());
         }

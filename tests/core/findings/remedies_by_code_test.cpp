@@ -196,7 +196,7 @@ TEST(RemediesByCode, ForTheWholeCaseCureEveryFrontThatFollowsIt) {
         const Found found(provocation.beyond);
         for (const Remedy& remedy : remedies(*found.find(provocation.code), found.project,
                                              found.catalogue, found.plan, {Unit::Inch, 16}))
-            if (remedy.label.find("whole case") != std::string::npos) {
+            if (remedy.label.english().find("whole case") != std::string::npos) {
                 const Found cured(remedy.apply(found.project).value());
                 EXPECT_EQ(cured.count(provocation.code), 0U) << remedy.label;
             }

@@ -26,7 +26,7 @@ Project cured(const Project& project, FindingCode code, const std::string& label
          remedies(*finding, found.project, found.catalogue, found.plan, {Unit::Inch, 16})) {
         if (remedy.label == label)
             return remedy.apply(found.project).value();
-        offered += "\n  " + remedy.label;
+        offered += "\n  " + remedy.label.english();
     }
     ADD_FAILURE() << "not offered: " << label << "; offered are" << offered;
     return project;

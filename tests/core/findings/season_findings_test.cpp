@@ -73,10 +73,11 @@ TEST(SeasonFindings, SayWhatTheWoodDoesAndWhy) {
     const Found found(gapOf(n64(9)));
     const FindingText text = found.told(FindingCode::GapCloses);
     EXPECT_EQ(text.place, "Fronts A1 and A2");
-    EXPECT_TRUE(text.sentence.starts_with(
+    EXPECT_TRUE(text.sentence.english().starts_with(
         "In the room's wettest air the fronts touch: their gap of 9/64 in when cut closes"))
         << text.sentence;
-    EXPECT_NE(text.reason.find("wood cut at 6.0 % moisture goes from 6.0 % to 14.0 % in this room"),
+    EXPECT_NE(text.reason.english().find(
+                  "wood cut at 6.0 % moisture goes from 6.0 % to 14.0 % in this room"),
               std::string::npos)
         << text.reason;
     EXPECT_NE(text.source.title.find("Wood Handbook"), std::string::npos);
@@ -87,8 +88,8 @@ TEST(SeasonFindings, BeyondTheRangeNameTheRangeThatWasLeft) {
     project.air = testing::meters(8, 4, 15);
     const Found found(project);
     const FindingText text = found.told(FindingCode::MoistureBeyondRange);
-    EXPECT_NE(text.sentence.find("6 to 14 %"), std::string::npos);
-    EXPECT_NE(text.sentence.find("from 4.0 % to 15.0 %"), std::string::npos);
+    EXPECT_NE(text.sentence.english().find("6 to 14 %"), std::string::npos);
+    EXPECT_NE(text.sentence.english().find("from 4.0 % to 15.0 %"), std::string::npos);
     EXPECT_EQ(found.count(FindingCode::MoistureBeyondRange), 1U);
 }
 
@@ -137,7 +138,7 @@ TEST(SeasonRemedies, EnlargeAHoleOnlyWhereTheHeadStillBears) {
     project.fronts.mounting.fromTop = n64(64);
     oakInAir(project, 6, 6, 14);
     for (const Remedy& remedy : remediesOf(Found(project), FindingCode::ClearanceSmall))
-        EXPECT_EQ(remedy.label.find("Drill"), std::string::npos) << remedy.label;
+        EXPECT_EQ(remedy.label.english().find("Drill"), std::string::npos) << remedy.label;
 }
 
 } // namespace

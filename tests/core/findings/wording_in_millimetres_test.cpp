@@ -165,7 +165,7 @@ TEST(WordingInMillimetres, OfAScrewAtTheBoltTellsWhetherTheyMeet) {
     };
     // Radii 2.38125 mm and 7.9375 mm, 6.35 mm of wood between.
     EXPECT_EQ(besideKnob(um(5'000)).severity, "Will not work");
-    EXPECT_TRUE(besideKnob(um(5'000)).sentence.starts_with(
+    EXPECT_TRUE(besideKnob(um(5'000)).sentence.english().starts_with(
         "The screw hole runs ≈ 5.3 mm into what is drilled for "
         "handle hole 1"));
     EXPECT_EQ(besideKnob(um(12'000)).severity, "Outside good practice");

@@ -137,7 +137,7 @@ TEST(Wording, OfATallCaseClaimsNoTestAndNamesThePublishedScope) {
         "follow the local codes.");
     EXPECT_EQ(text.source.kind, SourceKind::Published);
     EXPECT_NE(text.source.title.find("16 CFR part 1261"), std::string::npos);
-    EXPECT_NE(text.reason.find("nothing has been tested"), std::string::npos);
+    EXPECT_NE(text.reason.english().find("nothing has been tested"), std::string::npos);
 }
 
 TEST(Wording, CallsALimitThatTheMakerChangedTheMakers) {
@@ -161,19 +161,21 @@ TEST(Wording, SaysASmallDifferenceRatherThanNothing) {
     const Project project =
         oneDrawer([](FrontDefaults& fronts) { fronts.mounting.length = n64(72) + um(10); });
     EXPECT_TRUE(told(project, FindingCode::ScrewThroughShowFace)
-                    .sentence.starts_with("The screw comes less than 1/64 in through"));
+                    .sentence.english()
+                    .starts_with("The screw comes less than 1/64 in through"));
 }
 
 TEST(Wording, OfEveryFindingIsOnePlainSentenceWithANumberInIt) {
     for (const Provocation& provocation : allProvocations()) {
         const Found found(provocation.beyond);
         const FindingText text = found.told(provocation.code);
-        EXPECT_TRUE(std::isupper(static_cast<unsigned char>(text.sentence.front())))
+        EXPECT_TRUE(std::isupper(static_cast<unsigned char>(text.sentence.english().front())))
             << text.sentence;
-        EXPECT_TRUE(text.sentence.ends_with('.')) << text.sentence;
-        EXPECT_EQ(text.sentence.find("  "), std::string::npos) << text.sentence;
-        EXPECT_EQ(text.reason.find("= ≈"), std::string::npos) << text.reason;
-        EXPECT_NE(text.reason.find_first_of("0123456789"), std::string::npos) << text.reason;
+        EXPECT_TRUE(text.sentence.english().ends_with('.')) << text.sentence;
+        EXPECT_EQ(text.sentence.english().find("  "), std::string::npos) << text.sentence;
+        EXPECT_EQ(text.reason.english().find("= ≈"), std::string::npos) << text.reason;
+        EXPECT_NE(text.reason.english().find_first_of("0123456789"), std::string::npos)
+            << text.reason;
         EXPECT_FALSE(text.source.title.empty());
     }
 }
@@ -187,7 +189,7 @@ TEST(Wording, OfAFindingAboutAFrontThatIsGoneStillReads) {
         stray.where.opening = OpeningId{999};
         const FindingText text = describe(stray, found.project, found.plan, sixteenths);
         EXPECT_EQ(text.place, "The case");
-        EXPECT_TRUE(text.sentence.ends_with('.'));
+        EXPECT_TRUE(text.sentence.english().ends_with('.'));
         EXPECT_TRUE(
             remedies(stray, found.project, found.catalogue, found.plan, sixteenths).empty());
     }

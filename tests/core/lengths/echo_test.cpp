@@ -7,7 +7,8 @@ namespace {
 
 std::string echo(std::string_view text, Unit bareUnit) {
     const auto result = parseLengthChange(text, bareUnit, Length::inches(3));
-    return result.ok() ? result.value().echo : "refused: " + result.error().sentence();
+    return result.ok() ? result.value().echo.english()
+                       : "refused: " + result.error().sentence().english();
 }
 
 TEST(Echo, TellsALengthInBothUnitsThatOfTheFieldFirst) {

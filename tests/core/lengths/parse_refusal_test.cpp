@@ -10,7 +10,8 @@ namespace {
 
 std::string refusal(std::string_view text, Unit bareUnit = Unit::Inch) {
     const auto result = parseLength(text, bareUnit);
-    return result.ok() ? "read as " + result.value().echo : result.error().sentence();
+    return result.ok() ? "read as " + result.value().echo.english()
+                       : result.error().sentence().english();
 }
 
 TEST(RefusingALength, SaysWhereWhatAndWhatToDo) {
@@ -161,8 +162,8 @@ TEST(RefusingALength, StandsRandomText) {
         const Unit unit = i % 2 == 0 ? Unit::Inch : Unit::Millimetre;
         const auto result = parseLengthChange(text, unit, Length::inches(3));
         if (!result.ok()) {
-            ASSERT_EQ(result.error().place.substr(0, 9), "position ") << text;
-            const int position = std::stoi(result.error().place.substr(9));
+            ASSERT_EQ(result.error().place.english().substr(0, 9), "position ") << text;
+            const int position = std::stoi(result.error().place.english().substr(9));
             ASSERT_GE(position, 1) << text;
             ASSERT_LE(position, static_cast<int>(text.size()) + 1) << text;
             ASSERT_FALSE(result.error().what.empty()) << text;

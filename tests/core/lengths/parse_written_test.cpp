@@ -58,7 +58,7 @@ TEST(ReadingADocumentsLength, ReadsAsTheMakersTextIsRead) {
 
 std::string refusal(std::string_view text) {
     const auto result = parseWrittenLength(text);
-    return result.ok() ? "read" : result.error().sentence();
+    return result.ok() ? "read" : result.error().sentence().english();
 }
 
 TEST(ReadingADocumentsLength, NeedsAUnitAndNoSum) {

@@ -147,7 +147,7 @@ TEST(Seasons, OfAnImpossibleAirAreRefused) {
     const Catalogue catalogue = testing::smallCatalogue();
     const auto plan = makePlan(project, catalogue);
     ASSERT_FALSE(plan.ok());
-    EXPECT_NE(plan.error().what.find("outside 0 to 100 %"), std::string::npos);
+    EXPECT_NE(plan.error().what.english().find("outside 0 to 100 %"), std::string::npos);
 }
 
 TEST(Seasons, OfAnUnknownSpeciesOfOneFrontAreRefused) {

@@ -140,7 +140,7 @@ TEST(Plan, TellsWhichIdIsNotInTheCatalogueAndWhere) {
     Project project = bank(2);
     project.fronts.mounting.screw = "wood-screw-99";
     EXPECT_EQ(errorOf(project).place, "front A1");
-    EXPECT_NE(errorOf(project).what.find("\"wood-screw-99\""), std::string::npos);
+    EXPECT_NE(errorOf(project).what.english().find("\"wood-screw-99\""), std::string::npos);
 
     project = withChoices(bank(3), 2, [](FrontChoices& choices) {
         HardwareSpec hardware;
@@ -148,15 +148,15 @@ TEST(Plan, TellsWhichIdIsNotInTheCatalogueAndWhere) {
         choices.hardware = hardware;
     });
     EXPECT_EQ(errorOf(project).place, "front A3");
-    EXPECT_NE(errorOf(project).what.find("\"knob-33\""), std::string::npos);
+    EXPECT_NE(errorOf(project).what.english().find("\"knob-33\""), std::string::npos);
 
     project = bank(1);
     project.fronts.box.runner = "flying";
-    EXPECT_NE(errorOf(project).what.find("\"flying\""), std::string::npos);
+    EXPECT_NE(errorOf(project).what.english().find("\"flying\""), std::string::npos);
 
     project = bank(1);
     project.fronts.stock.species = "ironwood";
-    EXPECT_NE(errorOf(project).what.find("\"ironwood\""), std::string::npos);
+    EXPECT_NE(errorOf(project).what.english().find("\"ironwood\""), std::string::npos);
 }
 
 TEST(Plan, NeedsNothingOfTheCatalogueThatEveryOpeningDecidesOtherwise) {
@@ -175,7 +175,7 @@ TEST(Plan, TellsAHandleWhoseBoltIsMissing) {
     catalogue.bolts.clear();
     const auto result = makePlan(bank(1), catalogue);
     ASSERT_FALSE(result.ok());
-    EXPECT_NE(result.error().what.find("\"bolt-8-32\""), std::string::npos);
+    EXPECT_NE(result.error().what.english().find("\"bolt-8-32\""), std::string::npos);
 }
 
 TEST(Plan, NeedsNoRunnerWhereTheBoxGivesItsClearances) {

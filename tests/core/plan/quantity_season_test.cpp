@@ -82,7 +82,8 @@ TEST(QuantitiesOfTheSeason, OfGapsOverlaysAndRevealsSumFromWhenCut) {
             continue;
         const auto derivation = told(planned, quantity);
         ASSERT_TRUE(derivation) << key(quantity.kind);
-        EXPECT_TRUE(derivation->formula.starts_with("when cut + what ")) << derivation->formula;
+        EXPECT_TRUE(derivation->formula.english().starts_with("when cut + what "))
+            << derivation->formula;
         EXPECT_FALSE(derivation->figures.empty());
         ++seen;
     }

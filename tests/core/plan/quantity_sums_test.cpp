@@ -100,7 +100,8 @@ void expectFiguresGiveTheValue(const Planned& planned, LengthStyle style) {
         EXPECT_LE((*computed - derivation.value.length()).magnitude(),
                   reader.tolerance(derivation.figures))
             << derivation.name << " = " << derivation.formula << ": " << derivation.figures;
-        EXPECT_NE(derivation.figures.find(shown(derivation.value, style)), std::string::npos)
+        EXPECT_NE(derivation.figures.english().find(shown(derivation.value, style)),
+                  std::string::npos)
             << derivation.figures;
         EXPECT_FALSE(derivation.formula.empty());
         EXPECT_FALSE(derivation.source.title.empty());

@@ -114,7 +114,7 @@ TEST(RollLayout, OverFiveMetresAndEightyMillimetresIsRefused) {
     asked.part = {500, 5075};
     const auto refused = layOut(asked);
     ASSERT_FALSE(refused.ok());
-    EXPECT_NE(refused.error().what.find("5 080 mm"), std::string::npos);
+    EXPECT_NE(refused.error().what.english().find("5 080 mm"), std::string::npos);
 }
 
 TEST(PageLayout, APaperTooSmallForItsBarsIsRefused) {
@@ -122,8 +122,8 @@ TEST(PageLayout, APaperTooSmallForItsBarsIsRefused) {
     asked.paper = {"A6", Length::millimetres(105), Length::millimetres(148)};
     const auto refused = layOut(asked);
     ASSERT_FALSE(refused.ok());
-    EXPECT_NE(refused.error().what.find("A6"), std::string::npos);
-    EXPECT_NE(refused.error().what.find("check bars"), std::string::npos);
+    EXPECT_NE(refused.error().what.english().find("A6"), std::string::npos);
+    EXPECT_NE(refused.error().what.english().find("check bars"), std::string::npos);
     asked.paper = paperNamed("roll 110 mm").value();
     EXPECT_FALSE(layOut(asked).ok());
 }

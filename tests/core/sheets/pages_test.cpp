@@ -247,9 +247,9 @@ TEST(Sheets, RefuseAPaperWithoutRoom) {
     options.paper = {"Slip", Length::millimetres(100), Length::millimetres(150)};
     const auto refused = pagesOf(*shop, options);
     ASSERT_FALSE(refused.ok());
-    EXPECT_NE(refused.error().what.find("Slip"), std::string::npos);
+    EXPECT_NE(refused.error().what.english().find("Slip"), std::string::npos);
     options.paper = {"Endless", Length::millimetres(300), Length::millimetres(5081)};
-    EXPECT_NE(pagesOf(*shop, options).error().what.find("5 080 mm"), std::string::npos);
+    EXPECT_NE(pagesOf(*shop, options).error().what.english().find("5 080 mm"), std::string::npos);
     options.paper = {"Nothing", {}, {}};
     EXPECT_FALSE(pagesOf(*shop, options).ok());
 }

@@ -68,8 +68,8 @@ TEST(PaperNames, ARollIsNamedByItsWidth) {
 
 TEST(PaperNames, ARollWithoutAUnitIsRefused) {
     const Error error = paperNamed("roll 610").error();
-    EXPECT_NE(error.sentence().find("610"), std::string::npos);
-    EXPECT_NE(error.remedy.find("roll 610 mm"), std::string::npos);
+    EXPECT_NE(error.sentence().english().find("610"), std::string::npos);
+    EXPECT_NE(error.remedy.english().find("roll 610 mm"), std::string::npos);
     EXPECT_FALSE(paperNamed("roll 0 mm").ok());
     EXPECT_FALSE(paperNamed("roll -5 mm").ok());
 }
@@ -77,9 +77,9 @@ TEST(PaperNames, ARollWithoutAUnitIsRefused) {
 TEST(PaperNames, AnUnknownOneIsRefusedWithTheKnownOnes) {
     const Error error = paperNamed("B9").error();
     EXPECT_EQ(error.place, "paper");
-    EXPECT_NE(error.what.find("B9"), std::string::npos);
+    EXPECT_NE(error.what.english().find("B9"), std::string::npos);
     for (const Paper& paper : knownPapers())
-        EXPECT_NE(error.remedy.find(paper.name), std::string::npos) << paper.name;
+        EXPECT_NE(error.remedy.english().find(paper.name), std::string::npos) << paper.name;
     EXPECT_FALSE(paperNamed("").ok());
     EXPECT_FALSE(paperNamed("roll").ok());
 }

@@ -11,7 +11,7 @@ using testing::programCatalogue;
 
 std::string sentence(const AirState& state) {
     const auto error = impossible(state);
-    return error ? error->sentence() : std::string();
+    return error ? error->sentence().english() : std::string();
 }
 
 TEST(AirStates, TellTheWoodsMoistureByAirOrByMeter) {

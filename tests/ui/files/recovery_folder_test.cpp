@@ -128,7 +128,7 @@ TEST_F(Copies, ThatCantBeWrittenSayWhere) {
     RecoveryFolder mine(file + QStringLiteral("/recovery"));
     const auto failed = mine.keep("1", {}, QStringLiteral("New case"));
     ASSERT_TRUE(failed);
-    EXPECT_NE(failed->sentence().find(file.toStdString()), std::string::npos);
+    EXPECT_NE(failed->sentence().english().find(file.toStdString()), std::string::npos);
     EXPECT_FALSE(mine.hasCopy());
 }
 

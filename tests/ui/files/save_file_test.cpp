@@ -56,7 +56,7 @@ TEST_F(SaveFile, RefusesAFolder) {
     ASSERT_TRUE(QDir(folder.path()).mkdir(QStringLiteral("case.frontwright")));
     const auto failed = writeFileWhole(path(), "bytes");
     ASSERT_TRUE(failed);
-    EXPECT_NE(failed->sentence().find("not a regular file"), std::string::npos);
+    EXPECT_NE(failed->sentence().english().find("not a regular file"), std::string::npos);
     EXPECT_FALSE(readFile(path()).ok());
     EXPECT_TRUE(QFileInfo(path()).isDir());
 }
@@ -65,7 +65,7 @@ TEST_F(SaveFile, RefusesAPipeWithoutWaitingForIt) {
     ASSERT_EQ(::mkfifo(native("case.frontwright").constData(), 0600), 0);
     const auto failed = writeFileWhole(path(), "bytes");
     ASSERT_TRUE(failed);
-    EXPECT_NE(failed->sentence().find("not a regular file"), std::string::npos);
+    EXPECT_NE(failed->sentence().english().find("not a regular file"), std::string::npos);
     EXPECT_FALSE(readFile(path()).ok());
     struct stat info {};
     ASSERT_EQ(::stat(native("case.frontwright").constData(), &info), 0);
@@ -80,7 +80,7 @@ TEST_F(SaveFile, RefusesADevice) {
 TEST_F(SaveFile, ThatIsNotThereSaysSo) {
     const auto bytes = readFile(path());
     ASSERT_FALSE(bytes.ok());
-    EXPECT_NE(bytes.error().sentence().find("no such file"), std::string::npos);
+    EXPECT_NE(bytes.error().sentence().english().find("no such file"), std::string::npos);
 }
 
 TEST_F(SaveFile, OfMoreThan16MebibytesIsNotRead) {
@@ -90,7 +90,7 @@ TEST_F(SaveFile, OfMoreThan16MebibytesIsNotRead) {
     file.close();
     const auto bytes = readFile(path());
     ASSERT_FALSE(bytes.ok());
-    EXPECT_NE(bytes.error().sentence().find("16 MiB"), std::string::npos);
+    EXPECT_NE(bytes.error().sentence().english().find("16 MiB"), std::string::npos);
     ASSERT_TRUE(file.resize(16 * 1024 * 1024));
     EXPECT_TRUE(readFile(path()).ok());
 }

@@ -71,8 +71,10 @@ TEST_F(SaveFiles, OnAFullDiskLeavesNothingNewAndTheOldOnesAsTheyWere) {
         if (::setrlimit(RLIMIT_FSIZE, &limit) != 0)
             return 9;
         const auto failed = writeFilesWhole(sheets(5, 1'000));
-        return failed && failed->sentence().find("nothing was written") != std::string::npos ? 1
-                                                                                             : 2;
+        return failed &&
+                       failed->sentence().english().find("nothing was written") != std::string::npos
+                   ? 1
+                   : 2;
     });
     EXPECT_EQ(came, 1);
     EXPECT_EQ(names(), QStringList{QStringLiteral("0.svg")});
@@ -83,7 +85,7 @@ TEST_F(SaveFiles, RefusesWhatIsNoRegularFileAndWritesNone) {
     ASSERT_TRUE(QDir(folder.path()).mkdir(QStringLiteral("1.svg")));
     const auto failed = writeFilesWhole(sheets(3, 10));
     ASSERT_TRUE(failed);
-    EXPECT_NE(failed->what.find("regular"), std::string::npos);
+    EXPECT_NE(failed->what.english().find("regular"), std::string::npos);
     EXPECT_EQ(names(), QStringList{QStringLiteral("1.svg")});
 }
 

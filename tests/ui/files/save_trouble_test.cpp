@@ -56,7 +56,8 @@ TEST_F(SaveInTrouble, OnAFullDiskKeepsTheOldFileAndSaysSo) {
             if (::setrlimit(RLIMIT_FSIZE, &limit) != 0)
                 return noTrouble;
             const auto failed = writeFileWhole(path(), fresh);
-            const bool told = failed && failed->sentence().find("as it was") != std::string::npos;
+            const bool told =
+                failed && failed->sentence().english().find("as it was") != std::string::npos;
             return told ? refused : saved;
         });
         EXPECT_EQ(came, refused) << room;
@@ -98,7 +99,7 @@ TEST_F(SaveInTrouble, InAFolderThatIsGoneSaysSoAndMakesNone) {
     ASSERT_TRUE(QDir(work()).removeRecursively());
     const auto failed = writeFileWhole(path(), fresh);
     ASSERT_TRUE(failed);
-    EXPECT_NE(failed->sentence().find(path().toStdString()), std::string::npos);
+    EXPECT_NE(failed->sentence().english().find(path().toStdString()), std::string::npos);
     EXPECT_FALSE(QFileInfo::exists(work()));
 }
 

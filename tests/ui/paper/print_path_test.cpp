@@ -141,7 +141,7 @@ TEST(PrintPages, StopWhereThePrinterIsSetToAnotherPaper) {
     printer.setPageSize(QPageSize(QPageSize::Letter)); // as a driver's dialog does
     const auto failed = printPages(printer, pages);
     ASSERT_TRUE(failed);
-    EXPECT_NE(failed->what.find("another paper"), std::string::npos);
+    EXPECT_NE(failed->what.english().find("another paper"), std::string::npos);
     EXPECT_FALSE(QFile::exists(folder.filePath(QStringLiteral("none.pdf"))));
 }
 

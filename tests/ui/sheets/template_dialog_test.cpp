@@ -97,8 +97,8 @@ TEST_F(TemplatesWindow, LaysOnlyTheTemplatesThatAreTicked) {
     item->setCheckState(0, Qt::Unchecked);
     QApplication::processEvents();
     EXPECT_EQ(dialog->shownPages().size(), all - static_cast<std::size_t>(tiles));
-    EXPECT_NE(dialog->shownPages().front().label.find("page 1 of " +
-                                                      std::to_string(dialog->shownPages().size())),
+    EXPECT_NE(dialog->shownPages().front().label.english().find(
+                  "page 1 of " + std::to_string(dialog->shownPages().size())),
               std::string::npos);
     item->setCheckState(0, Qt::Checked);
     QApplication::processEvents();
@@ -141,8 +141,8 @@ TEST_F(TemplatesWindow, OffersOnlyTheSelectedFrontsWithTheirBoxWalls) {
     ASSERT_FALSE(dialog->shownPages().empty());
     const std::string name = label(session().project(), plan().fronts.front());
     for (const Page& page : dialog->shownPages()) {
-        EXPECT_NE(page.label.find(name), std::string::npos) << page.label;
-        EXPECT_EQ(page.label.find("Story"), std::string::npos);
+        EXPECT_NE(page.label.english().find(name), std::string::npos) << page.label;
+        EXPECT_EQ(page.label.english().find("Story"), std::string::npos);
     }
 }
 

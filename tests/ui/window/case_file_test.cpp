@@ -97,7 +97,8 @@ TEST_F(SavedCase, ThatCantBeReadLeavesTheOpenOneAsItIs) {
     ASSERT_FALSE(writeFileWhole(path(), "{ \"format\": \"frontwright-case\", }"));
     const auto failed = window.file().open(path());
     ASSERT_TRUE(failed);
-    EXPECT_NE(failed->sentence().find("case.frontwright"), std::string::npos) << failed->sentence();
+    EXPECT_NE(failed->sentence().english().find("case.frontwright"), std::string::npos)
+        << failed->sentence();
     EXPECT_EQ(bytes(), before);
     EXPECT_TRUE(window.file().isUnsaved());
     EXPECT_EQ(steps(), 1);

@@ -150,7 +150,7 @@ TEST_F(Asked, NeverReplacesWhatCantBeReadAsACase) {
     ASSERT_FALSE(writeFileWhole(other, "not a case"));
     const auto failed = window.file().saveAs(other);
     ASSERT_TRUE(failed);
-    EXPECT_NE(failed->sentence().find("another name"), std::string::npos);
+    EXPECT_NE(failed->sentence().english().find("another name"), std::string::npos);
     EXPECT_EQ(readFile(other).value(), "not a case");
     EXPECT_TRUE(window.file().isUnsaved());
     EXPECT_EQ(window.file().path(), path());
