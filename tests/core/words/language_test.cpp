@@ -1,5 +1,7 @@
 #include "core/words/language.h"
 
+#include "tests/core/words/untold.h"
+
 #include <gtest/gtest.h>
 
 #include <map>
@@ -44,6 +46,14 @@ TEST(Language, WritesDecimalNumbersWithItsMark) {
 TEST(Language, IsTheSameWhereItsCodeIs) {
     EXPECT_EQ(Language(), Language());
     EXPECT_FALSE(Language() == german);
+}
+
+TEST(Untold, IsWhatNoOtherLanguageCouldSay) {
+    using testing::untold;
+    EXPECT_EQ(untold(phrase("Only %1 is left in %2", "1/8 in", "B3")), std::vector<std::string>{});
+    EXPECT_EQ(untold(phrase("Only %1 is left", std::string("one inch"))),
+              (std::vector<std::string>{"one", "inch"}));
+    EXPECT_EQ(untold(phrase("front %1", std::string("Top")), {"Top"}), std::vector<std::string>{});
 }
 
 } // namespace
