@@ -122,6 +122,18 @@
 <context>
     <name>frontwright</name>
     <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the case could not be read back and was not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the case could not be read back and was not saved: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Left stile</source>
         <translation>Linker Längsfries</translation>
     </message>
