@@ -1,5 +1,6 @@
 #include "core/findings/wording.h"
 
+#include "core/amounts/amounts.h"
 #include "core/geometry/side_names.h"
 #include "core/lengths/format.h"
 
@@ -11,39 +12,38 @@ using namespace wording;
 
 namespace {
 
-std::string_view wordsFor(Severity severity) {
+Text wordsFor(Severity severity) {
     switch (severity) {
     case Severity::Ruins:
-        return "Would ruin a part";
+        return text("Would ruin a part");
     case Severity::WontWork:
-        return "Will not work";
+        return text("Will not work");
     case Severity::OutsidePractice:
-        return "Outside good practice";
+        return text("Outside good practice");
     case Severity::ToKnow:
         break;
     }
-    return "To know";
+    return text("To know");
 }
 
-/// "Front B3, screw hole 2", "Fronts B2 and B3", "The case"
-std::string placeOf(const Told& told) {
+Phrase placeOf(const Told& told) {
     const Whereabouts& where = told.finding.where;
     if (told.front == nullptr)
-        return "The case";
+        return text("The case");
     const std::string front = label(told.project, *told.front);
     if (const FrontPlan* other = where.other ? told.plan.frontOf(*where.other) : nullptr)
-        return "Fronts " + front + " and " + label(told.project, *other);
-    std::string place = "Front " + front;
+        return phrase("Fronts %1 and %2", front, label(told.project, *other));
     if (where.mountingHole)
-        return place + ", screw hole " + std::to_string(*where.mountingHole + 1);
+        return phrase("Front %1, screw hole %2", front, std::to_string(*where.mountingHole + 1));
     if (where.handleHole)
-        return place + ", handle hole " + std::to_string(*where.handleHole + 1);
-    return where.side ? place + ", " + std::string(nameOf(*where.side)) : place;
+        return phrase("Front %1, handle hole %2", front, std::to_string(*where.handleHole + 1));
+    return where.side ? phrase("Front %1, %2", front, nameOf(*where.side))
+                      : phrase("Front %1", front);
 }
 
 /// Of a finding about an earlier state of the case.
 Words gone() {
-    return {"The front that this was about is no longer in the case.", {}, makersDecision()};
+    return {text("The front that this was about is no longer in the case."), {}, makersDecision()};
 }
 
 struct Worded {
@@ -125,21 +125,40 @@ const std::string mark = "≈ ";
 
 } // namespace
 
-std::string Told::say(Length length) const {
+std::optional<std::string> Told::shownFinely(Length length) const {
     const LengthStyle fine{style.unit, 64, style.mark};
-    const std::string text = shown(length.magnitude(), fine);
-    if (!length.isZero() && text == mark + shown(Length{}, fine))
-        return style.unit == Unit::Inch ? "less than 1/64 in" : "less than 0.1 mm";
-    return length < Length{} ? "−" + text : text;
+    const std::string figure = shown(length.magnitude(), fine);
+    if (!length.isZero() && figure == mark + shown(Length{}, fine))
+        return std::nullopt;
+    return length < Length{} ? "−" + figure : figure;
 }
 
-std::string Told::sayAbout(std::size_t i) const {
-    const std::string text = say(i);
-    return text.starts_with(mark) ? text.substr(mark.size()) : text;
+Phrase Told::say(Length length) const {
+    if (auto figure = shownFinely(length))
+        return *std::move(figure);
+    return style.unit == Unit::Inch ? text("less than 1/64 in") : text("less than 0.1 mm");
 }
 
-std::string Told::side() const {
-    return finding.where.side ? std::string(nameOf(*finding.where.side)) : std::string();
+Phrase Told::sayAbout(std::size_t i) const {
+    const auto figured = shownFinely(figure(i));
+    return figured && figured->starts_with(mark) ? Phrase(figured->substr(mark.size())) : say(i);
+}
+
+Phrase Told::equals(Length length) const {
+    const auto figured = shownFinely(length);
+    return figured && figured->starts_with(mark) ? Phrase(*figured) : phrase("= %1", say(length));
+}
+
+Phrase Told::bySide(const PerSide<Text>& patterns, std::vector<Phrase> parts) const {
+    return {patterns[side()], std::move(parts)};
+}
+
+std::string Told::number(double value, int decimals) const {
+    return withMark(decimal(value, decimals), style.mark);
+}
+
+Source sourceNamed(SourceKind kind, Text title) {
+    return {kind, std::string(title.english)};
 }
 
 } // namespace wording
@@ -150,8 +169,8 @@ FindingText describe(const Finding& finding, const Project& project, const Plan&
     const Told told{finding, project, plan, front, style};
     const bool isGone = finding.where.opening && front == nullptr;
     Words words = isGone ? gone() : allWords[static_cast<std::size_t>(finding.code)].words(told);
-    return {std::string(wordsFor(finding.severity)), placeOf(told), std::move(words.sentence),
-            withApproximateResults(std::move(words.reason)), std::move(words.source)};
+    return {wordsFor(finding.severity), placeOf(told), std::move(words.sentence),
+            std::move(words.reason), std::move(words.source)};
 }
 
 } // namespace frontwright

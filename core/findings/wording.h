@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/findings/finding.h"
+#include "core/geometry/frames.h"
 #include "core/plan/chosen.h"
 #include "core/plan/figures.h"
 
@@ -19,12 +20,24 @@ struct Told {
     [[nodiscard]] Length figure(std::size_t i) const { return finding.figures[i]; }
     /// To 1/64 in, lest a sentence about 3/32 in say "≈ 1/8 in"; what would be shown as 0 without
     /// being it is "less than 1/64 in" (0.1 mm).
-    [[nodiscard]] std::string say(Length length) const;
+    [[nodiscard]] Phrase say(Length length) const;
+    [[nodiscard]] Phrase say(std::size_t i) const { return say(figure(i)); }
     /// The same without the mark: for estimates that say "about" themselves.
-    [[nodiscard]] std::string sayAbout(std::size_t i) const;
-    [[nodiscard]] std::string say(std::size_t i) const { return say(figure(i)); }
-    /// The side's name where one is told: "left", else "".
-    [[nodiscard]] std::string side() const;
+    [[nodiscard]] Phrase sayAbout(std::size_t i) const;
+    /// The end of a formula: "= 1/8 in", "≈ 3/32 in".
+    [[nodiscard]] Phrase equals(Length length) const;
+    [[nodiscard]] Phrase equals(std::size_t i) const { return equals(figure(i)); }
+    /// Precondition: the finding is about a side.
+    [[nodiscard]] Side side() const { return finding.where.side.value_or(Side::Left); }
+    /// What is said of the finding's side: other languages inflect its name, so that each has a
+    /// pattern of its own.
+    [[nodiscard]] Phrase bySide(const PerSide<Text>& patterns, std::vector<Phrase> parts) const;
+    /// "8.0 %", "0.134 in" in the style's decimal mark.
+    [[nodiscard]] std::string number(double value, int decimals) const;
+
+private:
+    /// nullopt where it is shown as 0 without being it.
+    [[nodiscard]] std::optional<std::string> shownFinely(Length length) const;
 };
 
 struct Words {
@@ -32,6 +45,9 @@ struct Words {
     Phrase reason;
     Source source;
 };
+
+/// Of a title that is told in other languages too.
+Source sourceNamed(SourceKind, Text title);
 
 // wording_screws.cpp
 Words screwThroughShowFace(const Told&);
