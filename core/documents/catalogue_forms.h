@@ -13,7 +13,7 @@ namespace frontwright::documents {
 
 inline void refuseUnlessAscending(auto& a, const std::vector<Length>& lengths) {
     if (!std::is_sorted(lengths.begin(), lengths.end(), std::less_equal<>()))
-        a.refuse("lengths", "lengths in ascending order");
+        a.refuse("lengths", text("lengths in ascending order"));
 }
 
 void members(auto& a, Is<Source> auto& s) {
@@ -90,7 +90,7 @@ void members(auto& a, Is<MovementCoefficients> auto& s) {
     a.millionths("tangential", s.tangential);
     constexpr std::int64_t most = 20'000;
     if (s.radial > most || s.tangential > most)
-        a.refuse("tangential", "coefficients per 1 % of moisture, of 0.02 at most");
+        a.refuse("tangential", text("coefficients per 1 % of moisture, of 0.02 at most"));
     a.required("source", s.source);
 }
 
@@ -99,11 +99,11 @@ void members(auto& a, Is<Shrinkage> auto& s) {
     a.required("radial", s.radial);
     a.required("tangential", s.tangential);
     if (!isPercent(s.radial) || !isPercent(s.tangential))
-        a.refuse("tangential", "shrinkages of more than 0 and at most 40 (per cent)");
+        a.refuse("tangential", text("shrinkages of more than 0 and at most 40 (per cent)"));
     a.optional("volumetric", s.volumetric);
     a.defaulted("start", s.start, Percent::whole(30));
     if (s.start < Percent::whole(15) || s.start > Percent::whole(40))
-        a.refuse("start", "a moisture from 15 to 40 (per cent)");
+        a.refuse("start", text("a moisture from 15 to 40 (per cent)"));
     a.required("source", s.source);
 }
 
@@ -137,7 +137,7 @@ void entries(auto& a, std::string_view name, auto& list) {
         ids.push_back(entry.id);
     std::sort(ids.begin(), ids.end());
     if (std::adjacent_find(ids.begin(), ids.end()) != ids.end())
-        a.refuse(name, "entries of different ids");
+        a.refuse(name, text("entries of different ids"));
 }
 
 void members(auto& a, Is<Catalogue> auto& s) {

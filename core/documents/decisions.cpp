@@ -2,18 +2,18 @@
 
 namespace frontwright::documents {
 
-std::string_view nameOfKind(PresetKind kind) {
+Phrase presetMissing(PresetKind kind, std::string name) {
     switch (kind) {
     case PresetKind::Hardware:
-        return "hardware";
+        return phrase("there is no preset \"%1\" for hardware", std::move(name));
     case PresetKind::Profile:
-        return "the edge profile";
+        return phrase("there is no preset \"%1\" for the edge profile", std::move(name));
     case PresetKind::Box:
-        return "the box";
+        return phrase("there is no preset \"%1\" for the box", std::move(name));
     case PresetKind::Mounting:
         break;
     }
-    return "the mounting screws";
+    return phrase("there is no preset \"%1\" for the mounting screws", std::move(name));
 }
 
 } // namespace frontwright::documents

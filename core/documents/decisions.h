@@ -44,10 +44,11 @@ struct MemberNames {
     }
     void always(std::string_view name, const auto&) { names.push_back(name); }
     void whole(std::string_view name, const auto&, Whole, std::int64_t) { names.push_back(name); }
-    void refuse(std::string_view, std::string_view) {}
+    void refuse(std::string_view, Text) {}
 };
 
-std::string_view nameOfKind(PresetKind kind);
+/// That there is no preset of that kind and name.
+Phrase presetMissing(PresetKind kind, std::string name);
 
 /// Reads the name of a preset; nullptr, and a failed state, where there is none of it.
 template<class Spec>
@@ -60,9 +61,8 @@ const Preset<Spec>* readPresetName(const Place& at) {
     const auto* preset =
         presets != nullptr ? findPreset(presets->*PresetPlaces<Spec>::list, name) : nullptr;
     if (preset == nullptr)
-        at.fail("there is no preset \"" + name + "\" for " +
-                    std::string(nameOfKind(PresetPlaces<Spec>::kind)),
-                "name one that stands under \"presets\", or write the value itself");
+        at.fail(presetMissing(PresetPlaces<Spec>::kind, name),
+                text("name one that stands under \"presets\", or write the value itself"));
     return preset;
 }
 
@@ -82,7 +82,7 @@ void readValue(const Place& at, Decision<Spec>& decision) {
         const Spec any{};
         members(all, any);
         for (const std::string_view name : all.names)
-            object.refuse(name, "nothing beside \"preset\" that the preset decides");
+            object.refuse(name, text("nothing beside \"preset\" that the preset decides"));
     } else {
         if (left != noNode)
             if (const auto* preset = readPresetName<Spec>(object.placeOf(left, nullptr)))

@@ -12,7 +12,6 @@ namespace {
 constexpr Whole weights{1, 1'000'000};
 constexpr std::int64_t leastRatio = 10'000;         // 0.01
 constexpr std::int64_t greatestRatio = 100'000'000; // 100
-constexpr std::string_view aRule = "one of \"size\", \"share\" and \"graduated\"";
 
 void readRule(Reading& object, SizeRule& rule) {
     const Place& at = object.at();
@@ -22,7 +21,10 @@ void readRule(Reading& object, SizeRule& rule) {
     const int given = (size != noNode) + (share != noNode) + (graduated != noNode);
     if (given != 1) {
         if (!object.failed())
-            at.fail("expected " + std::string(aRule) + ", found " + (given == 0 ? "none" : "more"));
+            at.fail(
+                given == 0
+                    ? text("expected one of \"size\", \"share\" and \"graduated\", found none")
+                    : text("expected one of \"size\", \"share\" and \"graduated\", found more"));
         return;
     }
     if (size != noNode)
@@ -32,7 +34,7 @@ void readRule(Reading& object, SizeRule& rule) {
     rule = GraduatedPlace{};
     const Place flag = object.placeOf(graduated, nullptr);
     if (flag.kind() != JsonKind::True)
-        flag.failExpecting("true");
+        flag.failExpecting(text("true"));
 }
 
 void readSplit(Reading& object, Split& split, NodeIndex list);
@@ -43,7 +45,7 @@ void readContent(Reading& object, Region& region) {
     const NodeIndex columns = object.take("columns");
     const NodeIndex rows = object.take("rows");
     if (columns != noNode && rows != noNode)
-        return object.at().fail("expected \"columns\" or \"rows\", found both");
+        return object.at().fail(text("expected \"columns\" or \"rows\", found both"));
     if (columns != noNode || rows != noNode) {
         Split& split = region.content.emplace<Split>();
         split.direction = rows != noNode ? Direction::Rows : Direction::Columns;
@@ -53,7 +55,7 @@ void readContent(Reading& object, Region& region) {
     Opening& opening = std::get<Opening>(region.content);
     object.keepUnknownsIn(opening.unknowns);
     if (++state.openings > mostOpenings)
-        return object.at().fail("more than " + std::to_string(mostOpenings) + " openings");
+        return object.at().fail(phrase("more than %1 openings", std::to_string(mostOpenings)));
     opening.id = {state.nextId++};
     object.defaulted("name", opening.name, {});
     members(object, opening.choices);
@@ -102,16 +104,17 @@ void readSplit(Reading& object, Split& split, NodeIndex list) {
     const JsonTree& tree = children.state.tree;
     const std::uint32_t count = tree.childCount(list);
     if (count < 2)
-        return children.fail("expected at least two parts, found " + std::to_string(count));
+        return children.fail(
+            phrase("expected at least two parts, found %1", std::to_string(count)));
     if (widthList == noNode)
         return object.failMissing("members");
     const Place widths = object.placeOf(widthList, nullptr);
     if (!widths.demand(JsonKind::Array))
         return;
     if (tree.childCount(widthList) != count - 1)
-        return widths.fail("expected " + std::to_string(count - 1) + " widths of members between " +
-                           std::to_string(count) + " parts, found " +
-                           std::to_string(tree.childCount(widthList)));
+        return widths.fail(phrase("expected %1 widths of members between %2 parts, found %3",
+                                  std::to_string(count - 1), std::to_string(count),
+                                  std::to_string(tree.childCount(widthList))));
     readChildren(children, widths, split);
     object.optional("graduation", split.graduation);
     object.whole("remainder", split.remainderChild, {0, count - 1});
@@ -175,7 +178,7 @@ void readValue(const Place& at, RegionPtr& divisions) {
     auto region = std::make_shared<Region>();
     Reading object(at);
     for (const std::string_view rule : {"size", "share", "graduated"})
-        object.refuse(rule, "no size for the divisions as a whole");
+        object.refuse(rule, text("no size for the divisions as a whole"));
     if (!object.failed())
         readContent(object, *region);
     object.finish();
@@ -193,8 +196,8 @@ void readValue(const Place& at, Graduation& graduation) {
     const NodeIndex step = object.take("step");
     const NodeIndex ratio = object.take("ratio");
     if ((step == noNode) == (ratio == noNode))
-        return at.fail(R"(expected "step" or "ratio", found )" +
-                       std::string(step == noNode ? "neither" : "both"));
+        return at.fail(step == noNode ? text("expected \"step\" or \"ratio\", found neither")
+                                      : text("expected \"step\" or \"ratio\", found both"));
     if (step != noNode) {
         readLength(object.placeOf(step, nullptr), graduation.emplace<ArithmeticRun>().step,
                    Sign::Any);
@@ -204,7 +207,7 @@ void readValue(const Place& at, Graduation& graduation) {
             place.kind() == JsonKind::Number ? millionthsFrom(at.state.tree.text(ratio))
                                              : std::nullopt;
         if (!millionths || *millionths < leastRatio || *millionths > greatestRatio)
-            place.failExpecting("a number from 0.01 to 100 with at most six decimals");
+            place.failExpecting(text("a number from 0.01 to 100 with at most six decimals"));
         graduation = GeometricRun{millionths.value_or(leastRatio)};
     }
     object.finish();

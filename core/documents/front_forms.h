@@ -30,7 +30,7 @@ void members(auto& a, Is<Profile> auto& s) {
     measure(a, "depth", s.depth, neededIf(s.family != ProfileFamily::Square));
     measure(a, "step", s.step, neededIf(s.family == ProfileFamily::Raised));
     if (s.family == ProfileFamily::Raised && s.step.length > s.depth.length)
-        a.refuse("step", "a step no higher than the profile is deep");
+        a.refuse("step", text("a step no higher than the profile is deep"));
     a.defaulted("sides", s.sides, PerSide<bool>::all(true));
 }
 

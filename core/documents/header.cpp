@@ -25,8 +25,8 @@ std::optional<int> wholeFrom(std::string_view digits) {
     return whole && plain ? std::optional(value) : std::nullopt;
 }
 
-std::string foundAt(const JsonTree& tree, NodeIndex i) {
-    return i == noNode ? "none" : tree.found(i);
+Phrase foundAt(const JsonTree& tree, NodeIndex i) {
+    return i == noNode ? Phrase(text("none")) : tree.found(i);
 }
 
 } // namespace
@@ -35,12 +35,12 @@ std::string textOf(Version version) {
     return std::to_string(version.major) + '.' + std::to_string(version.minor);
 }
 
-std::optional<Version> versionFrom(std::string_view text) {
-    const std::size_t point = text.find('.');
+std::optional<Version> versionFrom(std::string_view written) {
+    const std::size_t point = written.find('.');
     if (point == std::string_view::npos)
         return std::nullopt;
-    const auto major = wholeFrom(text.substr(0, point));
-    const auto minor = wholeFrom(text.substr(point + 1));
+    const auto major = wholeFrom(written.substr(0, point));
+    const auto minor = wholeFrom(written.substr(point + 1));
     if (!major || !minor)
         return std::nullopt;
     return Version{*major, *minor};
@@ -49,13 +49,13 @@ std::optional<Version> versionFrom(std::string_view text) {
 Result<Version> readHeader(const JsonTree& tree, std::string_view format, Version ours) {
     if (tree.kind(tree.root()) != JsonKind::Object)
         return tree.errorAt(tree.root(),
-                            "expected an object { }, found " + tree.found(tree.root()));
+                            phrase("expected an object { }, found %1", tree.found(tree.root())));
     const NodeIndex formatMember = member(tree, "format");
     if (formatMember == noNode || tree.kind(formatMember) != JsonKind::String ||
         tree.text(formatMember) != format)
         return tree.errorAt(formatMember == noNode ? tree.root() : formatMember,
-                            "expected \"format\": \"" + std::string(format) + "\", found " +
-                                foundAt(tree, formatMember));
+                            phrase("expected \"format\": \"%1\", found %2", std::string(format),
+                                   foundAt(tree, formatMember)));
     const NodeIndex versionMember = member(tree, "version");
     const std::optional<Version> version =
         versionMember != noNode && tree.kind(versionMember) == JsonKind::String
@@ -63,13 +63,13 @@ Result<Version> readHeader(const JsonTree& tree, std::string_view format, Versio
             : std::nullopt;
     if (!version)
         return tree.errorAt(versionMember == noNode ? tree.root() : versionMember,
-                            "expected \"version\": \"" + textOf(ours) + "\", found " +
-                                foundAt(tree, versionMember));
+                            phrase("expected \"version\": \"%1\", found %2", textOf(ours),
+                                   foundAt(tree, versionMember)));
     if (version->major > ours.major)
         return tree.errorAt(versionMember,
-                            "the file has version " + textOf(*version) +
-                                ", this program reads up to " + std::to_string(ours.major) + ".x",
-                            "open it with a newer Frontwright");
+                            phrase("the file has version %1, this program reads up to %2.x",
+                                   textOf(*version), std::to_string(ours.major)),
+                            text("open it with a newer Frontwright"));
     return *version;
 }
 

@@ -18,7 +18,7 @@ struct Version {
 };
 std::string textOf(Version version);
 /// nullopt unless it is two whole numbers with a point between, as in "1.0".
-std::optional<Version> versionFrom(std::string_view text);
+std::optional<Version> versionFrom(std::string_view written);
 
 /// Reads "format" and "version" before anything else is looked at. Error: it is another format, or
 /// a newer major version than ours.

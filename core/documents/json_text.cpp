@@ -103,16 +103,16 @@ std::optional<std::size_t> firstBadUtf8(std::string_view text) {
     return std::nullopt;
 }
 
-std::string characterAt(std::string_view text, std::size_t offset) {
-    if (offset >= text.size())
-        return "the end of the file";
-    if (text[offset] == '\n' || text[offset] == '\r')
-        return "the end of the line";
-    const std::size_t length = characterLength(text, offset);
-    if (length == 0 || byteAt(text, offset) < 0x20U || byteAt(text, offset) == 0x7FU)
-        return "a control character";
+Phrase characterAt(std::string_view json, std::size_t offset) {
+    if (offset >= json.size())
+        return text("the end of the file");
+    if (json[offset] == '\n' || json[offset] == '\r')
+        return text("the end of the line");
+    const std::size_t length = characterLength(json, offset);
+    if (length == 0 || byteAt(json, offset) < 0x20U || byteAt(json, offset) == 0x7FU)
+        return text("a control character");
     std::string quoted(1, '\'');
-    quoted += text.substr(offset, length);
+    quoted += json.substr(offset, length);
     quoted += '\'';
     return quoted;
 }

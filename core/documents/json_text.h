@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/words/phrase.h"
+
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -22,7 +24,7 @@ std::optional<std::size_t> firstBadUtf8(std::string_view text);
 
 /// The character at `offset` for a message: "\"x\"", "the end of the file", "the end
 /// of the line", "a control character".
-std::string characterAt(std::string_view text, std::size_t offset);
+Phrase characterAt(std::string_view json, std::size_t offset);
 
 /// No more than `most` bytes of a text, whole characters, "…" where something is left out.
 std::string shortened(std::string_view text, std::size_t most);

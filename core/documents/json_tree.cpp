@@ -9,52 +9,54 @@ namespace frontwright::documents {
 
 namespace {
 
-Error errorInText(std::string_view text, std::size_t offset, const std::string& path,
-                  std::string what, std::string remedy = {}) {
-    const LineAndColumn at = lineAndColumn(text, offset);
-    std::string place = "line " + std::to_string(at.line) + ", column " + std::to_string(at.column);
+Error errorInText(std::string_view json, std::size_t offset, const std::string& path, Phrase what,
+                  Phrase remedy = {}) {
+    const LineAndColumn at = lineAndColumn(json, offset);
+    std::string line = std::to_string(at.line);
+    std::string column = std::to_string(at.column);
     constexpr std::size_t most = 120;
-    if (!path.empty())
-        place += " (" + shortened(path, most) + ")";
+    Phrase place = path.empty() ? phrase("line %1, column %2", std::move(line), std::move(column))
+                                : phrase("line %1, column %2 (%3)", std::move(line),
+                                         std::move(column), shortened(path, most));
     return {std::move(place), std::move(what), std::move(remedy)};
 }
 
 std::string mebibytes(std::size_t bytes) {
-    return std::to_string(bytes / (std::size_t{1024} * 1024)) + " MiB";
+    return std::to_string(bytes / (std::size_t{1024} * 1024));
 }
 
 /// What can be said of the text before it is taken apart.
-std::optional<Error> refusedAtSight(std::string_view text, const JsonLimits& limits) {
-    if (text.size() > limits.bytes)
-        return Error{"", "the file is larger than " + mebibytes(limits.bytes), ""};
-    if (text.starts_with("\xEF\xBB\xBF"))
-        return errorInText(text, 0, "", "expected '{', found a byte-order mark",
-                           "save the file as UTF-8 without a byte-order mark");
-    if (const std::optional<std::size_t> bad = firstBadUtf8(text))
-        return errorInText(text, *bad, "", "expected UTF-8 text, found a byte that is not",
-                           "save the file as UTF-8");
+std::optional<Error> refusedAtSight(std::string_view json, const JsonLimits& limits) {
+    if (json.size() > limits.bytes)
+        return Error{{}, phrase("the file is larger than %1 MiB", mebibytes(limits.bytes)), {}};
+    if (json.starts_with("\xEF\xBB\xBF"))
+        return errorInText(json, 0, {}, text("expected '{', found a byte-order mark"),
+                           text("save the file as UTF-8 without a byte-order mark"));
+    if (const std::optional<std::size_t> bad = firstBadUtf8(json))
+        return errorInText(json, *bad, {}, text("expected UTF-8 text, found a byte that is not"),
+                           text("save the file as UTF-8"));
     return std::nullopt;
 }
 
 } // namespace
 
-std::string_view nameOf(JsonKind kind) {
+Text nameOf(JsonKind kind) {
     switch (kind) {
     case JsonKind::Null:
-        return "null";
+        return text("null");
     case JsonKind::False:
     case JsonKind::True:
-        return "true or false";
+        return text("true or false");
     case JsonKind::Number:
-        return "a number";
+        return text("a number");
     case JsonKind::String:
-        return "a text in double quotes";
+        return text("a text in double quotes");
     case JsonKind::Array:
-        return "a list [ ]";
+        return text("a list [ ]");
     case JsonKind::Object:
         break;
     }
-    return "an object { }";
+    return text("an object { }");
 }
 
 Result<JsonTree> JsonTree::read(std::string_view text, const JsonLimits& limits) {
@@ -77,9 +79,9 @@ std::string_view JsonTree::raw(NodeIndex i) const {
     return m_text.substr(node.begin, end - node.begin);
 }
 
-std::string JsonTree::found(NodeIndex i) const {
+Phrase JsonTree::found(NodeIndex i) const {
     constexpr std::size_t most = 40;
-    return isContainer(i) ? std::string(nameOf(kind(i))) : shortened(raw(i), most);
+    return isContainer(i) ? Phrase(nameOf(kind(i))) : Phrase(shortened(raw(i), most));
 }
 
 std::string JsonTree::pathTo(NodeIndex i) const {
@@ -100,7 +102,7 @@ std::string JsonTree::pathTo(NodeIndex i) const {
     return path;
 }
 
-Error JsonTree::errorAt(NodeIndex i, std::string what, std::string remedy) const {
+Error JsonTree::errorAt(NodeIndex i, Phrase what, Phrase remedy) const {
     return errorInText(m_text, m_nodes[i].begin, pathTo(i), std::move(what), std::move(remedy));
 }
 

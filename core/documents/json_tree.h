@@ -20,7 +20,7 @@ struct JsonLimits {
 enum class JsonKind : std::uint8_t { Null, False, True, Number, String, Array, Object };
 
 /// For messages: "a list [ ]", "a text in double quotes".
-std::string_view nameOf(JsonKind kind);
+Text nameOf(JsonKind kind);
 
 /// Index of a value in its JsonTree.
 using NodeIndex = std::uint32_t;
@@ -57,11 +57,11 @@ public:
     [[nodiscard]] std::string_view raw(NodeIndex i) const;
 
     /// The value for a message: "12 in" with its quotes, 12, "a list [ ]".
-    [[nodiscard]] std::string found(NodeIndex i) const;
+    [[nodiscard]] Phrase found(NodeIndex i) const;
     /// "case.divisions.rows[2]"; empty for the whole.
     [[nodiscard]] std::string pathTo(NodeIndex i) const;
     /// An error whose place is where the value begins.
-    [[nodiscard]] Error errorAt(NodeIndex i, std::string what, std::string remedy = {}) const;
+    [[nodiscard]] Error errorAt(NodeIndex i, Phrase what, Phrase remedy = {}) const;
 
 private:
     friend class TreeBuilder;

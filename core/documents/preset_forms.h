@@ -18,7 +18,7 @@ concept AnyPreset = Is<S, Preset<HardwareSpec>> || Is<S, Preset<Profile>> ||
 void members(auto& a, AnyPreset auto& s) {
     a.required("name", s.name);
     if (s.name.empty())
-        a.refuse("name", "a name");
+        a.refuse("name", text("a name"));
     members(a, s.value);
 }
 
@@ -30,7 +30,7 @@ void presetList(auto& a, std::string_view name, auto& list) {
         names.push_back(preset.name);
     std::sort(names.begin(), names.end());
     if (std::adjacent_find(names.begin(), names.end()) != names.end())
-        a.refuse(name, "presets of different names");
+        a.refuse(name, text("presets of different names"));
 }
 
 void members(auto& a, Is<Presets> auto& s) {

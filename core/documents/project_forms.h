@@ -27,7 +27,7 @@ void members(auto& a, Is<Limits> auto& s) {
 
 void refuseUnlessPositive(auto& a, std::string_view name, Length length) {
     if (length <= Length{})
-        a.refuse(name, "a length greater than nothing");
+        a.refuse(name, text("a length greater than nothing"));
 }
 
 void members(auto& a, Is<Case> auto& s) {
@@ -52,7 +52,7 @@ void members(auto& a, Is<Project> auto& s) {
     a.required("units", s.style.unit);
     a.whole("denominator", s.style.denominator, {8, 64});
     if (const int n = s.style.denominator; n != 8 && n != 16 && n != 32 && n != 64)
-        a.refuse("denominator", "8, 16, 32 or 64");
+        a.refuse("denominator", text("8, 16, 32 or 64"));
     a.defaulted("presets", s.presets, {});
     remember(a, s.presets);
     a.required("case", s.casework);

@@ -10,9 +10,9 @@ namespace frontwright::documents {
 
 namespace {
 
-constexpr std::string_view aLength = "a length such as \"12 5/8 in\" or \"320 mm\"";
-constexpr std::string_view aSideFit = "a fit such as \"overlay 1/4 in\", \"gap 1/8 in\" or "
-                                      "\"inset 2 mm\"";
+constexpr Text aLength = text("a length such as \"12 5/8 in\" or \"320 mm\"");
+constexpr Text aSideFit =
+    text("a fit such as \"overlay 1/4 in\", \"gap 1/8 in\" or \"inset 2 mm\"");
 
 /// In a notation that can give it back: 1/10 in is no whole number of 64ths, and becomes 0.1 in.
 WrittenLength keepable(WrittenLength length) {
@@ -26,33 +26,38 @@ WrittenLength keepable(WrittenLength length) {
     return length;
 }
 
-void failWithReason(const Place& at, std::string_view expected, const Error& error) {
-    at.fail("expected " + std::string(expected) + ", found " + at.state.tree.found(at.node) + " (" +
-                error.what.english() + ")",
-            error.remedy);
+void failWithReason(const Place& at, Text expected, const Error& error) {
+    at.fail(
+        phrase("expected %1, found %2 (%3)", expected, at.state.tree.found(at.node), error.what),
+        error.remedy);
 }
 
 /// "a, b or c"
-std::string listed(std::span<const std::string_view> words) {
-    std::string text;
+Phrase oneOf(std::span<const std::string_view> words) {
+    Phrase list;
     for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0)
-            text += i + 1 == words.size() ? " or " : ", ";
-        appendQuoted(text, words[i]);
+        std::string word;
+        appendQuoted(word, words[i]);
+        if (i == 0)
+            list = std::move(word);
+        else if (i + 1 < words.size())
+            list = phrase("%1, %2", std::move(list), std::move(word));
+        else
+            list = phrase("%1 or %2", std::move(list), std::move(word));
     }
-    return text;
+    return list;
 }
 
 } // namespace
 
-void Place::fail(std::string what, std::string remedy) const {
+void Place::fail(Phrase what, Phrase remedy) const {
     if (!state.error)
         state.error = state.tree.errorAt(node, std::move(what), std::move(remedy));
 }
 
-void Place::failExpecting(std::string_view what) const {
+void Place::failExpecting(Phrase what) const {
     if (!state.error)
-        fail("expected " + std::string(what) + ", found " + state.tree.found(node));
+        fail(phrase("expected %1, found %2", std::move(what), state.tree.found(node)));
 }
 
 bool Place::demand(JsonKind wanted) const {
@@ -74,7 +79,7 @@ void readLength(const Place& at, WrittenLength& length, Sign sign) {
     if (!read.ok())
         return failWithReason(at, aLength, read.error());
     if (sign == Sign::NotNegative && read.value().length < Length{})
-        return at.failExpecting("a length that is not negative");
+        return at.failExpecting(text("a length that is not negative"));
     length = keepable(read.value());
 }
 
@@ -89,7 +94,7 @@ void readValue(const Place& at, Length& length) {
 }
 
 void readValue(const Place& at, Mass& mass) {
-    constexpr std::string_view aWeight = "a weight such as \"25 lb\" or \"11.3 kg\"";
+    constexpr Text aWeight = text("a weight such as \"25 lb\" or \"11.3 kg\"");
     if (at.kind() != JsonKind::String)
         return at.failExpecting(aWeight);
     const Result<Mass> read = parseMass(at.state.tree.text(at.node));
@@ -99,18 +104,18 @@ void readValue(const Place& at, Mass& mass) {
 }
 
 void readValue(const Place& at, SpecificGravity& gravity) {
-    constexpr std::string_view aGravity = "a specific gravity from 0.05 to 1.5 and its basis, such "
-                                          "as \"0.5 at-12-percent\", \"0.45 green\" or "
-                                          "\"0.53 ovendry\"";
+    constexpr Text aGravity = text("a specific gravity from 0.05 to 1.5 and its basis, such as "
+                                   "\"0.5 at-12-percent\", \"0.45 green\" or \"0.53 ovendry\"");
     if (at.kind() != JsonKind::String)
         return at.failExpecting(aGravity);
-    const std::string_view text = at.state.tree.text(at.node);
-    const std::size_t space = text.find(' ');
-    const auto number = millionthsFrom(text.substr(0, space));
+    const std::string_view written = at.state.tree.text(at.node);
+    const std::size_t space = written.find(' ');
+    const auto number = millionthsFrom(written.substr(0, space));
     constexpr std::int64_t least = 50'000, greatest = 1'500'000;
     const bool isNumber = number && *number % 1000 == 0 && *number >= least && *number <= greatest;
     for (std::size_t i = 0; isNumber && i < wordsOf<GravityBasis>.size(); ++i)
-        if (space != std::string_view::npos && text.substr(space + 1) == wordsOf<GravityBasis>[i]) {
+        if (space != std::string_view::npos &&
+            written.substr(space + 1) == wordsOf<GravityBasis>[i]) {
             gravity = {*number / 1000, static_cast<GravityBasis>(i)};
             return;
         }
@@ -121,7 +126,7 @@ void readMillionths(const Place& at, std::int64_t& value) {
     const auto number =
         at.kind() == JsonKind::Number ? millionthsFrom(at.state.tree.text(at.node)) : std::nullopt;
     if (!number)
-        return at.failExpecting("a number that is not negative, of at most six decimals");
+        return at.failExpecting(text("a number that is not negative, of at most six decimals"));
     value = *number;
 }
 
@@ -129,22 +134,22 @@ void readValue(const Place& at, Percent& percent) {
     const auto number =
         at.kind() == JsonKind::Number ? millionthsFrom(at.state.tree.text(at.node)) : std::nullopt;
     if (!number || *number % 1000 != 0)
-        return at.failExpecting("a number of per cent that is not negative, of at most three "
-                                "decimals");
+        return at.failExpecting(
+            text("a number of per cent that is not negative, of at most three decimals"));
     percent = Percent::fromThousandths(*number / 1000);
 }
 
 void readValue(const Place& at, Temperature& temperature) {
-    constexpr std::string_view aTemperature = "a temperature such as \"20 °C\" or \"70.5 °F\"";
+    constexpr Text aTemperature = text("a temperature such as \"20 °C\" or \"70.5 °F\"");
     if (at.kind() != JsonKind::String)
         return at.failExpecting(aTemperature);
-    std::string_view text = at.state.tree.text(at.node);
-    const bool isCelsius = text.ends_with(" °C");
-    if (!isCelsius && !text.ends_with(" °F"))
+    std::string_view written = at.state.tree.text(at.node);
+    const bool isCelsius = written.ends_with(" °C");
+    if (!isCelsius && !written.ends_with(" °F"))
         return at.failExpecting(aTemperature);
-    text.remove_suffix(std::string_view(" °C").size());
-    const bool isNegative = text.starts_with('-');
-    const auto number = millionthsFrom(isNegative ? text.substr(1) : text);
+    written.remove_suffix(std::string_view(" °C").size());
+    const bool isNegative = written.starts_with('-');
+    const auto number = millionthsFrom(isNegative ? written.substr(1) : written);
     if (!number || *number % 1000 != 0)
         return at.failExpecting(aTemperature);
     temperature = {(isNegative ? -1 : 1) * (*number / 1000),
@@ -154,13 +159,13 @@ void readValue(const Place& at, Temperature& temperature) {
 void readValue(const Place& at, SideFit& side) {
     if (at.kind() != JsonKind::String)
         return at.failExpecting(aSideFit);
-    const std::string_view text = at.state.tree.text(at.node);
-    const std::size_t space = text.find(' ');
-    const std::string_view word = text.substr(0, space);
+    const std::string_view written = at.state.tree.text(at.node);
+    const std::size_t space = written.find(' ');
+    const std::string_view word = written.substr(0, space);
     for (std::size_t i = 0; i < wordsOf<Fit>.size(); ++i) {
         if (word != wordsOf<Fit>[i] || space == std::string_view::npos)
             continue;
-        const Result<WrittenLength> amount = parseWrittenLength(text.substr(space + 1));
+        const Result<WrittenLength> amount = parseWrittenLength(written.substr(space + 1));
         if (!amount.ok())
             return failWithReason(at, aSideFit, amount.error());
         side = {static_cast<Fit>(i), keepable(amount.value())};
@@ -179,7 +184,7 @@ void readValue(const Place& at, PerSide<bool>& sides) {
         const Place item{at.state, i, nullptr, nullptr};
         bool& carries = sides[static_cast<Side>(readWord(item, wordsOf<Side>))];
         if (carries)
-            item.failExpecting("each side only once");
+            item.failExpecting(text("each side only once"));
         carries = true;
     }
 }
@@ -201,13 +206,14 @@ void readValue(const Place& at, PerSide<Rare<SideFit>>& sides) {
 }
 
 void readWhole(const Place& at, std::int64_t& number, Whole range) {
-    const std::string_view text =
+    const std::string_view written =
         at.kind() == JsonKind::Number ? at.state.tree.text(at.node) : std::string_view{};
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    const bool isWhole = error == std::errc() && end == text.data() + text.size();
+    const char* const last = written.data() + written.size();
+    const auto [end, error] = std::from_chars(written.data(), last, number);
+    const bool isWhole = error == std::errc() && end == last;
     if (!isWhole || number < range.least || number > range.greatest)
-        at.failExpecting("a whole number from " + std::to_string(range.least) + " to " +
-                         std::to_string(range.greatest));
+        at.failExpecting(phrase("a whole number from %1 to %2", std::to_string(range.least),
+                                std::to_string(range.greatest)));
 }
 
 std::size_t readWord(const Place& at, std::span<const std::string_view> words) {
@@ -215,7 +221,7 @@ std::size_t readWord(const Place& at, std::span<const std::string_view> words) {
         for (std::size_t i = 0; i < words.size(); ++i)
             if (at.state.tree.text(at.node) == words[i])
                 return i;
-    at.failExpecting(listed(words));
+    at.failExpecting(oneOf(words));
     return 0;
 }
 
@@ -259,13 +265,14 @@ void Reading::finish() {
         if (m_at.state.taken[i] != 0)
             continue;
         if (m_at.keep == nullptr)
-            return placeOf(i, nullptr).fail("unknown member \"" + std::string(tree.name(i)) + '"');
+            return placeOf(i, nullptr)
+                .fail(phrase("unknown member \"%1\"", std::string(tree.name(i))));
         m_at.keep->emplace_back(unknownKey(m_at.level, tree.name(i)),
                                 withoutWhiteSpace(tree.raw(i)));
     }
 }
 
-void Reading::refuse(std::string_view name, std::string_view expected) {
+void Reading::refuse(std::string_view name, Text expected) {
     const JsonTree& tree = m_at.state.tree;
     for (NodeIndex i = tree.firstChild(m_at.node); i < m_end; i = tree.next(i))
         if (tree.name(i) == name)
@@ -273,7 +280,7 @@ void Reading::refuse(std::string_view name, std::string_view expected) {
 }
 
 void Reading::failMissing(std::string_view name) const {
-    m_at.fail("expected a member \"" + std::string(name) + "\", found none");
+    m_at.fail(phrase("expected a member \"%1\", found none", std::string(name)));
 }
 
 } // namespace frontwright::documents

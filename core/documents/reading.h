@@ -34,9 +34,9 @@ struct Place {
     const Level* level = nullptr;
 
     [[nodiscard]] JsonKind kind() const { return state.tree.kind(node); }
-    void fail(std::string what, std::string remedy = {}) const;
+    void fail(Phrase what, Phrase remedy = {}) const;
     /// Fails with "expected WHAT, found …".
-    void failExpecting(std::string_view what) const;
+    void failExpecting(Phrase what) const;
     /// True where it is of that kind; else fails.
     [[nodiscard]] bool demand(JsonKind kind) const;
 };
@@ -127,7 +127,7 @@ public:
     }
     void fixed(std::string_view name, std::string_view) { take(name); }
     /// The member has a value that cannot be.
-    void refuse(std::string_view name, std::string_view expected);
+    void refuse(std::string_view name, Text expected);
     void failMissing(std::string_view name) const;
 
 private:
@@ -162,7 +162,7 @@ template<class Frame>
 void readValue(const Place& at, PointIn<Frame>& point) {
     const JsonTree& tree = at.state.tree;
     if (at.kind() != JsonKind::Array || tree.childCount(at.node) != 2)
-        return at.failExpecting("a point such as [\"1 in\", \"2 in\"]");
+        return at.failExpecting(text("a point such as [\"1 in\", \"2 in\"]"));
     WrittenLength x;
     WrittenLength y;
     const NodeIndex first = tree.firstChild(at.node);
@@ -190,7 +190,7 @@ void readValue(const Place& at, std::vector<T>& list) {
     }
 }
 
-inline constexpr std::string_view eitherAllOrEach = "no side beside \"all\"";
+inline constexpr Text eitherAllOrEach = text("no side beside \"all\"");
 
 /// Either "all" or each of the four.
 template<class T>

@@ -14,53 +14,57 @@ namespace {
 constexpr unsigned parseFlags = rapidjson::kParseInsituFlag | rapidjson::kParseStopWhenDoneFlag |
                                 rapidjson::kParseNumbersAsStringsFlag;
 
+constexpr Text outOfRange = text("the number is out of range");
+constexpr Text loneSurrogate =
+    text("expected both halves of a character, found a lone surrogate escape");
+
 /// What the grammar would have had there; empty where something found is the trouble.
-std::string expectedInstead(rapidjson::ParseErrorCode code) {
+Phrase expectedInstead(rapidjson::ParseErrorCode code) {
     switch (code) {
     case rapidjson::kParseErrorDocumentEmpty:
     case rapidjson::kParseErrorValueInvalid:
-        return "a value";
+        return text("a value");
     case rapidjson::kParseErrorObjectMissName:
-        return "a member's name in double quotes";
+        return text("a member's name in double quotes");
     case rapidjson::kParseErrorObjectMissColon:
-        return "':' after the member's name";
+        return text("':' after the member's name");
     case rapidjson::kParseErrorObjectMissCommaOrCurlyBracket:
-        return "',' or '}'";
+        return text("',' or '}'");
     case rapidjson::kParseErrorArrayMissCommaOrSquareBracket:
-        return "',' or ']'";
+        return text("',' or ']'");
     case rapidjson::kParseErrorStringMissQuotationMark:
-        return "the closing '\"' of a text";
+        return text("the closing '\"' of a text");
     case rapidjson::kParseErrorNumberMissFraction:
-        return "a digit after the decimal point";
+        return text("a digit after the decimal point");
     case rapidjson::kParseErrorNumberMissExponent:
-        return "a digit after the exponent's 'e'";
+        return text("a digit after the exponent's 'e'");
     default:
         return {};
     }
 }
 
-TreeFault faultOf(rapidjson::ParseErrorCode code, std::size_t offset, std::string_view text) {
+TreeFault faultOf(rapidjson::ParseErrorCode code, std::size_t offset, std::string_view json) {
     TreeFault fault{offset, 0, {}, {}};
-    const std::string expected = expectedInstead(code);
+    const Phrase expected = expectedInstead(code);
     if (!expected.empty()) {
-        fault.what = "expected " + expected + ", found " + characterAt(text, offset);
+        fault.what = phrase("expected %1, found %2", expected, characterAt(json, offset));
         return fault;
     }
     switch (code) {
     case rapidjson::kParseErrorNumberTooBig:
-        fault.what = "the number is out of range";
+        fault.what = outOfRange;
         break;
     case rapidjson::kParseErrorStringUnicodeSurrogateInvalid:
-        fault.what = "expected both halves of a character, found a lone surrogate escape";
+        fault.what = loneSurrogate;
         break;
     case rapidjson::kParseErrorStringUnicodeEscapeInvalidHex:
-        fault.what = "expected four hexadecimal digits after \\u";
+        fault.what = text("expected four hexadecimal digits after \\u");
         break;
     default:
-        if (offset < text.size() && text[offset] == '\\')
-            fault.what = "unknown escape in a text";
+        if (offset < json.size() && json[offset] == '\\')
+            fault.what = text("unknown escape in a text");
         else
-            fault.what = "expected plain text, found a control character";
+            fault.what = text("expected plain text, found a control character");
     }
     return fault;
 }
@@ -96,8 +100,8 @@ std::optional<TreeFault> TreeBuilder::build() {
     if (stream.Tell() != m_tree.m_text.size())
         return TreeFault{stream.Tell(),
                          0,
-                         "expected the end of the file, found " +
-                             characterAt(m_tree.m_text, stream.Tell()),
+                         phrase("expected the end of the file, found %1",
+                                characterAt(m_tree.m_text, stream.Tell())),
                          {}};
     return std::nullopt;
 }
@@ -114,7 +118,7 @@ TreeFault TreeBuilder::faultWithin(TreeFault fault) {
     return fault;
 }
 
-bool TreeBuilder::fail(std::size_t offset, std::string what, std::string remedy) {
+bool TreeBuilder::fail(std::size_t offset, Phrase what, Phrase remedy) {
     m_fault = TreeFault{offset, 0, std::move(what), std::move(remedy)};
     return false;
 }
@@ -152,20 +156,19 @@ bool TreeBuilder::Bool(bool value) {
                  : scalar(JsonKind::False, position() - 5, 0);
 }
 
-bool TreeBuilder::RawNumber(const char* text, std::uint32_t length, bool) {
-    if (!isInRange({text, length}))
-        return fail(offsetOf(text), "the number is out of range");
-    return scalar(JsonKind::Number, offsetOf(text), length);
+bool TreeBuilder::RawNumber(const char* number, std::uint32_t length, bool) {
+    if (!isInRange({number, length}))
+        return fail(offsetOf(number), outOfRange);
+    return scalar(JsonKind::Number, offsetOf(number), length);
 }
 
 bool TreeBuilder::isTextFine(std::size_t begin, std::uint32_t length) {
     if (length > m_limits.stringBytes)
-        return fail(begin - 1,
-                    "the text is longer than " + std::to_string(m_limits.stringBytes) + " bytes");
+        return fail(begin - 1, phrase("the text is longer than %1 bytes",
+                                      std::to_string(m_limits.stringBytes)));
     // The whole file is UTF-8; only an escape can have made something else.
     if (m_hasEscapes && firstBadUtf8({m_tree.m_decoded.get() + begin, length}))
-        return fail(begin - 1,
-                    "expected both halves of a character, found a lone surrogate escape");
+        return fail(begin - 1, loneSurrogate);
     return true;
 }
 
@@ -186,8 +189,8 @@ bool TreeBuilder::Key(const char* text, std::uint32_t length, bool) {
 
 bool TreeBuilder::open(JsonKind kind) {
     if (m_open.size() == m_limits.depth)
-        return fail(position() - 1,
-                    "lists and objects lie more than " + std::to_string(m_limits.depth) + " deep");
+        return fail(position() - 1, phrase("lists and objects lie more than %1 deep",
+                                           std::to_string(m_limits.depth)));
     begin(kind, position() - 1);
     m_open.push_back(static_cast<NodeIndex>(m_tree.m_nodes.size() - 1));
     return true;
@@ -219,8 +222,8 @@ bool TreeBuilder::EndObject(std::uint32_t members) {
     m_tree.m_nodes[object].next = static_cast<NodeIndex>(m_tree.m_nodes.size());
     if (const NodeIndex twice = nameTwice(object, members); twice != noNode)
         return fail(m_tree.m_nodes[twice].nameBegin - 1,
-                    "the member \"" + std::string(m_tree.name(twice)) + "\" stands twice",
-                    "take one of them out");
+                    phrase("the member \"%1\" stands twice", std::string(m_tree.name(twice))),
+                    text("take one of them out"));
     return close(members);
 }
 

@@ -13,8 +13,8 @@ namespace frontwright::documents {
 struct TreeFault {
     std::size_t offset = 0;
     NodeIndex within = 0; ///< the innermost value begun so far
-    std::string what;
-    std::string remedy;
+    Phrase what;
+    Phrase remedy;
 };
 
 /// Takes the parser's events and lays the nodes down. Its public functions down to `EndArray` are
@@ -32,7 +32,7 @@ public:
     bool Int64(std::int64_t) { return false; }
     bool Uint64(std::uint64_t) { return false; }
     bool Double(double) { return false; }
-    bool RawNumber(const char* text, std::uint32_t length, bool);
+    bool RawNumber(const char* number, std::uint32_t length, bool);
     bool String(const char* text, std::uint32_t length, bool);
     bool StartObject();
     bool Key(const char* text, std::uint32_t length, bool);
@@ -47,7 +47,7 @@ private:
     bool scalar(JsonKind kind, std::size_t offset, std::uint32_t length);
     bool open(JsonKind kind);
     bool close(std::uint32_t children);
-    bool fail(std::size_t offset, std::string what, std::string remedy = {});
+    bool fail(std::size_t offset, Phrase what, Phrase remedy = {});
     bool isTextFine(std::size_t begin, std::uint32_t length);
     NodeIndex nameTwice(NodeIndex object, std::uint32_t members) const;
     TreeFault faultWithin(TreeFault fault);

@@ -8,9 +8,9 @@ std::span<const UpgradeStep> caseUpgrades() {
     return {};
 }
 
-Result<std::string> upgraded(std::string_view text, Version version, Version ours,
+Result<std::string> upgraded(std::string_view json, Version version, Version ours,
                              std::span<const UpgradeStep> steps) {
-    std::string current(text);
+    std::string current(json);
     while (version < ours) {
         const auto step = std::find_if(steps.begin(), steps.end(),
                                        [&](const UpgradeStep& s) { return s.from == version; });
@@ -23,10 +23,10 @@ Result<std::string> upgraded(std::string_view text, Version version, Version our
         version = step->to;
     }
     if (version.major < ours.major)
-        return Error{"",
-                     "the file has version " + textOf(version) + ", which leads to version " +
-                         textOf(ours) + " by no known way",
-                     ""};
+        return Error{{},
+                     phrase("the file has version %1, which leads to version %2 by no known way",
+                            textOf(version), textOf(ours)),
+                     {}};
     return current;
 }
 

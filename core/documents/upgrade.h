@@ -21,7 +21,7 @@ std::span<const UpgradeStep> caseUpgrades();
 /// Takes a document of an older version to `ours`, step by step, in memory. A minor version without
 /// a step of its own needs none: what it added has a value where it is missing. Error: there is no
 /// way from that version, or a step failed.
-Result<std::string> upgraded(std::string_view text, Version version, Version ours,
+Result<std::string> upgraded(std::string_view json, Version version, Version ours,
                              std::span<const UpgradeStep> steps);
 
 } // namespace frontwright::documents

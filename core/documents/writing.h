@@ -71,7 +71,7 @@ public:
     void millionths(std::string_view name, std::int64_t value);
     /// `value`, unless another one was kept: a newer version's number.
     void fixed(std::string_view name, std::string_view value);
-    void refuse(std::string_view, std::string_view) {}
+    void refuse(std::string_view, Text) {}
     /// Writes what was kept of this object, and ends it.
     void finish();
 

@@ -38,9 +38,11 @@ RegionPtr withNewIds(const Region& region, Project& project) {
 std::optional<Error> tooMuch(const Project& project, const Region& bank, std::size_t levelsAbove) {
     if (levelsAbove + static_cast<std::size_t>(depthOf(bank)) >
         static_cast<std::size_t>(deepestDivisions))
-        return Error{"", "divisions lie at most " + std::to_string(deepestDivisions) + " deep", ""};
+        return Error{
+            {}, phrase("divisions lie at most %1 deep", std::to_string(deepestDivisions)), {}};
     if (openingCount(*project.casework.divisions) + openingCount(bank) - 1 > mostOpenings)
-        return Error{"", "a case holds at most " + std::to_string(mostOpenings) + " openings", ""};
+        return Error{
+            {}, phrase("a case holds at most %1 openings", std::to_string(mostOpenings)), {}};
     return std::nullopt;
 }
 
@@ -49,7 +51,7 @@ bool isWithin(TreePathView path, const Split* split) {
 }
 
 Error standsInNoBank() {
-    return {"", "the opening does not stand in a bank", "choose one between rails"};
+    return {{}, text("the opening does not stand in a bank"), text("choose one between rails")};
 }
 
 /// `region` divided like `divisions`; what was in it goes.
@@ -112,7 +114,8 @@ Result<Project> copyDivisions(const Project& project, OpeningId from, OpeningId 
     if (!target)
         return noSuchOpening();
     if (isWithin(*target, place.value().split))
-        return Error{"", "both openings stand in the same bank", "choose an opening of another"};
+        return Error{
+            {}, text("both openings stand in the same bank"), text("choose an opening of another")};
     auto changed = pasted(project, *target, regionAt(project.casework, place.value().path));
     return changed.ok() ? laidOut(std::move(changed).value()) : changed;
 }

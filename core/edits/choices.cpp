@@ -30,12 +30,12 @@ Result<Project> setChecked(const Project& project, EditTarget target, const Valu
     return setFor(project, target, value, ofCase, ofOpening);
 }
 
-Result<Project> setText(const Project& project, std::string_view what, std::string_view text,
+Result<Project> setText(const Project& project, Text what, std::string_view typed,
                         std::string Project::*where) {
-    if (std::optional<Error> error = impossibleText(what, text))
+    if (std::optional<Error> error = impossibleText(what, typed))
         return std::move(*error);
     Project changed = project;
-    changed.*where = text;
+    changed.*where = typed;
     return changed;
 }
 
@@ -55,7 +55,7 @@ Result<Project> setFrontFit(const Project& project, EditTarget target, Side side
 }
 
 Result<Project> setThickness(const Project& project, EditTarget target, WrittenLength thickness) {
-    if (std::optional<Error> error = notPositive("the thickness of a front", thickness))
+    if (std::optional<Error> error = notPositive(text("the thickness of a front"), thickness))
         return std::move(*error);
     return setFor(project, target, thickness, &FrontDefaults::thickness, &FrontChoices::thickness);
 }
@@ -110,7 +110,7 @@ Result<Project> clearFrontFit(const Project& project, OpeningId id, Side side) {
 }
 
 Result<Project> setStock(const Project& project, EditTarget target, const Stock& stock) {
-    if (std::optional<Error> error = impossibleText("the species", stock.species))
+    if (std::optional<Error> error = impossibleText(text("the species"), stock.species))
         return std::move(*error);
     return setFor(project, target, stock, &FrontDefaults::stock, &FrontChoices::stock);
 }
@@ -141,22 +141,22 @@ Result<Project> setLimits(const Project& project, const Limits& limits) {
 Result<Project> setStyle(const Project& project, LengthStyle style) {
     const int n = style.denominator;
     if (n != 8 && n != 16 && n != 32 && n != 64)
-        return Error{"", "inches are shown in 8ths, 16ths, 32nds or 64ths", ""};
+        return Error{{}, text("inches are shown in 8ths, 16ths, 32nds or 64ths"), {}};
     Project changed = project;
     changed.style = style;
     return changed;
 }
 
 Result<Project> setTitle(const Project& project, std::string_view title) {
-    return setText(project, "the title", title, &Project::title);
+    return setText(project, text("the title"), title, &Project::title);
 }
 
 Result<Project> setNote(const Project& project, std::string_view note) {
-    return setText(project, "the note", note, &Project::note);
+    return setText(project, text("the note"), note, &Project::note);
 }
 
 Result<Project> renameOpening(const Project& project, OpeningId id, std::string_view name) {
-    if (std::optional<Error> error = impossibleText("the name", name))
+    if (std::optional<Error> error = impossibleText(text("the name"), name))
         return std::move(*error);
     return changeOpening(project, id, [name](Opening opening) {
         opening.name = name;
@@ -170,13 +170,13 @@ CaseMeasures measuresOf(const Case& casework) {
 
 Result<Project> setCase(const Project& project, const CaseMeasures& measures) {
     for (const Side side : allSides)
-        if (auto error = negative("the width of a frame member", measures.frame[side]))
+        if (auto error = negative(text("the width of a frame member"), measures.frame[side]))
             return std::move(*error);
-    if (auto error = notPositive("the thickness of the frame", measures.frameThickness))
+    if (auto error = notPositive(text("the thickness of the frame"), measures.frameThickness))
         return std::move(*error);
-    if (auto error = notPositive("the depth of the case", measures.depth))
+    if (auto error = notPositive(text("the depth of the case"), measures.depth))
         return std::move(*error);
-    if (auto error = notPositive("the grid", measures.grid))
+    if (auto error = notPositive(text("the grid"), measures.grid))
         return std::move(*error);
     Project changed = project;
     changed.casework.frame = measures.frame;

@@ -17,9 +17,9 @@ std::optional<Error> impossible(const MountingSpec&);
 std::optional<Error> impossible(const HardwareSpec&);
 std::optional<Error> impossible(const Limits&);
 /// A name, a title, a note: at most 10 000 bytes in one line.
-std::optional<Error> impossibleText(std::string_view what, std::string_view text);
+std::optional<Error> impossibleText(Text what, std::string_view typed);
 
-std::optional<Error> notPositive(std::string_view what, Length length);
-std::optional<Error> negative(std::string_view what, Length length);
+std::optional<Error> notPositive(Text what, Length length);
+std::optional<Error> negative(Text what, Length length);
 
 } // namespace frontwright

@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <string_view>
 
 namespace frontwright {
 namespace {
@@ -16,16 +15,40 @@ namespace {
 /// Which side of a member, in listed order: before is left of it or above it.
 enum class Before : std::uint8_t { Yes, No };
 
-std::string_view sideWords(Direction direction, Before before) {
+/// What is told of the openings on one side of a member.
+struct SideTexts {
+    Text tooSmall; ///< %1: the least opening
+    Text locked;
+    Text graduated;
+};
+constexpr SideTexts onTheLeft{text("an opening on the left would be under %1 wide"),
+                              text("sizes on the left are locked"),
+                              text("graduated run on the left; end the graduation to move it")};
+constexpr SideTexts onTheRight{text("an opening on the right would be under %1 wide"),
+                               text("sizes on the right are locked"),
+                               text("graduated run on the right; end the graduation to move it")};
+constexpr SideTexts above{text("an opening above would be under %1 high"),
+                          text("sizes above are locked"),
+                          text("graduated run above; end the graduation to move it")};
+constexpr SideTexts below{text("an opening below would be under %1 high"),
+                          text("sizes below are locked"),
+                          text("graduated run below; end the graduation to move it")};
+constexpr Text lockedInside = text("sizes inside the frame are locked");
+constexpr SideTexts insideAcross{
+    text("an opening inside the frame would be under %1 wide"), lockedInside, {}};
+constexpr SideTexts insideUpright{
+    text("an opening inside the frame would be under %1 high"), lockedInside, {}};
+
+const SideTexts& textsFor(Direction direction, Before before) {
     if (direction == Direction::Columns)
-        return before == Before::Yes ? "on the left" : "on the right";
-    return before == Before::Yes ? "above" : "below";
+        return before == Before::Yes ? onTheLeft : onTheRight;
+    return before == Before::Yes ? above : below;
 }
 
 /// How far something may go, and why not further.
 struct Bound {
     std::optional<Length> by; ///< none: no end
-    std::string because;
+    Phrase because;
 };
 struct Bounds {
     Bound backward; ///< by >= 0
@@ -47,7 +70,7 @@ Length downToGrid(Length length, Length grid) {
 /// Puts a wanted move on the grid and holds it within bounds.
 struct HeldMove {
     Length by;
-    std::string because;
+    Phrase because;
 };
 HeldMove held(Length wanted, const Bounds& bounds, Length grid) {
     const Length move = grid > Length() ? onGrid(wanted, grid) : wanted;
@@ -63,30 +86,28 @@ HeldMove held(Length wanted, const Bounds& bounds, Length grid) {
 }
 
 /// How much a region may give, with the reason why not more.
-Bound giving(const SizeRange& range, Length present, const Project& project, Direction direction,
-             std::string_view where) {
+Bound giving(const SizeRange& range, Length present, const Project& project,
+             const SideTexts& texts) {
     const Length least = project.limits.leastOpening;
     return {greatest(present - range.least, Length()),
-            "an opening " + std::string(where) + " would be under " + shown(least, project.style) +
-                (direction == Direction::Rows ? " high" : " wide")};
+            Phrase(texts.tooSmall, {shown(least, project.style)})};
 }
 
-Bound taking(const SizeRange& range, Length present, std::string_view where) {
+Bound taking(const SizeRange& range, Length present, const SideTexts& texts) {
     if (!range.most)
         return {};
-    return {greatest(*range.most - present, Length()),
-            "sizes " + std::string(where) + " are locked"};
+    return {greatest(*range.most - present, Length()), texts.locked};
 }
 
 /// The nearest child on one side of a member that can change its size; none, with the reason.
 struct Taker {
     std::optional<std::size_t> child;
     SizeRange range;
-    std::string because;
+    Phrase because;
 };
 
 Taker nearestTaker(const Project& project, const Split& split, std::size_t member, Before before) {
-    const std::string where(sideWords(split.direction, before));
+    const SideTexts& texts = textsFor(split.direction, before);
     const std::size_t count =
         before == Before::Yes ? member + 1 : split.children.size() - member - 1;
     bool isGraduated = false;
@@ -101,13 +122,10 @@ Taker nearestTaker(const Project& project, const Split& split, std::size_t membe
         if (!range.isRigid())
             return {i, range, {}};
     }
-    return {std::nullopt,
-            {},
-            isGraduated ? "graduated run " + where + "; end the graduation to move it"
-                        : "sizes " + where + " are locked"};
+    return {std::nullopt, {}, isGraduated ? texts.graduated : texts.locked};
 }
 
-DragOutcome unmoved(const Project& project, std::string because) {
+DragOutcome unmoved(const Project& project, Phrase because) {
     return {project, Length(), std::move(because)};
 }
 
@@ -121,12 +139,12 @@ Bounds memberBounds(const Project& project, const SizedPlace& sized, const Taker
     const Direction direction = sized.place.split->direction;
     const Length first = sized.sizes[*before.child];
     const Length second = sized.sizes[*after.child];
-    const auto beforeWords = sideWords(direction, Before::Yes);
-    const auto afterWords = sideWords(direction, Before::No);
-    return {tighter(giving(before.range, first, project, direction, beforeWords),
-                    taking(after.range, second, afterWords)),
-            tighter(giving(after.range, second, project, direction, afterWords),
-                    taking(before.range, first, beforeWords))};
+    const SideTexts& beforeTexts = textsFor(direction, Before::Yes);
+    const SideTexts& afterTexts = textsFor(direction, Before::No);
+    return {tighter(giving(before.range, first, project, beforeTexts),
+                    taking(after.range, second, afterTexts)),
+            tighter(giving(after.range, second, project, afterTexts),
+                    taking(before.range, first, beforeTexts))};
 }
 
 Result<DragOutcome> dragBetween(const Project& project, MemberPlace place, Length delta) {
@@ -173,11 +191,12 @@ Result<DragOutcome> dragOuter(const Project& project, Side side, Length delta) {
     const Length room = isLeftOrRight(side) ? inside.width() : inside.height();
     const SizeRange range =
         sizeRange(*casework.divisions, direction, project.limits.leastOpening, casework.grid);
-    const Bound byWidth{greatest(casework.frame[side].length - casework.grid.length, Length()),
-                        "the member would be under " + shown(casework.grid, project.style) +
-                            " wide"};
-    const Bounds bounds{tighter(byWidth, taking(range, room, "inside the frame")),
-                        giving(range, room, project, direction, "inside the frame")};
+    const Bound byWidth{
+        greatest(casework.frame[side].length - casework.grid.length, Length()),
+        phrase("the member would be under %1 wide", shown(casework.grid, project.style))};
+    const SideTexts& texts = isLeftOrRight(side) ? insideAcross : insideUpright;
+    const Bounds bounds{tighter(byWidth, taking(range, room, texts)),
+                        giving(range, room, project, texts)};
     HeldMove move = held(growsForward ? delta : -delta, bounds, casework.grid);
     if (move.by.isZero())
         return unmoved(project, std::move(move.because));

@@ -41,8 +41,9 @@ Result<std::vector<std::size_t>> siblings(const Split& split, std::span<const Op
         if (standsFor(*split.children[i].region, ids, split.direction, count))
             children.push_back(i);
     if (count != ids.size())
-        return Error{"", "the openings do not stand side by side in one split",
-                     "choose openings of one row or of one bank"};
+        return Error{{},
+                     text("the openings do not stand side by side in one split"),
+                     text("choose openings of one row or of one bank")};
     return children;
 }
 
@@ -66,7 +67,7 @@ std::optional<Error> graduationError(const Graduation& graduation) {
     if (geometric == nullptr ||
         (geometric->ratioMillionths > 0 && geometric->ratioMillionths <= greatestRatioMillionths))
         return std::nullopt;
-    return Error{"", "the ratio of a graduated run must be more than 0 and at most 1000", ""};
+    return Error{{}, text("the ratio of a graduated run must be more than 0 and at most 1000"), {}};
 }
 
 } // namespace
@@ -74,7 +75,7 @@ std::optional<Error> graduationError(const Graduation& graduation) {
 Result<Project> makeEqual(const Project& project, std::span<const OpeningId> openings,
                           Direction direction) {
     if (openings.empty())
-        return Error{"", "no opening is chosen", "choose the openings to make equal"};
+        return Error{{}, text("no opening is chosen"), text("choose the openings to make equal")};
     auto found = sizedPlace(project.casework, openings.front(), direction);
     if (!found.ok())
         return found.error();
@@ -86,8 +87,9 @@ Result<Project> makeEqual(const Project& project, std::span<const OpeningId> ope
     const std::vector<std::size_t> equals =
         openings.size() == 1 ? unlockedChildren(split) : std::move(chosen).value();
     if (equals.size() < 2)
-        return Error{"", "there is nothing to be equal to: the other sizes are locked",
-                     "choose at least two openings, or unlock one"};
+        return Error{{},
+                     text("there is nothing to be equal to: the other sizes are locked"),
+                     text("choose at least two openings, or unlock one")};
     const bool breaksRun =
         std::ranges::any_of(equals, [&](std::size_t i) { return isPlace(split.children[i]); });
     if (breaksRun)
@@ -109,8 +111,9 @@ Result<Project> graduate(const Project& project, OpeningId id, Direction directi
         return place.error();
     Split split = *place.value().split;
     if (unlockedChildren(split).size() < 2)
-        return Error{"", "fewer than two sizes are left to graduate: the others are locked",
-                     "unlock them first"};
+        return Error{{},
+                     text("fewer than two sizes are left to graduate: the others are locked"),
+                     text("unlock them first")};
     for (Child& child : split.children)
         if (isFlexible(child.rule))
             child.rule = GraduatedPlace{};
@@ -125,7 +128,7 @@ Result<Project> endGraduation(const Project& project, OpeningId id, Direction di
     const SizedPlace& sized = found.value();
     Split split = *sized.place.split;
     if (!split.graduation)
-        return Error{"", "the opening does not stand in a graduated run", ""};
+        return Error{{}, text("the opening does not stand in a graduated run"), {}};
     turnRunIntoShares(split);
     keepSizes(split, sized.sizes, sized.total, project.casework.grid);
     return laidOut(withSplit(project, sized.place.path, std::move(split)));

@@ -130,8 +130,9 @@ std::optional<Error> runChanges(const Split& split, std::span<const Length> size
         const Length rounding = i == taker ? remainder : grid;
         if (std::holds_alternative<GraduatedPlace>(split.children[i].rule) &&
             (now.value()[i] - sizes[i]).magnitude() > rounding)
-            return Error{"", "the graduated run in the same split would change its sizes",
-                         "end the graduation first"};
+            return Error{{},
+                         text("the graduated run in the same split would change its sizes"),
+                         text("end the graduation first")};
     }
     return std::nullopt;
 }

@@ -41,8 +41,9 @@ std::optional<Error> mirrorRun(std::optional<Graduation>& graduation) {
     std::int64_t& ratio = std::get<GeometricRun>(*graduation).ratioMillionths;
     const std::int64_t turned = reciprocal(ratio);
     if (turned <= 0 || reciprocal(turned) != ratio)
-        return Error{"", "columns that grow by this ratio cannot be mirrored exactly",
-                     "end the graduation first; the sizes stay"};
+        return Error{{},
+                     text("columns that grow by this ratio cannot be mirrored exactly"),
+                     text("end the graduation first; the sizes stay")};
     ratio = turned;
     return std::nullopt;
 }
@@ -123,12 +124,12 @@ Result<Project> mirrorRegion(const Project& project, const Plan& plan,
                      : *path;
     }
     if (!common)
-        return Error{"", "nothing is chosen to mirror", "choose openings"};
+        return Error{{}, text("nothing is chosen to mirror"), text("choose openings")};
     while (!common->empty() && !hasColumns(regionAt(project.casework, *common)))
         common->pop_back();
     const Region& region = regionAt(project.casework, *common);
     if (!hasColumns(region))
-        return Error{"", "there are no columns to mirror", "split into columns first"};
+        return Error{{}, text("there are no columns to mirror"), text("split into columns first")};
     auto turned = mirrored(region, plan);
     if (!turned.ok())
         return turned.error();

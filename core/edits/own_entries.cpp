@@ -12,7 +12,7 @@ namespace frontwright {
 
 namespace {
 
-using Sizes = std::initializer_list<std::pair<std::string_view, Length>>;
+using Sizes = std::initializer_list<std::pair<Text, Length>>;
 
 std::optional<Error> firstNotPositive(Sizes sizes) {
     for (const auto& [what, size] : sizes)
@@ -23,72 +23,74 @@ std::optional<Error> firstNotPositive(Sizes sizes) {
 
 std::optional<Error> impossibleLengths(const std::vector<Length>& lengths) {
     if (!lengths.empty() && lengths.front() <= Length{})
-        return Error{"", "a stocked length must be more than 0", ""};
+        return Error{{}, text("a stocked length must be more than 0"), {}};
     if (!std::is_sorted(lengths.begin(), lengths.end(), std::less_equal<>()))
-        return Error{"", "stocked lengths must ascend, each of them once",
-                     "write the shortest first"};
+        return Error{{},
+                     text("stocked lengths must ascend, each of them once"),
+                     text("write the shortest first")};
     return std::nullopt;
 }
 
 std::optional<Error> impossibleEntry(const WoodScrew& screw) {
     if (auto error = firstNotPositive(
-            {{"the shank's diameter", screw.shankDiameter},
-             {"the head's diameter", screw.headDiameter},
-             {"the head's height", screw.headHeight},
-             {"the clearance hole", screw.clearanceHole},
-             {"the pilot hole", screw.pilotHole},
-             {"the root's diameter", screw.rootDiameter.value_or(screw.shankDiameter)}}))
+            {{text("the shank's diameter"), screw.shankDiameter},
+             {text("the head's diameter"), screw.headDiameter},
+             {text("the head's height"), screw.headHeight},
+             {text("the clearance hole"), screw.clearanceHole},
+             {text("the pilot hole"), screw.pilotHole},
+             {text("the root's diameter"), screw.rootDiameter.value_or(screw.shankDiameter)}}))
         return error;
     if (screw.rootDiameter && *screw.rootDiameter > screw.shankDiameter)
-        return Error{"", "the root cannot be thicker than the shank", ""};
+        return Error{{}, text("the root cannot be thicker than the shank"), {}};
     return impossibleLengths(screw.lengths);
 }
 
 std::optional<Error> impossibleEntry(const Bolt& bolt) {
-    if (auto error = firstNotPositive({{"the thread's diameter", bolt.majorDiameter},
-                                       {"the head's diameter", bolt.headDiameter},
-                                       {"the head's height", bolt.headHeight},
-                                       {"the clearance hole", bolt.clearanceHole}}))
+    if (auto error = firstNotPositive({{text("the thread's diameter"), bolt.majorDiameter},
+                                       {text("the head's diameter"), bolt.headDiameter},
+                                       {text("the head's height"), bolt.headHeight},
+                                       {text("the clearance hole"), bolt.clearanceHole}}))
         return error;
     return impossibleLengths(bolt.lengths);
 }
 
 std::optional<Error> impossibleEntry(const HardwareForm& form) {
     if (form.holes.empty())
-        return Error{"", "a handle has one hole at least", ""};
+        return Error{{}, text("a handle has one hole at least"), {}};
     if (form.leastEngagement > form.threadDepth)
-        return Error{"", "the least engagement cannot be more than the thread is deep", ""};
-    return firstNotPositive({{"the base's width", form.footprint.width},
-                             {"the base's height", form.footprint.height},
-                             {"the thread's depth", form.threadDepth},
-                             {"the least engagement", form.leastEngagement}});
+        return Error{{}, text("the least engagement cannot be more than the thread is deep"), {}};
+    return firstNotPositive({{text("the base's width"), form.footprint.width},
+                             {text("the base's height"), form.footprint.height},
+                             {text("the thread's depth"), form.threadDepth},
+                             {text("the least engagement"), form.leastEngagement}});
 }
 
 std::optional<Error> impossibleEntry(const RunnerKind& runner) {
     for (const Length clearance :
          {runner.sideClearance, runner.clearanceBelow, runner.clearanceAbove})
-        if (auto error = negative("a clearance", clearance))
+        if (auto error = negative(text("a clearance"), clearance))
             return error;
     if (runner.rating && *runner.rating <= Mass{})
-        return Error{"", "a rating must be more than 0", "leave it empty where it is not known"};
+        return Error{
+            {}, text("a rating must be more than 0"), text("leave it empty where it is not known")};
     return std::nullopt;
 }
 
 std::optional<Error> impossibleEntry(const Species& wood) {
     if (wood.gravity && (wood.gravity->thousandths < 50 || wood.gravity->thousandths > 1500))
-        return Error{"", "a wood's specific gravity lies between 0.05 and 1.5", ""};
+        return Error{{}, text("a wood's specific gravity lies between 0.05 and 1.5"), {}};
     return std::nullopt;
 }
 
 template<class Entry>
 Result<Project> keep(const Project& project, const Entry& entry,
                      std::vector<Entry> Catalogue::*list) {
-    for (const auto& [what, text] :
-         {std::pair<std::string_view, std::string_view>{"the id", entry.id},
-          {"the name", entry.name}}) {
-        if (text.empty())
-            return Error{"", std::string(what) + " is missing", "give every entry one of its own"};
-        if (auto error = impossibleText(what, text))
+    for (const auto& [what, typed] : {std::pair<Text, std::string_view>{text("the id"), entry.id},
+                                      {text("the name"), entry.name}}) {
+        if (typed.empty())
+            return Error{
+                {}, phrase("%1 is missing", what), text("give every entry one of its own")};
+        if (auto error = impossibleText(what, typed))
             return std::move(*error);
     }
     if (auto error = impossibleEntry(entry))
@@ -109,8 +111,9 @@ Result<Project> drop(const Project& project, std::string_view id,
                      std::vector<Entry> Catalogue::*list) {
     Project changed = project;
     if (std::erase_if(changed.own.*list, [id](const Entry& entry) { return entry.id == id; }) == 0)
-        return Error{"", "there is no entry \"" + std::string(id) + "\" of your own",
-                     "entries that come with the program stay"};
+        return Error{{},
+                     phrase("there is no entry \"%1\" of your own", std::string(id)),
+                     text("entries that come with the program stay")};
     return changed;
 }
 

@@ -53,7 +53,7 @@ Result<PlacedMove> moveOneOfTwo(const Project& project, const FrontPlan& front, 
                                 CasePoint by) {
     HardwareSpec spec = chosenHardware(project, front);
     const FrontPoint centre = front.hardware->handles.at(index).centre;
-    std::string because;
+    Phrase because;
     if (!by.y.isZero()) {
         spec.placing = Placing::FromTop;
         spec.distance = front.rect.height() - (centre.y + by.y);
@@ -63,7 +63,7 @@ Result<PlacedMove> moveOneOfTwo(const Project& project, const FrontPlan& front, 
         const Length fromSide = index == 0 ? x : front.rect.width() - x;
         spec.twoAtPercent =
             std::clamp<std::int64_t>(percentOf(fromSide, front.rect.width()), 1, 49);
-        because = "two handles stand at a whole per cent of the width";
+        because = text("two handles stand at a whole per cent of the width");
     }
     auto moved = setHardware(project, {front.opening}, spec);
     if (!moved.ok())
@@ -85,7 +85,7 @@ Result<PlacedMove> moveHandle(const Project& project, const FrontPlan& front, st
 }
 
 Error noSuchPart() {
-    return {"", "there is no such hole or handle", ""};
+    return {{}, text("there is no such hole or handle"), {}};
 }
 
 } // namespace

@@ -15,20 +15,24 @@ namespace frontwright {
 namespace {
 
 Error noSuchPreset(std::string_view name) {
-    return {"", "there is no preset \"" + std::string(name) + "\"", "choose one that is there"};
+    return {{},
+            phrase("there is no preset \"%1\"", std::string(name)),
+            text("choose one that is there")};
 }
 
 template<class Places>
 using SpecOf = std::remove_cvref_t<decltype(std::declval<FrontDefaults>().*Places::ofCase)>;
 
 std::optional<Error> refusedName(const Project& project, PresetKind kind, std::string_view name) {
-    if (auto error = impossibleText("the name of the preset", name))
+    if (auto error = impossibleText(text("the name of the preset"), name))
         return error;
     if (name.find_first_not_of(' ') == std::string_view::npos)
-        return Error{"", "a preset needs a name", "write what it is for, such as Deep drawers"};
+        return Error{
+            {}, text("a preset needs a name"), text("write what it is for, such as Deep drawers")};
     if (hasPreset(project.presets, kind, name))
-        return Error{"", "there is already a preset \"" + std::string(name) + "\"",
-                     "choose another name"};
+        return Error{{},
+                     phrase("there is already a preset \"%1\"", std::string(name)),
+                     text("choose another name")};
     return std::nullopt;
 }
 
@@ -207,7 +211,8 @@ Result<Project> changePreset(const Project& project, std::string_view name,
 Result<Project> changePresetTo(const Project& project, EditTarget target, PresetKind kind) {
     const PresetOrigin from = originOf(project, target, kind);
     if (from.origin != Origin::Departs)
-        return Error{"", "it departs from no preset", "change it first, then the preset to it"};
+        return Error{
+            {}, text("it departs from no preset"), text("change it first, then the preset to it")};
     return withPlaces(kind, [&](auto places) {
         return changedPreset(project, from.preset, heldBy(project, target, places));
     });

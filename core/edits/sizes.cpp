@@ -10,10 +10,10 @@ namespace frontwright {
 namespace {
 
 Error lockedSiblings(Direction direction) {
-    return {"",
-            std::string("all other ") + (direction == Direction::Rows ? "rows" : "columns") +
-                " of this split are locked",
-            "unlock one of them first"};
+    return {{},
+            direction == Direction::Rows ? text("all other rows of this split are locked")
+                                         : text("all other columns of this split are locked"),
+            text("unlock one of them first")};
 }
 
 /// The other shares of a split, nearest first; of two equally near the one listed later first.
@@ -70,14 +70,14 @@ Length distribute(const Project& project, SizedPlace& sized, Length room) {
 
 Error noRoomAround(const Project& project, Length wanted, Length left) {
     if (left > Length())
-        return {"", shown(left, project.style) + " would be left over: the other sizes are locked",
-                "unlock one of them first"};
-    return {"",
-            shown(-left, project.style) +
-                " of room is missing beside the locked sizes and the "
-                "least openings of " +
-                shown(project.limits.leastOpening, project.style),
-            "at most " + shown(wanted + left, project.style) + " has room here"};
+        return {
+            {},
+            phrase("%1 would be left over: the other sizes are locked", shown(left, project.style)),
+            text("unlock one of them first")};
+    return {{},
+            phrase("%1 of room is missing beside the locked sizes and the least openings of %2",
+                   shown(-left, project.style), shown(project.limits.leastOpening, project.style)),
+            phrase("at most %1 has room here", shown(wanted + left, project.style))};
 }
 
 /// A run takes what a new fixed size leaves it, by its own rule.
@@ -94,7 +94,7 @@ Result<Project> sizeBesideRun(const Project& project, const SizePlace& place, Wr
 Result<Project> setOpeningSize(const Project& project, OpeningId id, Direction direction,
                                WrittenLength size) {
     if (size.length <= Length())
-        return Error{"", "the size of an opening must be more than 0", ""};
+        return Error{{}, text("the size of an opening must be more than 0"), {}};
     auto place = sizePlace(project.casework, id, direction);
     if (!place.ok())
         return place.error();
@@ -123,7 +123,7 @@ Result<Project> setOpeningSize(const Project& project, OpeningId id, Direction d
 
 Result<Project> setMemberWidth(const Project& project, MemberId id, WrittenLength width) {
     if (width.length <= Length())
-        return Error{"", "the width of a member must be more than 0", ""};
+        return Error{{}, text("the width of a member must be more than 0"), {}};
     Project changed = project;
     PerSide<WrittenLength>& frame = changed.casework.frame;
     if (id == leftStile)
@@ -157,8 +157,9 @@ Result<Project> setHold(const Project& project, OpeningId id, Direction directio
     if (isFixed == (hold == Hold::Locked))
         return project;
     if (std::holds_alternative<GraduatedPlace>(rule))
-        return Error{"", "the opening has its place in a graduated run",
-                     "end the graduation first"};
+        return Error{{},
+                     text("the opening has its place in a graduated run"),
+                     text("end the graduation first")};
     if (hold == Hold::Locked)
         rule = FixedSize{sized.sizes[child]};
     else
@@ -179,7 +180,7 @@ Hold holdOf(const Project& project, OpeningId id, Direction direction) {
 
 Result<Project> setCaseSize(const Project& project, WrittenLength width, WrittenLength height) {
     if (width.length <= Length() || height.length <= Length())
-        return Error{"", "the size of a case must be more than 0", ""};
+        return Error{{}, text("the size of a case must be more than 0"), {}};
     Project changed = project;
     changed.casework.width = width;
     changed.casework.height = height;

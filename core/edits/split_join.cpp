@@ -154,22 +154,25 @@ Stretch stretchOf(const Split& split, std::span<const OpeningId> openings) {
 
 std::optional<Error> splitError(const Project& project, int count, WrittenLength memberWidth) {
     if (count < 2)
-        return Error{"", "an opening is split into at least two", ""};
+        return Error{{}, text("an opening is split into at least two"), {}};
     if (memberWidth.length <= Length())
-        return Error{"", "the width of a member must be more than 0", ""};
+        return Error{{}, text("the width of a member must be more than 0"), {}};
     const auto more = static_cast<std::size_t>(count) - 1;
     if (more > mostOpenings || openingCount(*project.casework.divisions) + more > mostOpenings)
-        return Error{"", "a case holds at most " + std::to_string(mostOpenings) + " openings",
-                     "split into fewer"};
+        return Error{{},
+                     phrase("a case holds at most %1 openings", std::to_string(mostOpenings)),
+                     text("split into fewer")};
     return std::nullopt;
 }
 
 Error partsTooSmall(const Project& project, Length smallest, Direction direction) {
-    return {"",
-            "each opening would be " + shown(smallest, project.style) +
-                (direction == Direction::Rows ? " high" : " wide") + ", under the least of " +
-                shown(project.limits.leastOpening, project.style),
-            "split into fewer, or take narrower members"};
+    const std::string size = shown(smallest, project.style);
+    const std::string least = shown(project.limits.leastOpening, project.style);
+    return {{},
+            direction == Direction::Rows
+                ? phrase("each opening would be %1 high, under the least of %2", size, least)
+                : phrase("each opening would be %1 wide, under the least of %2", size, least),
+            text("split into fewer, or take narrower members")};
 }
 
 } // namespace
@@ -198,8 +201,8 @@ Result<Project> splitOpening(const Project& project, OpeningId id, Direction dir
                                demandOf(*path->back().split).places == 0;
     if (!joinsSiblings) {
         if (path->size() >= static_cast<std::size_t>(deepestDivisions))
-            return Error{"", "divisions lie at most " + std::to_string(deepestDivisions) + " deep",
-                         ""};
+            return Error{
+                {}, phrase("divisions lie at most %1 deep", std::to_string(deepestDivisions)), {}};
         return laidOut(withSplit(changed, *path, std::move(parts)));
     }
     const auto sized = sizedPlace(project.casework, id, direction);
@@ -211,8 +214,9 @@ Result<Project> splitOpening(const Project& project, OpeningId id, Direction dir
 
 Result<Project> removeMember(const Project& project, MemberId id) {
     if (id.number < firstFreeId)
-        return Error{"", "the outer members of the frame hold the case together",
-                     "make it narrower instead"};
+        return Error{{},
+                     text("the outer members of the frame hold the case together"),
+                     text("make it narrower instead")};
     std::optional<MemberPlace> place = placeOf(project.casework, id);
     if (!place)
         return noSuchMember();
@@ -226,7 +230,8 @@ Result<Project> joinOpenings(const Project& project, std::span<const OpeningId> 
     const auto repeated = std::ranges::unique(ids);
     ids.erase(repeated.begin(), repeated.end());
     if (ids.size() < 2)
-        return Error{"", "one opening is not enough to join", "choose at least two neighbours"};
+        return Error{
+            {}, text("one opening is not enough to join"), text("choose at least two neighbours")};
     if (chosenIn(*project.casework.divisions, ids) != ids.size())
         return noSuchOpening();
     SizePlace place;
@@ -240,8 +245,9 @@ Result<Project> joinOpenings(const Project& project, std::span<const OpeningId> 
         region = place.split->children[stretch.first].region.get();
     } while (stretch.first == stretch.last && std::holds_alternative<Split>(region->content));
     if (!stretch.isFilled)
-        return Error{"", "the openings do not fill one stretch of a split",
-                     "choose neighbours with everything between them"};
+        return Error{{},
+                     text("the openings do not fill one stretch of a split"),
+                     text("choose neighbours with everything between them")};
     return joinChildren(project, std::move(place), stretch.first, stretch.last);
 }
 

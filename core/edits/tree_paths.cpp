@@ -48,6 +48,16 @@ RegionPtr replacedAt(TreePathView path, RegionPtr region) {
     return region;
 }
 
+Error spansTheCase(Direction direction) {
+    if (direction == Direction::Rows)
+        return {{},
+                text("the opening spans the case's full height"),
+                text("change the height of the case, or split it")};
+    return {{},
+            text("the opening spans the case's full width"),
+            text("change the width of the case, or split it")};
+}
+
 } // namespace
 
 std::optional<TreePath> pathTo(const Case& casework, OpeningId id) {
@@ -129,11 +139,8 @@ Result<SizePlace> sizePlace(const Case& casework, OpeningId id, Direction direct
         return noSuchOpening();
     while (!path->empty() && path->back().split->direction != direction)
         path->pop_back();
-    if (path->empty()) {
-        const std::string size = direction == Direction::Rows ? "height" : "width";
-        return Error{"", "the opening spans the case's full " + size,
-                     "change the " + size + " of the case, or split it"};
-    }
+    if (path->empty())
+        return spansTheCase(direction);
     const TreeStep step = path->back();
     path->pop_back();
     return SizePlace{std::move(*path), step.split, step.child};
@@ -164,10 +171,10 @@ Result<Project> laidOut(Project project) {
 }
 
 Error noSuchOpening() {
-    return {"", "there is no such opening in the case", ""};
+    return {{}, text("there is no such opening in the case"), {}};
 }
 Error noSuchMember() {
-    return {"", "there is no such member in the case", ""};
+    return {{}, text("there is no such member in the case"), {}};
 }
 
 Result<Project> changeOpening(const Project& project, OpeningId id,

@@ -5,8 +5,7 @@
 #include "core/plan/quantity.h"
 #include "core/results/result.h"
 
-#include <string>
-#include <string_view>
+#include <utility>
 
 namespace frontwright::typing {
 
@@ -21,7 +20,7 @@ struct Typing {
     [[nodiscard]] EditTarget target() const { return {front().opening}; }
     [[nodiscard]] Error follows(Phrase from) const {
         return {nameOf(quantity.kind), phrase("follows from %1", std::move(from)),
-                "change that instead"};
+                text("change that instead")};
     }
 };
 
