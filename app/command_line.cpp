@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <utility>
 
 namespace frontwright {
 
@@ -25,12 +26,12 @@ struct Sorted {
     }
 };
 
-Error usage(std::string what) {
-    return {"command line", std::move(what), "see frontwright --help"};
+Error usage(Phrase what) {
+    return {text("command line"), std::move(what), text("see frontwright --help")};
 }
 
-bool isOneOf(const std::string& text, const std::vector<std::string>& names) {
-    return std::find(names.begin(), names.end(), text) != names.end();
+bool isOneOf(const std::string& argument, const std::vector<std::string>& names) {
+    return std::find(names.begin(), names.end(), argument) != names.end();
 }
 
 Result<Sorted> sorted(const std::vector<std::string>& arguments, std::size_t from,
@@ -41,12 +42,12 @@ Result<Sorted> sorted(const std::vector<std::string>& arguments, std::size_t fro
         const std::string& argument = arguments[i];
         if (isOneOf(argument, withValue)) {
             if (i + 1 == arguments.size())
-                return usage(argument + " wants a value");
+                return usage(phrase("%1 wants a value", argument));
             result.values[argument] = arguments[++i];
         } else if (isOneOf(argument, flags)) {
             result.flags.push_back(argument);
         } else if (argument.size() > 1 && argument[0] == '-') {
-            return usage(argument + " is not an option here");
+            return usage(phrase("%1 is not an option here", argument));
         } else {
             result.files.push_back(argument);
         }
@@ -56,13 +57,13 @@ Result<Sorted> sorted(const std::vector<std::string>& arguments, std::size_t fro
 
 Result<std::string> onlyFile(const Sorted& sortedArguments) {
     if (sortedArguments.files.size() != 1)
-        return usage(sortedArguments.files.empty() ? "a case file is wanted"
-                                                   : "only one case file can be given");
+        return usage(sortedArguments.files.empty() ? text("a case file is wanted")
+                                                   : text("only one case file can be given"));
     return sortedArguments.files.front();
 }
 
 Error overTheCase(const std::string& file) {
-    return usage("the case file " + file + " can't be an output too");
+    return usage(phrase("the case file %1 can't be an output too", file));
 }
 
 template<class ReportCommand>
@@ -94,13 +95,13 @@ Result<Command> readTemplates(const std::vector<std::string>& arguments) {
     const bool upright = options.value().has("--upright"),
                landscape = options.value().has("--landscape");
     if (upright && landscape)
-        return usage("--upright and --landscape exclude one another");
+        return usage(text("--upright and --landscape exclude one another"));
     if (upright || landscape)
         command.orientation = upright ? Orientation::Portrait : Orientation::Landscape;
     if (command.pdf.empty() && command.svgFolder.empty() && command.marks.empty())
-        return usage("templates wants -o OUT.pdf, --svg DIR or --marks OUT.json");
+        return usage(text("templates wants -o OUT.pdf, --svg DIR or --marks OUT.json"));
     if (!command.pdf.empty() && command.pdf == command.marks)
-        return usage("-o and --marks name the same file, " + command.pdf);
+        return usage(phrase("-o and --marks name the same file, %1", command.pdf));
     if (isOneOf(command.file, {command.pdf, command.marks}))
         return overTheCase(command.file);
     if (options.value().values.contains("--overlap")) {
@@ -108,7 +109,8 @@ Result<Command> readTemplates(const std::vector<std::string>& arguments) {
         // Overlaps of paper are told in millimetres where no unit is written.
         const auto length = parseLength(overlap, Unit::Millimetre);
         if (!length.ok())
-            return Error{"--overlap", length.error().sentence(), "write it like 10 mm or 3/8 in"};
+            return Error{std::string("--overlap"), length.error().sentence(),
+                         text("write it like 10 mm or 3/8 in")};
         command.overlap = length.value().length;
     }
     return Command(command);
@@ -126,13 +128,13 @@ Result<Command> readPicture(const std::vector<std::string>& arguments) {
     const bool reveals = options.value().has("--reveals");
     const std::string out = options.value().value("-o");
     if (!out.ends_with(".svg") && !out.ends_with(".png"))
-        return usage("picture wants -o OUT.svg or -o OUT.png");
+        return usage(text("picture wants -o OUT.svg or -o OUT.png"));
     if (out == file.value())
         return overTheCase(out);
     if (window && !out.ends_with(".png"))
-        return usage("a picture of the window can only be a PNG");
+        return usage(text("a picture of the window can only be a PNG"));
     if (window && (look || reveals))
-        return usage("a picture is of the window or of the look, not of both");
+        return usage(text("a picture is of the window or of the look, not of both"));
     return Command(PictureCommand{file.value(), out,
                                   window    ? PictureOf::Window
                                   : reveals ? PictureOf::LookReveals
@@ -159,16 +161,16 @@ Result<Command> readCommandLine(const std::vector<std::string>& arguments) {
         return readPicture(arguments);
     if (arguments[0] == "rules")
         return arguments.size() == 1 ? Result<Command>(Command(RulesCommand{}))
-                                     : usage("rules wants nothing more");
+                                     : usage(text("rules wants nothing more"));
     if (arguments.size() > 1 && arguments[0].find_first_of("./-") == std::string::npos)
-        return usage(arguments[0] + " is not a command");
+        return usage(phrase("%1 is not a command", arguments[0]));
     const auto options = sorted(arguments, 0, {}, {});
     if (!options.ok())
         return options.error();
     // A mistyped command must not open a window and wait.
     for (const std::string& file : options.value().files)
         if (file.find_first_of("./") == std::string::npos)
-            return usage(file + " is neither a command nor a case file");
+            return usage(phrase("%1 is neither a command nor a case file", file));
     return Command(WindowCommand{options.value().files});
 }
 

@@ -61,14 +61,15 @@ std::optional<Error> refused(const std::string& path, const std::string& caseFil
     const QFileInfo info(QString::fromStdString(path));
     const QFileInfo folder(info.absolutePath());
     if (!folder.isDir())
-        return Error{path, "its folder does not exist", "make the folder or choose another one"};
+        return Error{path, text("its folder does not exist"),
+                     text("make the folder or choose another one")};
     if (info.exists() && !info.isFile())
-        return Error{path, "is not a regular file", "choose another name"};
+        return Error{path, text("is not a regular file"), text("choose another name")};
     if (!folder.isWritable() || (info.exists() && !info.isWritable()))
-        return Error{path, "it can't be written there", "choose another folder"};
+        return Error{path, text("it can't be written there"), text("choose another folder")};
     if (info.exists() &&
         info.canonicalFilePath() == QFileInfo(QString::fromStdString(caseFile)).canonicalFilePath())
-        return Error{path, "is the case file itself", "choose another name"};
+        return Error{path, text("is the case file itself"), text("choose another name")};
     return std::nullopt;
 }
 
@@ -228,7 +229,8 @@ int run(const TemplatesCommand& command) {
     const QString folder = QString::fromStdString(command.svgFolder);
     const bool isNewFolder = !folder.isEmpty() && !QDir(folder).exists();
     if (!folder.isEmpty() && !QDir().mkpath(folder))
-        return failedWith({command.svgFolder, "the folder can't be made", "choose another one"});
+        return failedWith(
+            {command.svgFolder, text("the folder can't be made"), text("choose another one")});
     const int outcome = written(outputs.value());
     if (outcome != exitWell && isNewFolder)
         QDir().rmdir(folder); // only where it is empty

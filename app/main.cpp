@@ -32,8 +32,9 @@ void drawWithoutDisplay() {
 int runWindow(const WindowCommand& command, int argc, char** argv) {
     if (!qEnvironmentVariableIsSet("DISPLAY") && !qEnvironmentVariableIsSet("WAYLAND_DISPLAY") &&
         !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
-        return failedWith({"window", "there is no display to open it on",
-                           "use check, plan, templates or picture, or start it on a desktop"});
+        return failedWith(
+            {text("window"), text("there is no display to open it on"),
+             text("use check, plan, templates or picture, or start it on a desktop")});
     QApplication app(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("frontwright"));
     QApplication::setApplicationName(QStringLiteral("frontwright"));

@@ -36,8 +36,8 @@ std::optional<Error> RecoveryFolder::claim() {
     if (!m_base.isEmpty())
         return std::nullopt;
     if (!QDir().mkpath(m_folder))
-        return Error{m_folder.toStdString(), "the folder for recovery copies can't be made",
-                     "save the case often until it can"};
+        return Error{m_folder.toStdString(), text("the folder for recovery copies can't be made"),
+                     text("save the case often until it can")};
     // Cases are the makers' own affair.
     QFile::setPermissions(m_folder, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
     const QString time =

@@ -9,6 +9,7 @@
 #include <cstring>
 #include <fcntl.h>
 #include <unistd.h>
+#include <utility>
 
 namespace frontwright {
 
@@ -16,14 +17,14 @@ namespace {
 
 constexpr qint64 greatestFile = 16 * 1024 * 1024;
 
-Error failed(const QString& path, const QString& what, const char* remedy) {
-    return {path.toStdString(), what.toStdString(), remedy};
+Error failed(const QString& path, Phrase what, Text remedy) {
+    return {path.toStdString(), std::move(what), remedy};
 }
 
 std::optional<Error> refuseSpecial(const QString& path) {
     const QFileInfo info(path);
     if (info.exists() && !info.isFile())
-        return failed(path, QStringLiteral("is not a regular file"), "choose another name");
+        return failed(path, text("is not a regular file"), text("choose another name"));
     return std::nullopt;
 }
 
@@ -43,17 +44,18 @@ Result<QByteArray> readFile(const QString& path) {
     QFile file(path);
     const QFileInfo info(path);
     if (!info.exists())
-        return failed(path, QStringLiteral("there is no such file"), "check the name");
+        return failed(path, text("there is no such file"), text("check the name"));
     if (!info.isFile())
-        return failed(path, QStringLiteral("is not a regular file"), "choose a case file");
+        return failed(path, text("is not a regular file"), text("choose a case file"));
     if (info.size() > greatestFile)
-        return failed(path, QStringLiteral("is larger than 16 MiB"),
-                      "a case file is far smaller; check that it is one");
+        return failed(path, text("is larger than 16 MiB"),
+                      text("a case file is far smaller; check that it is one"));
     if (!file.open(QIODevice::ReadOnly))
-        return failed(path, file.errorString(), "check that you may read it");
+        return failed(path, file.errorString().toStdString(), text("check that you may read it"));
     QByteArray bytes = file.readAll();
     if (file.error() != QFileDevice::NoError)
-        return failed(path, file.errorString(), "copy it to another disk and try again");
+        return failed(path, file.errorString().toStdString(),
+                      text("copy it to another disk and try again"));
     return bytes;
 }
 
@@ -62,8 +64,9 @@ std::optional<Error> writeFileWhole(const QString& path, const QByteArray& bytes
         return special;
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
-        return failed(path, file.errorString(), "save under another name or in another folder");
-    const char* const keep = "the file on disk is as it was; free some room or save elsewhere";
+        return failed(path, file.errorString().toStdString(),
+                      text("save under another name or in another folder"));
+    constexpr Text keep = text("the file on disk is as it was; free some room or save elsewhere");
     const bool written = file.write(bytes) == bytes.size() && file.flush() &&
                          file.error() == QFileDevice::NoError && ::fsync(file.handle()) == 0;
     if (!written) {
@@ -71,10 +74,10 @@ std::optional<Error> writeFileWhole(const QString& path, const QByteArray& bytes
                                    ? file.errorString()
                                    : QString::fromLocal8Bit(std::strerror(errno));
         file.cancelWriting();
-        return failed(path, reason, keep);
+        return failed(path, reason.toStdString(), keep);
     }
     if (!file.commit())
-        return failed(path, file.errorString(), keep);
+        return failed(path, file.errorString().toStdString(), keep);
     syncFolder(path);
     return std::nullopt;
 }

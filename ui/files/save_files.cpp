@@ -49,7 +49,7 @@ private:
 
 Error failed(const QString& path, const QString& what) {
     return {path.toStdString(), what.toStdString(),
-            "nothing was written; free some room or choose another folder"};
+            text("nothing was written; free some room or choose another folder")};
 }
 
 QString systemReason() {
@@ -64,7 +64,8 @@ QFileDevice::Permissions permissionsFor(const QFileInfo& info) {
 std::optional<Error> Waiting::put(const QByteArray& bytes) {
     const QFileInfo info(m_path);
     if (info.exists() && !info.isFile())
-        return Error{m_path.toStdString(), "is not a regular file", "choose another name"};
+        return Error{m_path.toStdString(), text("is not a regular file"),
+                     text("choose another name")};
     // Not kept open: many may wait.
     QTemporaryFile file(m_path + QStringLiteral(".XXXXXX"));
     if (!file.open())

@@ -40,7 +40,7 @@ Result<QByteArray> drawn(std::span<const Page> pages, std::string_view title) {
     writer.setPageLayout(layoutOf(pages.front()));
     QPainter painter;
     if (!painter.begin(&writer))
-        return Error{"PDF", "could not be started", "try again"};
+        return Error{text("PDF"), text("could not be started"), text("try again")};
     for (std::size_t i = 0; i < pages.size(); ++i) {
         if (i > 0) {
             writer.setPageLayout(layoutOf(pages[i]));
@@ -99,14 +99,16 @@ void paintPage(QPainter& painter, const Page& page, double unitsPerMmX, double u
 
 Result<QByteArray> pdfOf(std::span<const Page> pages, std::string_view title) {
     if (pages.empty())
-        return Error{"PDF", "there is no page to write", "choose at least one sheet"};
+        return Error{text("PDF"), text("there is no page to write"),
+                     text("choose at least one sheet")};
     auto bytes = drawn(pages, title);
     if (!bytes.ok())
         return bytes;
     try {
         return finished(bytes.value(), pages);
     } catch (const std::exception& failure) {
-        return Error{"PDF", failure.what(), "report this with the case file"};
+        return Error{text("PDF"), std::string(failure.what()),
+                     text("report this with the case file")};
     }
 }
 

@@ -23,7 +23,8 @@ Result<QByteArray> pngOf(const Drawing& drawing) {
     const int width = static_cast<int>(std::ceil(size.x() * pixelsPerMm));
     const int height = static_cast<int>(std::ceil(size.y() * pixelsPerMm));
     if (width > greatestSide || height > greatestSide)
-        return Error{"picture", "would be larger than 20 000 pixels", "write an SVG instead"};
+        return Error{text("picture"), text("would be larger than 20 000 pixels"),
+                     text("write an SVG instead")};
     QImage image(width, height, QImage::Format_RGB32);
     image.fill(Qt::white);
     image.setDotsPerMeterX(static_cast<int>(std::lround(pixelsPerPaperMm * 1000)));
@@ -38,7 +39,8 @@ Result<QByteArray> pngOf(const Drawing& drawing) {
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     if (!image.save(&buffer, "PNG"))
-        return Error{"picture", "could not be written as PNG", "write an SVG instead"};
+        return Error{text("picture"), text("could not be written as PNG"),
+                     text("write an SVG instead")};
     return bytes;
 }
 

@@ -34,8 +34,8 @@ QPageLayout layoutOf(const Page& page) {
 }
 
 Error otherPaper() {
-    return {"Printing", "the printer is set to another paper than the templates",
-            "choose the same paper in both places, so that nothing is scaled"};
+    return {text("Printing"), text("the printer is set to another paper than the templates"),
+            text("choose the same paper in both places, so that nothing is scaled")};
 }
 
 /// Whole sheet, no scaling, one side. Another printer picked in a dialog is another engine that
@@ -57,7 +57,8 @@ std::optional<Error> printJob(QPrinter& printer, std::span<const Page> pages,
         return otherPaper();
     QPainter painter;
     if (!painter.begin(&printer))
-        return Error{"Printing", "the printer could not be started", "check it and try again"};
+        return Error{text("Printing"), text("the printer could not be started"),
+                     text("check it and try again")};
     for (std::size_t i = 0; i < which.size(); ++i) {
         const Page& page = pages[which[i]];
         if (i > 0) {
@@ -110,7 +111,8 @@ std::vector<std::vector<std::size_t>> jobsOf(std::span<const Page> pages) {
 
 std::optional<Error> printPages(QPrinter& printer, std::span<const Page> pages) {
     if (pages.empty())
-        return Error{"Printing", "there is no page to print", "choose at least one sheet"};
+        return Error{text("Printing"), text("there is no page to print"),
+                     text("choose at least one sheet")};
     if (paperMatch(printer.pageLayout(), pages.front()) == PaperMatch::Differs)
         return otherPaper();
     if (printer.outputFormat() == QPrinter::PdfFormat) {

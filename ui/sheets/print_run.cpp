@@ -37,7 +37,8 @@ PrintOutcome runPrint(const PrintRequest& request, const AskHowToPrint& ask, QWi
     using Kind = PrintOutcome::Kind;
     if (request.pages.empty()) {
         PrintOutcome none = outcome(Kind::Failed, {});
-        none.error = {"Printing", "there is no page to print", "tick at least one sheet"};
+        none.error = {text("Printing"), text("there is no page to print"),
+                      text("tick at least one sheet")};
         return none;
     }
     QPrinter printer(QPrinter::HighResolution);

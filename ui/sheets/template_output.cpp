@@ -13,6 +13,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
+#include <QLocale>
 #include <QMessageBox>
 #include <QPushButton>
 
@@ -28,7 +29,7 @@ bool isCorrected(const SheetOptions& options) {
 }
 
 QString millimetres(double mm) {
-    return QString::number(mm, 'f', 1);
+    return QLocale().toString(mm, 'f', 1);
 }
 
 } // namespace

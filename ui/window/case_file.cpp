@@ -34,15 +34,16 @@ std::optional<Error> refuseUnreadable(const QString& path) {
         return bytes.error();
     if (readDocument(view(bytes.value())).ok())
         return std::nullopt;
-    return Error{path.toStdString(), "the file there can't be read as a case and was not replaced",
-                 "save under another name"};
+    return Error{path.toStdString(),
+                 text("the file there can't be read as a case and was not replaced"),
+                 text("save under another name")};
 }
 
 Error heldBy(const QString& path, const LockHolder& holder) {
     return {path.toStdString(),
-            "is open in another window (process " + std::to_string(holder.process) + " on " +
-                holder.host.toStdString() + ")",
-            "close it there, or save under another name"};
+            phrase("is open in another window (process %1 on %2)", std::to_string(holder.process),
+                   holder.host.toStdString()),
+            text("close it there, or save under another name")};
 }
 
 } // namespace
@@ -106,7 +107,8 @@ std::optional<Error> CaseFile::startNamed(Project project, const QString& name, 
 
 std::optional<Error> CaseFile::save() {
     if (isReadOnly())
-        return Error{m_path.toStdString(), "was opened to read only", "save under another name"};
+        return Error{m_path.toStdString(), text("was opened to read only"),
+                     text("save under another name")};
     return write(m_path);
 }
 
@@ -134,7 +136,7 @@ std::optional<Error> CaseFile::write(const QString& path) {
                      again.ok() ? text("the case could not be read back and was not saved")
                                 : phrase("the case could not be read back and was not saved: %1",
                                          again.error().sentence()),
-                     "undo the last step and save again; the file on disk is as it was"};
+                     text("undo the last step and save again; the file on disk is as it was")};
     if (auto failed = refuseUnreadable(path))
         return failed;
     if (!m_backedUp) {

@@ -61,8 +61,9 @@ EntryColumn<Species> gravityColumn(const QString& title) {
                 const double value =
                     QString::fromStdString(typed).replace(u',', u'.').toDouble(&isNumber);
                 if (!isNumber || value < 0 || value > 10)
-                    return Error{"", "\"" + typed + "\" is not a specific gravity",
-                                 "write it like 0.5, for the volume at 12 % moisture"};
+                    return Error{{},
+                                 phrase("\"%1\" is not a specific gravity", typed),
+                                 text("write it like 0.5, for the volume at 12 % moisture")};
                 wood.gravity = SpecificGravity{static_cast<std::int64_t>(value * 1000 + 0.5),
                                                GravityBasis::At12Percent};
                 return std::nullopt;

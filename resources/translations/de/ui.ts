@@ -122,16 +122,280 @@
 <context>
     <name>frontwright</name>
     <message>
+        <source>command line</source>
+        <translation>Befehlszeile</translation>
+    </message>
+    <message>
+        <source>see frontwright --help</source>
+        <translation>siehe frontwright --help</translation>
+    </message>
+    <message>
+        <source>%1 wants a value</source>
+        <translation>%1 braucht einen Wert</translation>
+    </message>
+    <message>
+        <source>%1 is not an option here</source>
+        <translation>%1 ist hier keine Option</translation>
+    </message>
+    <message>
+        <source>a case file is wanted</source>
+        <translation>eine Korpusdatei wird gebraucht</translation>
+    </message>
+    <message>
+        <source>only one case file can be given</source>
+        <translation>nur eine Korpusdatei kann angegeben werden</translation>
+    </message>
+    <message>
+        <source>the case file %1 can&apos;t be an output too</source>
+        <translation>die Korpusdatei %1 kann nicht auch Ausgabe sein</translation>
+    </message>
+    <message>
+        <source>--upright and --landscape exclude one another</source>
+        <translation>--upright und --landscape schließen einander aus</translation>
+    </message>
+    <message>
+        <source>templates wants -o OUT.pdf, --svg DIR or --marks OUT.json</source>
+        <translation>templates braucht -o OUT.pdf, --svg DIR oder --marks OUT.json</translation>
+    </message>
+    <message>
+        <source>-o and --marks name the same file, %1</source>
+        <translation>-o und --marks nennen dieselbe Datei, %1</translation>
+    </message>
+    <message>
+        <source>write it like 10 mm or 3/8 in</source>
+        <translation>etwa 10 mm oder 3/8 in schreiben</translation>
+    </message>
+    <message>
+        <source>picture wants -o OUT.svg or -o OUT.png</source>
+        <translation>picture braucht -o OUT.svg oder -o OUT.png</translation>
+    </message>
+    <message>
+        <source>a picture of the window can only be a PNG</source>
+        <translation>ein Bild des Fensters kann nur ein PNG sein</translation>
+    </message>
+    <message>
+        <source>a picture is of the window or of the look, not of both</source>
+        <translation>ein Bild zeigt das Fenster oder die Darstellung, nicht beides</translation>
+    </message>
+    <message>
+        <source>rules wants nothing more</source>
+        <translation>rules braucht nichts weiter</translation>
+    </message>
+    <message>
+        <source>%1 is not a command</source>
+        <translation>%1 ist kein Befehl</translation>
+    </message>
+    <message>
+        <source>%1 is neither a command nor a case file</source>
+        <translation>%1 ist weder ein Befehl noch eine Korpusdatei</translation>
+    </message>
+    <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>its folder does not exist</source>
+        <translation>der Ordner dafür ist nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>make the folder or choose another one</source>
+        <translation>den Ordner anlegen oder einen anderen wählen</translation>
+    </message>
+    <message>
+        <source>is not a regular file</source>
+        <translation>ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
+        <source>choose another name</source>
+        <translation>einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>it can&apos;t be written there</source>
+        <translation>dort kann nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>choose another folder</source>
+        <translation>einen anderen Ordner wählen</translation>
+    </message>
+    <message>
+        <source>is the case file itself</source>
+        <translation>ist die Korpusdatei selbst</translation>
+    </message>
+    <message>
+        <source>the folder can&apos;t be made</source>
+        <translation>der Ordner kann nicht angelegt werden</translation>
+    </message>
+    <message>
+        <source>choose another one</source>
+        <translation>einen anderen wählen</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>there is no display to open it on</source>
+        <translation>es gibt keinen Bildschirm, auf dem es sich öffnen ließe</translation>
+    </message>
+    <message>
+        <source>use check, plan, templates or picture, or start it on a desktop</source>
+        <translation>check, plan, templates oder picture verwenden oder in einer grafischen Oberfläche starten</translation>
+    </message>
+    <message>
+        <source>the folder for recovery copies can&apos;t be made</source>
+        <translation>der Ordner für Sicherungskopien kann nicht angelegt werden</translation>
+    </message>
+    <message>
+        <source>save the case often until it can</source>
+        <translation>bis dahin den Korpus oft speichern</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>diese Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>check the name</source>
+        <translation>den Namen prüfen</translation>
+    </message>
+    <message>
+        <source>choose a case file</source>
+        <translation>eine Korpusdatei wählen</translation>
+    </message>
+    <message>
+        <source>is larger than 16 MiB</source>
+        <translation>ist größer als 16 MiB</translation>
+    </message>
+    <message>
+        <source>a case file is far smaller; check that it is one</source>
+        <translation>eine Korpusdatei ist viel kleiner; prüfen, ob es eine ist</translation>
+    </message>
+    <message>
+        <source>check that you may read it</source>
+        <translation>prüfen, ob Sie sie lesen dürfen</translation>
+    </message>
+    <message>
+        <source>copy it to another disk and try again</source>
+        <translation>sie auf einen anderen Datenträger kopieren und es noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>save under another name or in another folder</source>
+        <translation>unter einem anderen Namen oder in einem anderen Ordner speichern</translation>
+    </message>
+    <message>
+        <source>the file on disk is as it was; free some room or save elsewhere</source>
+        <translation>die gespeicherte Datei ist unverändert; Platz schaffen oder anderswo speichern</translation>
+    </message>
+    <message>
+        <source>nothing was written; free some room or choose another folder</source>
+        <translation>es wurde nichts geschrieben; Platz schaffen oder einen anderen Ordner wählen</translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>could not be started</source>
+        <translation>konnte nicht begonnen werden</translation>
+    </message>
+    <message>
+        <source>try again</source>
+        <translation>noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>there is no page to write</source>
+        <translation>es gibt keine Seite zu schreiben</translation>
+    </message>
+    <message>
+        <source>choose at least one sheet</source>
+        <translation>mindestens ein Blatt wählen</translation>
+    </message>
+    <message>
+        <source>report this with the case file</source>
+        <translation>dies mit der Korpusdatei melden</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation>Bild</translation>
+    </message>
+    <message>
+        <source>would be larger than 20 000 pixels</source>
+        <translation>wäre größer als 20 000 Bildpunkte</translation>
+    </message>
+    <message>
+        <source>write an SVG instead</source>
+        <translation>stattdessen ein SVG schreiben</translation>
+    </message>
+    <message>
+        <source>could not be written as PNG</source>
+        <translation>konnte nicht als PNG geschrieben werden</translation>
+    </message>
+    <message>
+        <source>Printing</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>the printer is set to another paper than the templates</source>
+        <translation>der Drucker ist auf ein anderes Papier eingestellt als die Bohrschablonen</translation>
+    </message>
+    <message>
+        <source>choose the same paper in both places, so that nothing is scaled</source>
+        <translation>an beiden Stellen dasselbe Papier wählen, damit nichts skaliert wird</translation>
+    </message>
+    <message>
+        <source>the printer could not be started</source>
+        <translation>der Drucker konnte nicht gestartet werden</translation>
+    </message>
+    <message>
+        <source>check it and try again</source>
+        <translation>ihn prüfen und es noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>there is no page to print</source>
+        <translation>es gibt keine Seite zu drucken</translation>
+    </message>
+    <message>
+        <source>tick at least one sheet</source>
+        <translation>mindestens ein Blatt ankreuzen</translation>
+    </message>
+    <message>
+        <source>the file there can&apos;t be read as a case and was not replaced</source>
+        <translation>die Datei dort lässt sich nicht als Korpus lesen und wurde nicht ersetzt</translation>
+    </message>
+    <message>
+        <source>save under another name</source>
+        <translation>unter einem anderen Namen speichern</translation>
+    </message>
+    <message>
+        <source>is open in another window (process %1 on %2)</source>
+        <translation>ist in einem anderen Fenster geöffnet (Prozess %1 auf %2)</translation>
+    </message>
+    <message>
+        <source>close it there, or save under another name</source>
+        <translation>dort schließen oder unter einem anderen Namen speichern</translation>
+    </message>
+    <message>
+        <source>was opened to read only</source>
+        <translation>wurde nur zum Lesen geöffnet</translation>
     </message>
     <message>
         <source>the case could not be read back and was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>der Korpus ließ sich nicht zurücklesen und wurde nicht gespeichert</translation>
     </message>
     <message>
         <source>the case could not be read back and was not saved: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Korpus ließ sich nicht zurücklesen und wurde nicht gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>undo the last step and save again; the file on disk is as it was</source>
+        <translation>den letzten Schritt rückgängig machen und noch einmal speichern; die gespeicherte Datei ist unverändert</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a specific gravity</source>
+        <translation>„%1“ ist keine Dichtezahl</translation>
+    </message>
+    <message>
+        <source>write it like 0.5, for the volume at 12 % moisture</source>
+        <translation>etwa 0,5 schreiben, für das Volumen bei 12 % Holzfeuchte</translation>
     </message>
     <message>
         <source>Left stile</source>
