@@ -4,7 +4,7 @@
 
 namespace frontwright {
 
-ActionList::ActionList(Session& session, QObject* parent) : QObject(parent) {
+ActionList::ActionList(Session& session, QObject* parent) : QObject(parent), m_session(session) {
     connect(&session, &Session::selectionChanged, this, &ActionList::update);
     connect(&session, &Session::workChanged, this, &ActionList::update);
 }
@@ -17,7 +17,10 @@ QAction* ActionList::add(const QString& text, const QString& tip, const QKeySequ
                                             : QStringLiteral(" (%1)").arg(
                                                   key.toString(QKeySequence::NativeText))));
     action->setShortcut(key);
-    connect(action, &QAction::triggered, this, [run = std::move(run)] { run(); });
+    connect(action, &QAction::triggered, this, [this, run = std::move(run)] {
+        m_session.cancelPreview(); // an edit starts from what is decided, not from half a drag
+        run();
+    });
     m_items.push_back({action, std::move(possible), m_menu});
     return action;
 }

@@ -12,7 +12,8 @@ class QMenu;
 
 namespace frontwright {
 
-/// Actions that know when they can be done; enabled and disabled as work and selection change.
+/// Actions that know when they can be done; enabled and disabled as work and selection change. A
+/// drag in progress is put back before any of them runs.
 class ActionList : public QObject {
     Q_OBJECT
 public:
@@ -38,6 +39,7 @@ private:
     enum class Which : std::uint8_t { All, Possible };
     void fill(QMenu& menu, Which which) const;
 
+    Session& m_session;
     std::vector<Item> m_items;
     QString m_menu;
 };

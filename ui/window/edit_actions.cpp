@@ -42,12 +42,7 @@ EditActions::EditActions(Session& session, QWidget& window)
 
 QAction* EditActions::add(const QString& text, const QString& tip, const QKeySequence& key,
                           std::function<bool()> possible, std::function<void()> run) {
-    // An edit starts from what is decided, not from half a drag.
-    const auto settled = [this, run = std::move(run)] {
-        m_session.cancelPreview();
-        run();
-    };
-    return m_list.add(text, tip, key, std::move(possible), settled);
+    return m_list.add(text, tip, key, std::move(possible), std::move(run));
 }
 
 void EditActions::addDivisions() {
