@@ -10,10 +10,10 @@ namespace {
 
 /// The number that a finding judges: none, one kind, or of four sides the one that is meant.
 struct Number {
-    enum class Of : std::uint8_t { Nothing, OneKind, Side, EdgeOrEnd } of = Of::Nothing;
+    enum class Of : std::uint8_t { Nothing, OneKind, Side, EdgeOrEnd, AlongGrain } of = Of::Nothing;
     QuantityKind kind = QuantityKind::CaseHeight;
 
-    [[nodiscard]] std::optional<QuantityKind> at(Side side) const {
+    [[nodiscard]] std::optional<QuantityKind> at(Side side, Grain grain) const {
         switch (of) {
         case Of::Nothing:
             return std::nullopt;
@@ -22,13 +22,16 @@ struct Number {
         case Of::Side:
             return atSide(kind, side);
         case Of::EdgeOrEnd:
+            return isEnd(side, grain) ? QuantityKind::ScrewToEnd : QuantityKind::ScrewToEdge;
+        case Of::AlongGrain:
             break;
         }
-        return isLeftOrRight(side) ? QuantityKind::ScrewToEnd : QuantityKind::ScrewToEdge;
+        return isEnd(frontwright::Side::Left, grain) ? QuantityKind::HoleX : QuantityKind::HoleY;
     }
 };
 constexpr Number none{};
 constexpr Number alongOrAcross{Number::Of::EdgeOrEnd, QuantityKind::ScrewToEdge};
+constexpr Number inRow{Number::Of::AlongGrain, QuantityKind::HoleX};
 constexpr Number just(QuantityKind kind) {
     return {Number::Of::OneKind, kind};
 }
@@ -79,7 +82,7 @@ constexpr auto causes = std::to_array<ForKinds<FindingCode, Cause>>({
     {AnchorCase, AnchorCase, {just(CaseHeight), InputPlace::CaseSize}},
     {HoldingWeak, HoldingWeak, {just(PullDesignSafety), InputPlace::Mounting}},
     {ScrewNearEdge, ScrewNearEdge, {alongOrAcross, InputPlace::Mounting}},
-    {ScrewsCrowded, ScrewsCrowded, {just(HoleX), InputPlace::Mounting}},
+    {ScrewsCrowded, ScrewsCrowded, {inRow, InputPlace::Mounting}},
     {PilotHoleMissing, PilotHoleWrong, {just(PilotHole), InputPlace::Mounting}},
     {ClearanceHoleTight, ClearanceHoleTight, {just(ClearanceHole), InputPlace::Mounting}},
     {BoltHoleTight, BoltHoleTight, {none, InputPlace::Hardware}},
@@ -115,15 +118,14 @@ std::uint32_t indexOf(QuantityKind kind, const Whereabouts& where, const FrontPl
 } // namespace
 
 std::optional<Quantity> numberOf(const Finding& finding, const Plan& plan) {
-    const auto kind =
-        valueFor(causes, finding.code).number.at(finding.where.side.value_or(Side::Bottom));
-    if (!kind)
+    const FrontPlan* front = finding.where.opening ? plan.frontOf(*finding.where.opening) : nullptr;
+    const auto kind = valueFor(causes, finding.code)
+                          .number.at(finding.where.side.value_or(Side::Bottom),
+                                     front ? front->holding.grain : Grain::AlongLength);
+    if (!kind || (finding.where.opening && !front))
         return std::nullopt;
     Quantity quantity{*kind, 0, 0};
-    if (finding.where.opening) {
-        const FrontPlan* front = plan.frontOf(*finding.where.opening);
-        if (!front)
-            return std::nullopt;
+    if (front) {
         quantity.item = static_cast<std::uint32_t>(front - plan.fronts.data());
         quantity.index = indexOf(*kind, finding.where, *front);
     } else if (*kind != QuantityKind::CaseHeight) {

@@ -36,7 +36,7 @@ void judgePull(const Judged& judged) {
 Side nearestSide(const Judged& judged, std::size_t hole, bool alongGrain) {
     const FrontPlan& front = judged.front;
     const WallPoint at = front.mounting.holes[hole].at;
-    if (alongGrain)
+    if (alongGrain == isEnd(Side::Left, front.holding.grain))
         return 2 * (at.x + front.box.wallOnFront.x) < front.rect.width() ? Side::Left : Side::Right;
     return 2 * (at.y + front.box.wallOnFront.y) < front.rect.height() ? Side::Bottom : Side::Top;
 }

@@ -33,8 +33,10 @@ void proposeThickerScrews(const Search& search, const MountingSpec& spec) {
 WallRegion farFromEdges(const Search& search) {
     const FrontPlan& front = search.front;
     const ScrewDistances& least = front.holding.least;
-    const FrontRect inner{least.toEnd, least.toEdge, front.rect.width() - least.toEnd,
-                          front.rect.height() - least.toEdge};
+    const bool isEndAtSide = isEnd(Side::Left, front.holding.grain);
+    const Length beside = isEndAtSide ? least.toEnd : least.toEdge;
+    const Length above = isEndAtSide ? least.toEdge : least.toEnd;
+    const FrontRect inner{beside, above, front.rect.width() - beside, front.rect.height() - above};
     WallRegion region = front.mounting.allowed;
     region.outer = region.outer.common(toWall(front.box, inner));
     return region;

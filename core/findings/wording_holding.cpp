@@ -69,17 +69,28 @@ Words holdingWeak(const Told& told) {
 // distance, least distance, shank
 Words screwNearEdge(const Told& told) {
     const std::string diameters = sayDiameters(told, told.figure(1), told.figure(2));
-    return {told.bySide(
-                {text("The screw is %1 from the front's left end, less than %2: it may split the "
-                      "front."),
-                 text("The screw is %1 from the front's right end, less than %2: it may split the "
-                      "front."),
-                 text("The screw is %1 from the front's bottom edge, less than %2: it may split "
-                      "the front."),
-                 text("The screw is %1 from the front's top edge, less than %2: it may split the "
-                      "front.")},
-                {told.say(0), told.say(1)}),
-            isLeftOrRight(told.side())
+    const bool isLevel = told.front->holding.grain == Grain::AlongLength;
+    const auto sentence = isLevel
+                              ? told.bySide({text("The screw is %1 from the front's left end, less "
+                                                  "than %2: it may split the front."),
+                                             text("The screw is %1 from the front's right end, "
+                                                  "less than %2: it may split the front."),
+                                             text("The screw is %1 from the front's bottom edge, "
+                                                  "less than %2: it may split the front."),
+                                             text("The screw is %1 from the front's top edge, less "
+                                                  "than %2: it may split the front.")},
+                                            {told.say(0), told.say(1)})
+                              : told.bySide({text("The screw is %1 from the front's left edge, "
+                                                  "less than %2: it may split the front."),
+                                             text("The screw is %1 from the front's right edge, "
+                                                  "less than %2: it may split the front."),
+                                             text("The screw is %1 from the front's bottom end, "
+                                                  "less than %2: it may split the front."),
+                                             text("The screw is %1 from the front's top end, less "
+                                                  "than %2: it may split the front.")},
+                                            {told.say(0), told.say(1)});
+    return {sentence,
+            isEnd(told.side(), told.front->holding.grain)
                 ? phrase("least distance to the end, along the grain = %1 × the shank of %2 %3",
                          diameters, told.say(2), told.equals(1))
                 : phrase("least distance to the edge, across the grain = %1 × the shank of %2 %3",

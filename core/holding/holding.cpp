@@ -56,13 +56,18 @@ void addDistances(HoldingPlan& plan, const HoldingPlace& place) {
     for (std::size_t i = 0; i < plan.holes.size(); ++i) {
         const FrontPoint at = onFront(place, place.mounting.holes[i].at);
         HoleHolding& hole = plan.holes[i];
-        hole.toEdge = least(at.y - place.front.bottom, place.front.top - at.y);
-        hole.toEnd = least(at.x - place.front.left, place.front.right - at.x);
+        const Length toSide = least(at.x - place.front.left, place.front.right - at.x);
+        const Length toLevel = least(at.y - place.front.bottom, place.front.top - at.y);
+        const bool isUpright = place.grain == Grain::AlongHeight;
+        hole.toEdge = isUpright ? toSide : toLevel;
+        hole.toEnd = isUpright ? toLevel : toSide;
         for (std::size_t j = 0; j < plan.holes.size(); ++j) {
             const WallPoint other = place.mounting.holes[j].at, own = place.mounting.holes[i].at;
-            if (j == i || (other.y - own.y).magnitude() >= plan.least.betweenRows)
+            const Length aside = (other.x - own.x).magnitude();
+            const Length above = (other.y - own.y).magnitude();
+            if (j == i || (isUpright ? aside : above) >= plan.least.betweenRows)
                 continue;
-            const Length apart = (other.x - own.x).magnitude();
+            const Length apart = isUpright ? above : aside;
             hole.toNext = hole.toNext ? frontwright::least(*hole.toNext, apart) : apart;
         }
     }
@@ -107,6 +112,16 @@ std::optional<Ratio> leastRatio(const HoldingPlan& plan,
 
 } // namespace
 
+bool isEnd(Side side, Grain grain) {
+    switch (grain) {
+    case Grain::AlongLength:
+        return isLeftOrRight(side);
+    case Grain::AlongHeight:
+        break;
+    }
+    return !isLeftOrRight(side);
+}
+
 ScrewDistances screwDistances(Length shank, Prebored prebored) {
     const bool has = prebored == Prebored::Yes;
     return {halves(shank, 5), shank * (has ? 5 : 10), shank * (has ? 10 : 15),
@@ -116,6 +131,7 @@ ScrewDistances screwDistances(Length shank, Prebored prebored) {
 HoldingPlan planHolding(const HoldingPlace& place) {
     const MountingPlan& mounting = place.mounting;
     HoldingPlan plan;
+    plan.grain = place.grain;
     plan.least = screwDistances(mounting.screw->shankDiameter,
                                 mounting.pilotHole > nothing ? Prebored::Yes : Prebored::No);
     plan.holes.resize(mounting.holes.size());

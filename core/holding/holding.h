@@ -4,6 +4,7 @@
 #include "core/catalogue/catalogue.h"
 #include "core/fastening/mounting.h"
 #include "core/holding/pilot_hole.h"
+#include "core/wood/stock.h"
 
 #include <optional>
 #include <vector>
@@ -26,13 +27,16 @@ struct ScrewDistances {
     Length betweenRows; ///< 3 D, 5 D: nearer than that, two count as in one row
     friend bool operator==(const ScrewDistances&, const ScrewDistances&) = default;
 };
+/// Whether the grain runs out at that side of a front: there it has an end, elsewhere an edge.
+bool isEnd(Side, Grain);
+
 enum class Prebored : std::uint8_t { Yes, No };
 ScrewDistances screwDistances(Length shank, Prebored);
 
 /// One mounting screw as it holds in the front.
 struct HoleHolding {
-    Length toEdge; ///< to the front's nearest edge across the grain, which runs left to right
-    Length toEnd;  ///< to its nearest end along the grain
+    Length toEdge;                 ///< to the front's nearest edge across the grain
+    Length toEnd;                  ///< to its nearest end along the grain
     std::optional<Length> toNext;  ///< to the nearest screw of its row along the grain
     std::optional<Force> ultimate; ///< none where wood or screw length are not known
     std::optional<Force> design;
@@ -43,8 +47,9 @@ struct HoleHolding {
 };
 
 struct HoldingPlan {
-    std::vector<HoleHolding> holes; ///< as in MountingPlan::holes
-    Length thread;                  ///< in the front; 0 where no length fits
+    std::vector<HoleHolding> holes;   ///< as in MountingPlan::holes
+    Length thread;                    ///< in the front; 0 where no length fits
+    Grain grain = Grain::AlongLength; ///< of the front, which tells its ends from its edges
     ScrewDistances least;
     std::optional<PilotRule> pilot; ///< none where the wood's specific gravity is not known
     /// Least over the holes of what holds over what pulls.
@@ -60,6 +65,7 @@ struct HoldingPlace {
     const HardwarePlan* hardware = nullptr; ///< null where there is no handle
     const Species* wood = nullptr;          ///< null where it is not known
     Unit steps = Unit::Inch;                ///< of drills
+    Grain grain = Grain::AlongLength;       ///< of the front
 };
 
 HoldingPlan planHolding(const HoldingPlace&);

@@ -1,5 +1,6 @@
 #include "core/plan/moving.h"
 
+#include "core/holding/holding.h"
 #include "core/plan/chosen.h"
 #include "core/plan/facing.h"
 #include "core/plan/screw_rows.h"
@@ -10,16 +11,6 @@
 namespace frontwright {
 
 namespace {
-
-bool isAcross(Grain grain, Side side) {
-    switch (grain) {
-    case Grain::AlongLength:
-        return !isLeftOrRight(side);
-    case Grain::AlongHeight:
-        break;
-    }
-    return isLeftOrRight(side);
-}
 
 SeasonRange rangeOf(Length a, Length b) {
     return {least(a, b), greatest(a, b)};
@@ -92,7 +83,7 @@ PerSide<Length> outward(const FrontPlan& front, Grain grain, double relative) {
     const Length held = front.season ? front.season->held : Length{};
     PerSide<Length> out;
     for (const Side side : allSides) {
-        if (!isAcross(grain, side))
+        if (isEnd(side, grain))
             continue;
         const bool isFar = side == Side::Right || side == Side::Top;
         const Length size = isLeftOrRight(side) ? front.rect.width() : front.rect.height();

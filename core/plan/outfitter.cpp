@@ -96,9 +96,9 @@ std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& 
 }
 
 void Outfitter::workOutHolding(FrontPlan& front, const FrontStock& stock) const {
-    front.holding =
-        planHolding({front.mounting, stock.front, front.box.wallOnFront,
-                     front.hardware ? &*front.hardware : nullptr, m_wood, m_project.style.unit});
+    front.holding = planHolding({front.mounting, stock.front, front.box.wallOnFront,
+                                 front.hardware ? &*front.hardware : nullptr, m_wood,
+                                 m_project.style.unit, chosenStock(m_project, front).grain});
 }
 
 void Outfitter::weigh(FrontPlan& front) const {

@@ -113,10 +113,12 @@ Rule distanceRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
     const WallPoint at = front.mounting.holes[asked.quantity.index].at;
     const bool acrossGrain = asked.quantity.kind == QuantityKind::ScrewToEdge;
-    const Length own = acrossGrain ? at.y : at.x;
-    const Length wall = acrossGrain ? front.box.wallOnFront.y : front.box.wallOnFront.x;
-    const Length size = acrossGrain ? front.rect.height() : front.rect.width();
-    const std::string what = acrossGrain ? "bottom edge" : "left end";
+    const bool isLevel = acrossGrain == isEnd(Side::Bottom, front.holding.grain);
+    const Length own = isLevel ? at.x : at.y;
+    const Length wall = isLevel ? front.box.wallOnFront.x : front.box.wallOnFront.y;
+    const Length size = isLevel ? front.rect.width() : front.rect.height();
+    const std::string what =
+        std::string(isLevel ? "left " : "bottom ") + (acrossGrain ? "edge" : "end");
     const std::vector<InputPlace> inputs{InputPlace::Mounting, InputPlace::Box, InputPlace::Fit};
     if (isSame(asked.value, own + wall))
         return {"hole on the wall + wall from the front's " + what,

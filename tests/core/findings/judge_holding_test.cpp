@@ -1,3 +1,5 @@
+#include "core/findings/cause.h"
+
 #include "tests/core/findings/provoking.h"
 
 #include <gtest/gtest.h>
@@ -165,6 +167,39 @@ TEST(ScrewNearEdge, TellsEdgeFromEnd) {
     ASSERT_TRUE(Found(project).has(ScrewNearEdge));
     EXPECT_NE(Found(project).told(ScrewNearEdge).sentence.english().find("bottom edge"),
               std::string::npos);
+}
+
+TEST(ScrewNearEdge, GoesByTheStocksGrain) {
+    Project project = inOak(1);
+    project.fronts.stock.grain = Grain::AlongHeight;
+    project.fronts.mounting.pattern = ScrewPattern::ByHand;
+    // 49/64 in from the left: at an end less than 5 shanks = 50/64 in, at an edge well enough.
+    project.fronts.mounting.placed = {{n64(29), n64(128)}};
+    EXPECT_FALSE(Found(project).has(ScrewNearEdge));
+    // 24 + 25 = 49/64 in above the front's lower end.
+    project.fronts.mounting.placed = {{n64(200), n64(25)}};
+    const Found found(project);
+    ASSERT_TRUE(found.has(ScrewNearEdge));
+    EXPECT_NE(found.told(ScrewNearEdge).sentence.find("bottom end"), std::string::npos);
+    EXPECT_NE(found.told(ScrewNearEdge).reason.find("along the grain"), std::string::npos);
+    EXPECT_EQ(numberOf(*found.find(ScrewNearEdge), found.plan)->kind, QuantityKind::ScrewToEnd);
+    const auto cures = remedies(*found.find(ScrewNearEdge), found.project, found.catalogue,
+                                found.plan, {Unit::Inch, 16});
+    ASSERT_FALSE(cures.empty());
+    for (const Remedy& cure : cures)
+        EXPECT_FALSE(Found(cure.apply(project).value()).has(ScrewNearEdge)) << cure.label;
+}
+
+TEST(ScrewsCrowded, AreThoseAboveEachOtherWhereTheGrainStandsUpright) {
+    Project project = inOak(1);
+    project.fronts.mounting.pattern = ScrewPattern::ByHand;
+    // 1 in above each other; ten shanks are 100/64 in.
+    project.fronts.mounting.placed = {{n64(200), n64(128)}, {n64(200), n64(192)}};
+    EXPECT_FALSE(Found(project).has(ScrewsCrowded));
+    project.fronts.stock.grain = Grain::AlongHeight;
+    const Found found(project);
+    ASSERT_TRUE(found.has(ScrewsCrowded));
+    EXPECT_EQ(numberOf(*found.find(ScrewsCrowded), found.plan)->kind, QuantityKind::HoleY);
 }
 
 } // namespace

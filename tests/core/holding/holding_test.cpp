@@ -50,6 +50,41 @@ TEST(Holding, MeasuresFromTheFrontsOwnEdges) {
     EXPECT_EQ(front.holding.holes.back().toEnd, hole.toEnd);
 }
 
+TEST(Holding, TakesEdgesForEndsWhereTheGrainStandsUpright) {
+    Project project = frontOnly();
+    project.fronts.stock.grain = Grain::AlongHeight;
+    // Two screws 1 in above each other, 2 in right of the first a third at its height; the wall
+    // begins 5/16 in from the front's left and 3/8 in above its lower edge.
+    project.fronts.mounting.pattern = ScrewPattern::ByHand;
+    project.fronts.mounting.placed = {
+        {n64(64), n64(128)}, {n64(64), n64(192)}, {n64(192), n64(128)}};
+    const Planned planned(project);
+    const HoldingPlan& holding = planned.front(1).holding;
+    EXPECT_EQ(holding.grain, Grain::AlongHeight);
+    EXPECT_EQ(holding.holes[0].toEdge, n64(64 + 20));
+    EXPECT_EQ(holding.holes[0].toEnd, n64(128 + 24));
+    // In one row along the grain stands what is above, not what is beside.
+    EXPECT_EQ(holding.holes[0].toNext, n64(64));
+    EXPECT_EQ(holding.holes[2].toNext, std::nullopt);
+    project.fronts.stock.grain = Grain::AlongLength;
+    const Planned level(project);
+    EXPECT_EQ(level.front(1).holding.holes[0].toEdge, n64(128 + 24));
+    EXPECT_EQ(level.front(1).holding.holes[0].toEnd, n64(64 + 20));
+    EXPECT_EQ(level.front(1).holding.holes[0].toNext, n64(128));
+    EXPECT_EQ(level.front(1).holding.holes[1].toNext, std::nullopt);
+}
+
+TEST(End, IsWhereTheGrainRunsOut) {
+    for (const Side side : {Side::Left, Side::Right}) {
+        EXPECT_TRUE(isEnd(side, Grain::AlongLength));
+        EXPECT_FALSE(isEnd(side, Grain::AlongHeight));
+    }
+    for (const Side side : {Side::Bottom, Side::Top}) {
+        EXPECT_FALSE(isEnd(side, Grain::AlongLength));
+        EXPECT_TRUE(isEnd(side, Grain::AlongHeight));
+    }
+}
+
 TEST(Holding, CountsTheThreadThatIsInTheFront) {
     const Planned planned(frontOnly());
     const FrontPlan& front = planned.front(1);
