@@ -6,6 +6,7 @@
 #include "ui/language/data_names.h"
 #include "ui/language/told.h"
 #include "ui/session/session.h"
+#include "ui/window/choice_delegate.h"
 
 #include <QCoreApplication>
 #include <QHBoxLayout>
@@ -29,6 +30,7 @@ struct EntryColumn {
     std::function<std::string(const Entry&, Unit)> get;
     /// None where the column only shows. Error: what was typed can't be read.
     std::function<std::optional<Error>(Entry&, const std::string&, Unit)> set;
+    QStringList choices = {}; ///< where its text is one of few
 };
 
 template<class Entry>
@@ -114,6 +116,10 @@ private:
             titles << column.title;
         m_table->setHorizontalHeaderLabels(titles);
         m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+        for (int i = 0; i < m_table->columnCount(); ++i)
+            if (const auto& choices = m_columns[static_cast<std::size_t>(i)].choices;
+                !choices.isEmpty())
+                m_table->setItemDelegateForColumn(i, new ChoiceDelegate(choices, &page));
         m_remove = new QPushButton(tr("&Remove own entry"));
         auto* add = new QPushButton(tr("&Add a copy"));
         auto* buttons = new QHBoxLayout;

@@ -1,6 +1,8 @@
 #include "ui/window/own_entries_dialog.h"
 
+#include "ui/help/topics.h"
 #include "ui/language/told.h"
+#include "ui/window/entry_columns.h"
 #include "ui/window/entry_table.h"
 
 #include <QDialogButtonBox>
@@ -15,61 +17,6 @@ EntryColumn<Entry> sizeColumn(const QString& title, Length Entry::*part) {
     return lengthColumn<Entry>(title, [part](Entry& entry) -> Length& { return entry.*part; });
 }
 
-EntryColumn<WoodScrew> rootColumn(const QString& title) {
-    return {title,
-            [](const WoodScrew& screw, Unit unit) {
-                return screw.rootDiameter ? exact(*screw.rootDiameter, unit) : std::string();
-            },
-            [](WoodScrew& screw, const std::string& typed, Unit unit) -> std::optional<Error> {
-                screw.rootDiameter.reset();
-                if (typed.empty())
-                    return std::nullopt;
-                const auto length = parseLength(typed, unit);
-                if (!length.ok())
-                    return length.error();
-                screw.rootDiameter = length.value().length.length;
-                return std::nullopt;
-            }};
-}
-
-EntryColumn<RunnerKind> ratingColumn(const QString& title) {
-    return {title,
-            [](const RunnerKind& runner, Unit) {
-                return runner.rating ? exact(*runner.rating) : std::string();
-            },
-            [](RunnerKind& runner, const std::string& typed, Unit) -> std::optional<Error> {
-                runner.rating.reset();
-                if (typed.empty())
-                    return std::nullopt;
-                const auto mass = parseMass(typed);
-                if (!mass.ok())
-                    return mass.error();
-                runner.rating = mass.value();
-                return std::nullopt;
-            }};
-}
-
-EntryColumn<Species> gravityColumn(const QString& title) {
-    return {title,
-            [](const Species& wood, Unit) {
-                return wood.gravity
-                           ? decimal(static_cast<double>(wood.gravity->thousandths) / 1000, 3)
-                           : std::string();
-            },
-            [](Species& wood, const std::string& typed, Unit) -> std::optional<Error> {
-                bool isNumber = false;
-                const double value =
-                    QString::fromStdString(typed).replace(u',', u'.').toDouble(&isNumber);
-                if (!isNumber || value < 0 || value > 10)
-                    return Error{{},
-                                 phrase("\"%1\" is not a specific gravity", typed),
-                                 text("write it like 0.5, for the volume at 12 % moisture")};
-                wood.gravity = SpecificGravity{static_cast<std::int64_t>(value * 1000 + 0.5),
-                                               GravityBasis::At12Percent};
-                return std::nullopt;
-            }};
-}
-
 } // namespace
 
 OwnEntriesDialog::OwnEntriesDialog(Session& session, QWidget* parent)
@@ -78,6 +25,7 @@ OwnEntriesDialog::OwnEntriesDialog(Session& session, QWidget* parent)
       m_tabs(new QTabWidget),
       m_message(new QLabel) {
     setWindowTitle(tr("Catalogue"));
+    setHelpTopic(*this, QStringLiteral("window#catalogue"));
     m_message->setWordWrap(true);
     m_message->setAccessibleName(tr("What could not be done"));
     auto* about = new QLabel(tr("What you type or add becomes the case's own entry and is kept in "
@@ -139,6 +87,8 @@ void OwnEntriesDialog::addHandles() {
         m_session, &Catalogue::hardware, EntryKind::Hardware,
         std::vector<EntryColumn<HardwareForm>>{
             textColumn(tr("Name"), &HardwareForm::name),
+            holesAcrossColumn(tr("Holes, right of the centre")),
+            holesUpColumn(tr("Holes, above it")),
             lengthColumn<HardwareForm>(
                 tr("Base's width"), [](HardwareForm& f) -> Length& { return f.footprint.width; }),
             lengthColumn<HardwareForm>(
@@ -168,8 +118,11 @@ void OwnEntriesDialog::addSpecies() {
     using Table = EntryTable<Species>;
     const auto table = std::make_shared<Table>(
         m_session, &Catalogue::species, EntryKind::Species,
-        std::vector<EntryColumn<Species>>{textColumn(tr("Name"), &Species::name),
-                                          gravityColumn(tr("Specific gravity, at 12 %"))},
+        std::vector<EntryColumn<Species>>{
+            textColumn(tr("Name"), &Species::name), gravityColumn(tr("Specific gravity")),
+            gravityBasisColumn(tr("Of the volume")),
+            movementColumn(tr("Moves, flat-sawn"), &MovementCoefficients::tangential),
+            movementColumn(tr("Moves, quarter-sawn"), &MovementCoefficients::radial)},
         *m_message);
     m_tabs->addTab(Table::page(table, tr("Woods")), tr("W&oods"));
 }

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QTabWidget>
@@ -66,6 +67,78 @@ TEST(OwnEntriesDialog, AddsACopyAndRemovesItAgain) {
         EXPECT_EQ(open.table().rowCount(), rows) << kind;
     }
     EXPECT_EQ(open.session.project().own, Catalogue());
+}
+
+/// The column of that title.
+int columnOf(const QTableWidget& table, const QString& title) {
+    for (int i = 0; i < table.columnCount(); ++i)
+        if (table.horizontalHeaderItem(i)->text() == title)
+            return i;
+    ADD_FAILURE() << title.toStdString();
+    return 0;
+}
+
+TEST(OwnEntriesDialog, MovesAHandlesHoles) {
+    OpenEntries open;
+    open.tabs().setCurrentIndex(2);
+    const int across = columnOf(open.table(), QStringLiteral("Holes, right of the centre"));
+    const int up = columnOf(open.table(), QStringLiteral("Holes, above it"));
+    open.table().item(0, across)->setText(QStringLiteral("-51 mm; 51 mm"));
+    const auto& own = open.session.project().own.hardware;
+    ASSERT_EQ(own.size(), 1U);
+    const Length half = Length::millimetres(51);
+    ASSERT_EQ(own[0].holes.size(), 2U);
+    EXPECT_EQ(own[0].holes[0].x, -half);
+    EXPECT_EQ(own[0].holes[1].x, half);
+    EXPECT_EQ(own[0].holes[0].y, own[0].holes[1].y);
+    open.table().item(0, up)->setText(QStringLiteral("4 mm"));
+    EXPECT_EQ(open.session.project().own.hardware[0].holes[1].y, Length::millimetres(4));
+    open.table().item(0, up)->setText(QStringLiteral("1 mm; 2 mm; 3 mm"));
+    EXPECT_TRUE(open.message().contains(QStringLiteral("as many heights as holes")));
+    open.table().item(0, across)->setText(QString());
+    EXPECT_FALSE(open.message().isEmpty());
+    EXPECT_EQ(open.session.project().own.hardware[0].holes.size(), 2U);
+}
+
+TEST(OwnEntriesDialog, KeepsWhoseVolumeAGravityIsOf) {
+    OpenEntries open;
+    open.tabs().setCurrentIndex(4);
+    const int gravity = columnOf(open.table(), QStringLiteral("Specific gravity"));
+    const int basis = columnOf(open.table(), QStringLiteral("Of the volume"));
+    open.table().item(0, basis)->setText(QStringLiteral("green"));
+    open.table().item(0, gravity)->setText(QStringLiteral("0,47"));
+    const auto& own = open.session.project().own.species;
+    ASSERT_EQ(own.size(), 1U);
+    EXPECT_EQ(own[0].gravity, (SpecificGravity{470, GravityBasis::Green}));
+    open.table().item(0, gravity)->setText(QString());
+    EXPECT_EQ(open.session.project().own.species[0].gravity, std::nullopt);
+    open.table().item(0, basis)->setText(QStringLiteral("ovendry"));
+    EXPECT_TRUE(open.message().contains(QStringLiteral("no specific gravity is known")));
+}
+
+TEST(OwnEntriesDialog, OffersTheVolumesToChooseFrom) {
+    OpenEntries open;
+    open.dialog.show();
+    open.tabs().setCurrentIndex(4);
+    const int basis = columnOf(open.table(), QStringLiteral("Of the volume"));
+    open.table().editItem(open.table().item(0, basis));
+    const auto* box = open.table().findChild<QComboBox*>();
+    ASSERT_NE(box, nullptr);
+    EXPECT_EQ(box->count(), 3);
+    EXPECT_EQ(box->currentText(), open.table().item(0, basis)->text());
+    EXPECT_EQ(box->accessibleName(), QStringLiteral("Of the volume"));
+}
+
+TEST(OwnEntriesDialog, TakesAWoodsOwnMovement) {
+    OpenEntries open;
+    open.tabs().setCurrentIndex(4);
+    const int flat = columnOf(open.table(), QStringLiteral("Moves, flat-sawn"));
+    open.table().item(0, flat)->setText(QStringLiteral("0.00312"));
+    const auto& own = open.session.project().own.species;
+    ASSERT_EQ(own.size(), 1U);
+    EXPECT_EQ(own[0].figures.coefficients->tangential, 3120);
+    open.table().item(0, flat)->setText(QStringLiteral("3"));
+    EXPECT_TRUE(open.message().contains(QStringLiteral("0.00248")));
 }
 
 } // namespace
