@@ -84,6 +84,10 @@ QWidget* StartPage::beginnings() {
     connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
     buttons->addWidget(make);
     buttons->addWidget(open);
+    m_back = new QPushButton;
+    m_back->setStatusTip(tr("The case that is open stays as you left it"));
+    connect(m_back, &QPushButton::clicked, this, &StartPage::backWanted);
+    buttons->addWidget(m_back);
     buttons->addStretch();
     first->addLayout(buttons);
     first->addStretch();
@@ -98,6 +102,12 @@ QWidget* StartPage::beginnings() {
     recent->addStretch();
     columns->addLayout(recent, 1);
     return box;
+}
+
+void StartPage::leadBack(const QString& caseName) {
+    QString name = caseName;
+    m_back->setText(tr("&Back to %1").arg(name.replace(u'&', QStringLiteral("&&"))));
+    m_back->setVisible(!caseName.isEmpty());
 }
 
 void StartPage::showRecent(const QStringList& paths) {

@@ -5,6 +5,7 @@
 #include <QScrollArea>
 #include <QStringList>
 
+class QPushButton;
 class QVBoxLayout;
 
 namespace frontwright {
@@ -18,11 +19,14 @@ public:
 
     /// Names only: nothing looks at the disk.
     void showRecent(const QStringList& paths);
+    /// Offers the way back to a case that is open; empty: there is none.
+    void leadBack(const QString& caseName);
 
     [[nodiscard]] const std::vector<SampleCard*>& samples() const { return m_samples; }
 
 Q_SIGNALS:
     void newWanted();
+    void backWanted();
     void openWanted();
     void recentWanted(const QString& path);
     void sampleWanted(const frontwright::SampleCase& sample);
@@ -37,6 +41,7 @@ private:
 
     Catalogue m_programs;
     QVBoxLayout* m_recent = nullptr;
+    QPushButton* m_back = nullptr;
     std::vector<SampleCard*> m_samples;
 };
 

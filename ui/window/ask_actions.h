@@ -17,6 +17,7 @@ public:
     AskActions(Session&, QObject* parent);
 
     void fill(QMenu& menu);
+    [[nodiscard]] QAction& why() { return *m_why; }
     /// One line for each number, with its value; nothing where there are none.
     void fillContext(QMenu& menu, const std::vector<Quantity>& numbers);
 

@@ -8,6 +8,27 @@
 
 namespace frontwright {
 
+namespace {
+
+/// Of the room side by side, in per cent: its dimensions stand round the drawing.
+constexpr int drawingShare = 60;
+
+const QString shownKey = QStringLiteral("view/shows");
+
+QString nameOf(CentralArea::Shows shows) {
+    switch (shows) {
+    case CentralArea::Shows::Drawing:
+        break;
+    case CentralArea::Shows::Look:
+        return QStringLiteral("look");
+    case CentralArea::Shows::Both:
+        return QStringLiteral("both");
+    }
+    return QStringLiteral("drawing");
+}
+
+} // namespace
+
 CentralArea::CentralArea(Session& session, ElevationView& elevation, QSettings& settings,
                          QWidget* parent)
     : QSplitter(Qt::Horizontal, parent),
@@ -20,6 +41,14 @@ CentralArea::CentralArea(Session& session, ElevationView& elevation, QSettings& 
     addWidget(&elevation);
     setFocusProxy(&elevation);
     addActions();
+    showKept();
+}
+
+void CentralArea::showKept() {
+    const QString kept = m_settings.value(shownKey).toString();
+    for (const Shows shows : {Shows::Look, Shows::Both})
+        if (kept == nameOf(shows))
+            choose(shows);
 }
 
 void CentralArea::addActions() {
@@ -61,6 +90,7 @@ LookPanel& CentralArea::look() {
 
 void CentralArea::choose(Shows shows) {
     m_shows = shows;
+    m_settings.setValue(shownKey, nameOf(shows));
     for (QAction* action : m_choices->actions())
         action->setChecked(action->data().toInt() == static_cast<int>(shows));
     const bool hadKeyboard = isAncestorOf(window()->focusWidget());
@@ -68,7 +98,7 @@ void CentralArea::choose(Shows shows) {
     if (shows != Shows::Drawing || m_look)
         look().setVisible(shows != Shows::Drawing);
     if (shows == Shows::Both)
-        setSizes({width() / 2, width() / 2});
+        setSizes({drawingShare * width() / 100, (100 - drawingShare) * width() / 100});
     if (shows == Shows::Look)
         setFocusProxy(&look().view());
     else

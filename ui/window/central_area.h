@@ -15,7 +15,8 @@ namespace frontwright {
 class LookPanel;
 
 /// The middle of the window: the drawing, the look, or both side by side. The look is made when it
-/// is shown for the first time, and costs nothing while it is not shown.
+/// is shown for the first time, and costs nothing while it is not shown. What was last chosen is
+/// shown again when the program starts.
 class CentralArea : public QSplitter {
     Q_OBJECT
 public:
@@ -35,6 +36,7 @@ public:
 
 private:
     void addActions();
+    void showKept();
     [[nodiscard]] bool isLookMeant() const;
 
     Session& m_session;

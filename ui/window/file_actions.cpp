@@ -1,6 +1,7 @@
 #include "ui/window/file_actions.h"
 
 #include "ui/files/sample_cases.h"
+#include "ui/window/case_only.h"
 #include "ui/window/file_questions.h"
 #include "ui/window/new_case_dialog.h"
 
@@ -23,7 +24,7 @@ FileActions::FileActions(CaseFile& file, QSettings& settings, QWidget& window)
       m_recent(settings),
       m_window(window) {}
 
-void FileActions::fill(QMenu& menu) {
+void FileActions::fill(QMenu& menu, CaseOnly& ofCase) {
     const auto add = [&](const QString& text, const QString& tip, const QList<QKeySequence>& keys,
                          auto slot) {
         QAction* action = menu.addAction(text);
@@ -39,12 +40,14 @@ void FileActions::fill(QMenu& menu) {
     QMenu* recent = menu.addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu.addSeparator();
-    add(tr("&Save"), tr("Save the case to its file"), QKeySequence::keyBindings(QKeySequence::Save),
-        [this] { save(); });
-    add(tr("Save &as…"), tr("Save the case under another name"),
-        {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)}, [this] { saveAs(); });
-    add(tr("&Close the case"), tr("Go back to the start page"),
-        {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] { closeCase(); });
+    ofCase.add(add(tr("&Save"), tr("Save the case to its file"),
+                   QKeySequence::keyBindings(QKeySequence::Save), [this] { save(); }));
+    ofCase.add(add(tr("Save &as…"), tr("Save the case under another name"),
+                   {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)}, [this] { saveAs(); }));
+    ofCase.add(add(tr("Start pa&ge"), tr("Show the start page; the case stays open"),
+                   {QKeySequence(Qt::ALT | Qt::Key_Home)}, [this] { Q_EMIT startWanted(); }));
+    ofCase.add(add(tr("&Close the case"), tr("Close the case and go back to the start page"),
+                   {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] { closeCase(); }));
     menu.addSeparator();
 }
 

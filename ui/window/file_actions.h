@@ -8,6 +8,7 @@ class QWidget;
 
 namespace frontwright {
 
+class CaseOnly;
 struct SampleCase;
 
 /// New, open, recent, save, save as, close, and the question before a case is left unsaved. The
@@ -17,7 +18,8 @@ class FileActions : public QObject {
 public:
     FileActions(CaseFile&, QSettings&, QWidget& window);
 
-    void fill(QMenu& menu);
+    /// Those that act on the case that is shown join `ofCase`.
+    void fill(QMenu& menu, CaseOnly& ofCase);
 
     // Each of these asks first where the open case is unsaved.
     void newCase();
@@ -38,6 +40,7 @@ public:
 
 Q_SIGNALS:
     void caseClosed();
+    void startWanted(); ///< the start page, with the case left open
 
 private:
     void fillRecent(QMenu& menu);

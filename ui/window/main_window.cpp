@@ -1,6 +1,5 @@
 #include "ui/window/main_window.h"
 
-#include "core/lengths/format.h"
 #include "ui/elevation/announcer.h"
 #include "ui/elevation/value_entry.h"
 #include "ui/files/state_folder.h"
@@ -9,6 +8,7 @@
 #include "ui/language/language_menu.h"
 #include "ui/language/told.h"
 #include "ui/panels/findings_panel.h"
+#include "ui/panels/input_field.h"
 #include "ui/panels/numbers_panel.h"
 #include "ui/panels/section_panel.h"
 #include "ui/panels/selection_panel.h"
@@ -16,11 +16,13 @@
 #include "ui/panels/wood_panel.h"
 #include "ui/sheets/template_dialog.h"
 #include "ui/window/ask_actions.h"
+#include "ui/window/case_only.h"
 #include "ui/window/central_area.h"
 #include "ui/window/edit_actions.h"
 #include "ui/window/file_actions.h"
 #include "ui/window/help.h"
 #include "ui/window/panel_dock.h"
+#include "ui/window/selection_words.h"
 #include "ui/window/start_place.h"
 #include "ui/window/view_actions.h"
 #include "ui/window/view_settings.h"
@@ -34,6 +36,7 @@
 #include <QMimeData>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QTabBar>
 #include <QToolBar>
 #include <QUndoView>
 #include <QUrl>
@@ -69,6 +72,7 @@ MainWindow::MainWindow(Catalogue programs, QSettings& settings)
       m_viewSettings(new ViewSettings(settings, m_session, m_file, this)),
       m_viewActions(new ViewActions(m_session, *m_view, *m_viewSettings, this)),
       m_start(new StartPlace(*this, *m_middle, *m_fileActions, m_session.programsCatalogue())),
+      m_caseOnly(new CaseOnly(this)),
       m_askActions(new AskActions(m_session, this)),
       m_help(new HelpDesk([this] { return shortcutTable(*menuBar()); }, *this)),
       m_selectionLabel(new QLabel) {
@@ -105,6 +109,12 @@ void MainWindow::listen() {
                 menu.exec(at);
             });
     new Announcer(m_session, *m_view, *m_selectionLabel);
+    connect(m_start, &StartPlace::shownChanged, this, [this](bool isShown) {
+        m_caseOnly->setCaseShown(!isShown);
+        showTitle();
+    });
+    connect(m_fileActions, &FileActions::startWanted, this,
+            [this] { m_start->showOver(m_file.name()); });
     connect(m_fileActions, &FileActions::caseClosed, this, &MainWindow::showStart);
     connect(&m_session, &Session::started, m_start, &StartPlace::leave);
     connect(&m_session.undoStack(), &QUndoStack::indexChanged, m_start, &StartPlace::leave);
@@ -158,18 +168,25 @@ void MainWindow::addDocks() {
     resizeDocks({selected, section}, {380, 420}, Qt::Vertical);
     resizeDocks({selected}, {std::max({400, em * 62, tabs})}, Qt::Horizontal);
     resizeDocks({findings}, {std::max(220, letters.lineSpacing() * 15)}, Qt::Vertical);
-    answerAsks(*selected, *numbers);
+    answerAsks(*selected, *numbers, *wood);
 }
 
-void MainWindow::answerAsks(PanelDock& selected, PanelDock& numbers) {
+void MainWindow::answerAsks(PanelDock& selected, PanelDock& numbers, PanelDock& wood) {
     connect(&m_session, &Session::numberAsked, &numbers, [&numbers](Quantity quantity) {
         numbers.bringForward();
         qobject_cast<NumbersPanel*>(numbers.panel())->ask(quantity);
     });
     connect(&m_session, &Session::inputAsked, &selected,
-            [&selected](InputPlace place, std::optional<Quantity> about) {
-                selected.bringForward();
-                qobject_cast<SelectionPanel*>(selected.panel())->goTo(place, about);
+            [this, &selected, &wood](InputPlace place, std::optional<Quantity> about) {
+                const InputField where =
+                    inputField(place, about, m_session.plan(), m_session.selection());
+                if (where.panel == InputPanel::Wood) {
+                    wood.bringForward();
+                    qobject_cast<WoodPanel*>(wood.panel())->goTo(where);
+                } else {
+                    selected.bringForward();
+                    qobject_cast<SelectionPanel*>(selected.panel())->goTo(where);
+                }
             });
     const auto tell = [this] { setHelpTopic(*m_view, topicOf(m_session.selection())); };
     connect(&m_session, &Session::selectionChanged, m_view, tell);
@@ -185,17 +202,20 @@ QWidget* MainWindow::stepsPanel() {
 
 void MainWindow::addMenus() {
     QMenu* file = menuBar()->addMenu(tr("&File"));
-    m_fileActions->fill(*file);
+    m_fileActions->fill(*file, *m_caseOnly);
     QAction* print = file->addAction(tr("&Templates at full size…"));
     print->setStatusTip(tr("Look at the drilling templates, save them as PDF or print them"));
     print->setShortcuts(QKeySequence::keyBindings(QKeySequence::Print));
     connect(print, &QAction::triggered, this, &MainWindow::showTemplates);
+    m_caseOnly->add(print);
     file->addSeparator();
     QAction* quit = file->addAction(tr("&Quit"));
     quit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q));
     quit->setStatusTip(tr("Close the window"));
     connect(quit, &QAction::triggered, this, &QWidget::close);
-    m_editActions->fill(*menuBar()->addMenu(tr("&Edit")));
+    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    m_editActions->fill(*edit);
+    m_caseOnly->add(edit->menuAction());
     QMenu* view = menuBar()->addMenu(tr("&View"));
     m_views->fill(*view);
     view->addSeparator();
@@ -210,11 +230,15 @@ void MainWindow::addMenus() {
     auto* language = new LanguageMenu(m_settings, view);
     connect(language, &LanguageMenu::chosen, this,
             [this](const QString& sentence) { statusBar()->showMessage(sentence); });
+    for (QAction* action : view->actions())
+        if (action != &m_viewActions->theme())
+            m_caseOnly->add(action);
     view->addMenu(language);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     addHelp(*help, *m_help, *this);
     help->addSeparator();
     m_askActions->fill(*help);
+    m_caseOnly->add(&m_askActions->why());
 
     QToolBar* bar = addToolBar(tr("Tools"));
     bar->setObjectName(QStringLiteral("tools"));
@@ -231,7 +255,6 @@ bool MainWindow::openPath(const QString& path) {
 
 void MainWindow::showStart() {
     m_start->show();
-    showTitle();
 }
 
 void MainWindow::showTitle() {
@@ -242,23 +265,22 @@ void MainWindow::showTitle() {
     else
         setWindowTitle(tr("%1[*] – Frontwright").arg(m_file.name()));
     setWindowModified(m_file.isUnsaved());
-    const Selection& selection = m_session.selection();
-    QString text;
-    if (selection.openings.size() > 1) {
-        text = tr("%1 fronts selected").arg(selection.openings.size());
-    } else if (const auto id = selection.lastOpening()) {
-        if (const FrontPlan* front = m_session.plan().frontOf(*id))
-            text = tr("Front %1: %2 × %3")
-                       .arg(QString::fromStdString(label(m_session.project(), *front)),
-                            QString::fromStdString(shown(front->rect.width(), m_session.style())),
-                            QString::fromStdString(shown(front->rect.height(), m_session.style())));
-    }
-    m_selectionLabel->setText(text);
+    m_selectionLabel->setText(selectionWords(m_session));
 }
 
 void MainWindow::showTemplates() {
     TemplateDialog dialog(m_session, m_settings, m_file.name(), this);
     dialog.exec();
+}
+
+void MainWindow::childEvent(QChildEvent* event) {
+    QMainWindow::childEvent(event);
+    // Where the panels' tabs lack room they are scrolled, not cut off.
+    if (event->type() == QEvent::ChildPolished)
+        if (auto* tabs = qobject_cast<QTabBar*>(event->child())) {
+            tabs->setElideMode(Qt::ElideNone);
+            tabs->setUsesScrollButtons(true);
+        }
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

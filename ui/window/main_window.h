@@ -16,6 +16,7 @@ namespace frontwright {
 class CentralArea;
 class EditActions;
 class AskActions;
+class CaseOnly;
 class FileActions;
 class FindingsPanel;
 class StartPlace;
@@ -50,6 +51,7 @@ Q_SIGNALS:
     void windowWanted(const QString& path);
 
 protected:
+    void childEvent(QChildEvent*) override;
     void closeEvent(QCloseEvent*) override;
     void dragEnterEvent(QDragEnterEvent*) override;
     void dropEvent(QDropEvent*) override;
@@ -57,7 +59,7 @@ protected:
 private:
     void listen();
     void addDocks();
-    void answerAsks(PanelDock& selected, PanelDock& numbers);
+    void answerAsks(PanelDock& selected, PanelDock& numbers, PanelDock& wood);
     QWidget* stepsPanel();
     void addMenus();
     void showTitle();
@@ -76,6 +78,7 @@ private:
     ViewSettings* m_viewSettings;
     ViewActions* m_viewActions;
     StartPlace* m_start;
+    CaseOnly* m_caseOnly;
     AskActions* m_askActions;
     HelpDesk* m_help;
     QLabel* m_selectionLabel;

@@ -31,7 +31,13 @@ void StartPlace::build() {
             QMetaObject::invokeMethod(
                 this, [this] { m_page->showRecent(m_actions.recent()); }, Qt::QueuedConnection);
     });
+    connect(m_page, &StartPage::backWanted, this, &StartPlace::leave);
     connect(m_page, &StartPage::sampleWanted, &m_actions, &FileActions::openSample);
+}
+
+void StartPlace::showOver(const QString& caseName) {
+    show();
+    m_page->leadBack(caseName);
 }
 
 void StartPlace::show() {
@@ -45,9 +51,11 @@ void StartPlace::show() {
     for (QToolBar* bar : m_window.findChildren<QToolBar*>())
         bar->hide();
     m_page->showRecent(m_actions.recent());
+    m_page->leadBack({});
     m_middle.setCurrentWidget(m_page);
     m_page->setFocus();
     m_shown = true;
+    Q_EMIT shownChanged(true);
 }
 
 void StartPlace::leave() {
@@ -57,6 +65,7 @@ void StartPlace::leave() {
     m_middle.setCurrentIndex(0);
     m_middle.currentWidget()->setFocus();
     m_window.restoreState(m_panels, layoutVersion);
+    Q_EMIT shownChanged(false);
 }
 
 QByteArray StartPlace::panels() const {

@@ -4,6 +4,7 @@
 
 #include <QByteArray>
 #include <QObject>
+#include <QString>
 
 class QMainWindow;
 class QStackedWidget;
@@ -24,10 +25,15 @@ public:
 
     void show();
     void leave();
+    /// Over an open case, which stays as it is: the page then leads back to it.
+    void showOver(const QString& caseName);
     [[nodiscard]] bool isShown() const { return m_shown; }
     [[nodiscard]] StartPage* page() const { return m_page; }
     /// QMainWindow::saveState of the window with a case open.
     [[nodiscard]] QByteArray panels() const;
+
+Q_SIGNALS:
+    void shownChanged(bool isShown);
 
 private:
     void build();

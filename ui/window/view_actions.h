@@ -22,6 +22,8 @@ public:
 
     void fill(QMenu& menu);
     void fill(QToolBar& bar);
+    /// Light or dark: of the whole window, with a case or without.
+    [[nodiscard]] QAction& theme() { return *m_dark; }
 
 Q_SIGNALS:
     void zoomWanted(frontwright::ElevationView::Zoom direction);

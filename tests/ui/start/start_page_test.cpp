@@ -3,6 +3,7 @@
 #include "ui/start/start_page.h"
 
 #include "tests/ui/elevation/open_window.h"
+#include "ui/window/central_area.h"
 #include "ui/window/start_place.h"
 
 #include <QAccessible>
@@ -46,6 +47,48 @@ TEST_F(Start, ShowsThePageAloneAndAnOpenedCaseWithItsPanels) {
     EXPECT_FALSE(page().isVisible());
     EXPECT_TRUE(view().isVisible());
     EXPECT_GT(shownPanels(), 4);
+}
+
+TEST_F(Start, LetsNoActionTouchTheCaseThatIsNotSeen) {
+    ASSERT_FALSE(window.file().startNew(threeRows()));
+    session().select(Selection::of(plan().fronts[0].opening));
+    window.showStart();
+    QApplication::processEvents();
+    const std::string before = bytes();
+    const LengthStyle style = session().style();
+    for (const QKeySequence& keys :
+         {QKeySequence(Qt::Key_R), QKeySequence(Qt::Key_C), QKeySequence(Qt::Key_J),
+          QKeySequence(Qt::Key_L), QKeySequence(Qt::ALT | Qt::Key_1),
+          QKeySequence(Qt::CTRL | Qt::Key_2), QKeySequence(Qt::CTRL | Qt::Key_Z)})
+        QTest::keyClick(&window, static_cast<Qt::Key>(keys[0].key()), keys[0].keyboardModifiers());
+    EXPECT_EQ(bytes(), before);
+    EXPECT_EQ(session().style(), style);
+    EXPECT_EQ(view().layers().dimensions, Shown::Yes);
+    EXPECT_EQ(window.views().shows(), CentralArea::Shows::Drawing);
+    EXPECT_TRUE(window.start().isShown());
+    // Once it is seen again, they work.
+    window.start().leave();
+    QApplication::processEvents();
+    QTest::keyClick(&window, Qt::Key_1, Qt::AltModifier);
+    EXPECT_EQ(view().layers().dimensions, Shown::No);
+}
+
+TEST_F(Start, IsReachedFromAnOpenCaseAndLeadsBackToIt) {
+    ASSERT_FALSE(window.file().startNamed(threeRows(), QStringLiteral("Tools & files"),
+                                          CaseFile::Mark::Saved));
+    for (QAction* action : window.findChildren<QAction*>())
+        if (action->text() == QStringLiteral("Start pa&ge"))
+            action->trigger();
+    ASSERT_TRUE(window.start().isShown());
+    QPushButton* back = button(QStringLiteral("&Back to Tools && files"));
+    ASSERT_NE(back, nullptr);
+    EXPECT_TRUE(back->isVisible());
+    QTest::mouseClick(back, Qt::LeftButton);
+    EXPECT_FALSE(window.start().isShown());
+    EXPECT_EQ(session().project(), threeRows());
+    // With no case there is nothing to lead back to.
+    window.showStart();
+    EXPECT_FALSE(back->isVisible());
 }
 
 TEST_F(Start, DrawsEverySampleFromItsOwnDocument) {

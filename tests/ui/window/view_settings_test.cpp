@@ -1,5 +1,6 @@
 // How the maker looks at cases is kept from one start to the next.
 
+#include "ui/window/central_area.h"
 #include "ui/window/view_settings.h"
 
 #include "tests/ui/elevation/open_window.h"
@@ -67,6 +68,18 @@ TEST_F(Kept, AreUnitAndDenominatorOnceChosen) {
     EXPECT_EQ(next.session().style().unit, Unit::Inch);
     ASSERT_FALSE(next.file().saveAs(folder.filePath(QStringLiteral("new.frontwright"))));
     EXPECT_EQ(next.session().style().unit, Unit::Inch);
+}
+
+TEST_F(Kept, IsWhetherDrawingOrLookIsShown) {
+    using Shows = CentralArea::Shows;
+    EXPECT_EQ(window.views().shows(), Shows::Drawing) << "until one is chosen";
+    for (const Shows shows : {Shows::Look, Shows::Both, Shows::Drawing}) {
+        window.views().choose(shows);
+        MainWindow next(builtInCatalogue(), settings);
+        EXPECT_EQ(next.views().shows(), shows);
+    }
+    settings.setValue(QStringLiteral("view/shows"), QStringLiteral("dream"));
+    EXPECT_EQ(MainWindow(builtInCatalogue(), settings).views().shows(), Shows::Drawing);
 }
 
 TEST_F(Kept, AreWhichPanelsAreShown) {
