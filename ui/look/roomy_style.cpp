@@ -1,5 +1,6 @@
 #include "ui/look/roomy_style.h"
 
+#include <QPainter>
 #include <QStyleOption>
 
 #include <algorithm>
@@ -30,6 +31,30 @@ QSize RoomyStyle::sizeFromContents(ContentsType type, const QStyleOption* option
     if (isSeparator || !(isClicked(type) || type == CT_MenuItem))
         return size;
     return size.expandedTo({0, leastTarget});
+}
+
+void RoomyStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option,
+                               QPainter* painter, const QWidget* widget) const {
+    QProxyStyle::drawPrimitive(element, option, painter, widget);
+    const bool isRound = element == PE_IndicatorRadioButton;
+    if (!isRound && element != PE_IndicatorCheckBox && element != PE_IndicatorItemViewItemCheck)
+        return;
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    const bool isSelected = element == PE_IndicatorItemViewItemCheck &&
+                            (option->state & State_Selected) && (option->state & State_Active);
+    painter->setPen(
+        option->palette.color(isSelected ? QPalette::HighlightedText : QPalette::PlaceholderText));
+    painter->setBrush(Qt::NoBrush);
+    const QRectF frame = QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5);
+    isRound ? painter->drawEllipse(frame) : painter->drawRect(frame);
+    painter->restore();
+}
+
+int RoomyStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
+                            const QWidget* widget) const {
+    const int pixels = QProxyStyle::pixelMetric(metric, option, widget);
+    return metric == PM_TabBarScrollButtonWidth ? std::max(pixels, leastTarget) : pixels;
 }
 
 } // namespace frontwright

@@ -57,6 +57,12 @@ AirForm::AirForm(Session& session, QWidget* parent)
     refresh();
 }
 
+QWidget* AirForm::firstField() const {
+    if (m_session.project().air)
+        return m_range;
+    return m_told;
+}
+
 void AirForm::refresh() {
     const auto& air = m_session.project().air;
     m_told->setChecked(air.has_value());

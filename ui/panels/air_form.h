@@ -21,6 +21,9 @@ class AirForm : public QWidget {
 public:
     explicit AirForm(Session&, QWidget* parent = nullptr);
 
+    /// Whether the air is told at all; where it is, the room's.
+    [[nodiscard]] QWidget* firstField() const;
+
 private:
     void refresh();
     void tell(bool isTold);

@@ -200,8 +200,9 @@ InputField inputField(InputPlace place, std::optional<Quantity> about, const Pla
     case InputPlace::Hardware:
         return {front, QStringLiteral("hardware"), hardwareLabel(about)};
     case InputPlace::Stock:
+        return {front, {}, QCoreApplication::translate("WoodForm", "Wood"), InputPanel::Wood};
     case InputPlace::Air:
-        return {front, QStringLiteral("wood"), {}};
+        return {front, {}, {}, InputPanel::Wood};
     case InputPlace::Limits:
         return {{}, QStringLiteral("limits"), {}};
     case InputPlace::Catalogue:

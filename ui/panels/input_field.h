@@ -5,16 +5,21 @@
 
 #include <QString>
 
+#include <cstdint>
+
 namespace frontwright {
 
 /// For labels: "Fit of the front".
 QString nameOf(InputPlace);
 
-/// Where a decision is made in the selection panel.
+enum class InputPanel : std::uint8_t { Selected, Wood };
+
+/// Where a decision is made.
 struct InputField {
     Selection selection; ///< what has to be selected for the field to be there
-    QString fold;        ///< the fold's stable name
-    QString label;       ///< of the field, as it is shown; empty: the fold's first
+    QString fold;        ///< the fold's stable name; empty in the panel of the wood
+    QString label;       ///< of the field, as it is shown; empty: the fold's first, or the air
+    InputPanel panel = InputPanel::Selected;
     friend bool operator==(const InputField&, const InputField&) = default;
 };
 

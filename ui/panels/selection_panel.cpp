@@ -127,8 +127,7 @@ PropertyForm* SelectionPanel::reveal(const QString& name) {
     return group->form();
 }
 
-QWidget* SelectionPanel::goTo(InputPlace place, std::optional<Quantity> about) {
-    const InputField where = inputField(place, about, m_session.plan(), m_session.selection());
+QWidget* SelectionPanel::goTo(const InputField& where) {
     m_session.select(where.selection);
     PropertyForm* form = reveal(where.fold);
     QWidget* field = form ? form->field(where.label) : nullptr;

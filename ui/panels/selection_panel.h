@@ -7,6 +7,8 @@
 
 namespace frontwright {
 
+struct InputField;
+
 /// What is selected, with every property to change: the case where nothing is, a member, one front
 /// or several ("mixed"). Properties lie in folds; a fold's fields are made when it is opened.
 class SelectionPanel : public QScrollArea {
@@ -20,7 +22,7 @@ public:
     /// Opens a fold where it may be seen at present, and scrolls there; its form, or nullptr.
     PropertyForm* reveal(const QString& fold);
     /// Selects what has the decision's field, and puts the keyboard there; the field, or nullptr.
-    QWidget* goTo(InputPlace, std::optional<Quantity> about);
+    QWidget* goTo(const InputField&);
 
 Q_SIGNALS:
     void foldsChanged();

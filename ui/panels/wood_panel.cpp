@@ -6,16 +6,19 @@
 #include "core/plan/moving.h"
 #include "core/plan/quantity.h"
 #include "core/reports/groups.h"
+#include "ui/help/topics.h"
 #include "ui/language/told.h"
 #include "ui/panels/air_form.h"
 #include "ui/panels/air_state_row.h"
 #include "ui/panels/drawing_view.h"
 #include "ui/panels/forms.h"
+#include "ui/panels/input_field.h"
 
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QSpinBox>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -57,6 +60,7 @@ WoodPanel::WoodPanel(Session& session, QWidget* parent)
     : QScrollArea(parent),
       m_session(session),
       m_wood(woodForm(session)),
+      m_air(new AirForm(session)),
       m_heading(wrapped()),
       m_follows(wrapped()),
       m_pictures(new QWidget),
@@ -72,7 +76,9 @@ WoodPanel::WoodPanel(Session& session, QWidget* parent)
     column->addWidget(m_heading);
     m_wood->hideTitle();
     column->addWidget(m_wood);
-    column->addWidget(new AirForm(session));
+    column->addWidget(m_air);
+    setHelpTopic(*m_wood, topicOf(InputPlace::Stock));
+    setHelpTopic(*m_air, topicOf(InputPlace::Air));
     m_follows->setTextInteractionFlags(Qt::TextSelectableByMouse);
     column->addWidget(m_follows);
     auto* pictures = new QVBoxLayout(m_pictures);
@@ -132,6 +138,17 @@ void WoodPanel::addChart(QVBoxLayout& column) {
         m_isTodaySet = true;
         m_chart->update();
     });
+}
+
+QWidget* WoodPanel::goTo(const InputField& where) {
+    m_session.select(where.selection);
+    QWidget* field = where.label.isEmpty() ? m_air->firstField() : m_wood->field(where.label);
+    if (!field)
+        return nullptr;
+    field->setFocus(Qt::ShortcutFocusReason);
+    // A panel that was just made has to find its fields' places first.
+    QTimer::singleShot(0, field, [this, field] { ensureWidgetVisible(field); });
+    return field;
 }
 
 void WoodPanel::showSelection() {

@@ -12,9 +12,11 @@ class QVBoxLayout;
 
 namespace frontwright {
 
+class AirForm;
 class AirStateRow;
 class DrawingView;
 class PropertyForm;
+struct InputField;
 
 /// The wood of the selected fronts, or of the case, the air it lives in, and what follows: sizes
 /// over the year in words, the case at its driest and wettest with the change exaggerated by
@@ -23,6 +25,10 @@ class WoodPanel : public QScrollArea {
     Q_OBJECT
 public:
     explicit WoodPanel(Session&, QWidget* parent = nullptr);
+
+    /// Selects what the decision is of, and puts the keyboard there: to the wood's field of that
+    /// label, or to the air where the place has no label. Null where there is none.
+    QWidget* goTo(const InputField&);
 
 private:
     enum class Time { WhenCut, Driest, Wettest };
@@ -38,6 +44,7 @@ private:
 
     Session& m_session;
     PropertyForm* m_wood;
+    AirForm* m_air;
     QLabel* m_heading;
     QLabel* m_follows;
     QWidget* m_pictures; ///< all that needs air

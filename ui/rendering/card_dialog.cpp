@@ -2,6 +2,7 @@
 
 #include "core/drawings/seen_size.h"
 #include "ui/fields/length_field.h"
+#include "ui/help/topics.h"
 #include "ui/look/theme.h"
 
 #include <QDialogButtonBox>
@@ -68,6 +69,7 @@ CardDialog::CardDialog(double pixelsPerMm, Length eyeDistance, LengthStyle style
       m_said(new QLabel),
       m_eyeDistance(eyeDistance) {
     setWindowTitle(tr("Size of this screen"));
+    setHelpTopic(*this, QStringLiteral("window#screen-size"));
     auto* what = new QLabel(
         tr("Hold a bank card, or any card of that size, against the screen and make the outline "
            "fit it. Arrow keys change its width by one pixel."));

@@ -1,6 +1,7 @@
 #include "ui/rendering/look_panel.h"
 
 #include "core/drawings/seen_size.h"
+#include "ui/help/topics.h"
 #include "ui/rendering/card_dialog.h"
 #include "ui/rendering/reveal_words.h"
 #include "ui/rendering/screen_size.h"
@@ -34,6 +35,7 @@ LookPanel::LookPanel(Session& session, QSettings& settings, QWidget* parent)
       m_scaleWords(new QLabel) {
     m_reveals->setToolTip(tr("Show every reveal ten times as wide, to compare them"));
     m_reveals->setStatusTip(m_reveals->toolTip());
+    setHelpTopic(*this, QStringLiteral("window#look"));
     m_size->setAccessibleName(tr("Size on the screen"));
     m_size->setPlaceholderText(tr("Zoomed"));
     m_size->addItem(tr("Whole case"), wholeCase);

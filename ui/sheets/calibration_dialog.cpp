@@ -3,6 +3,7 @@
 #include "core/lengths/format.h"
 #include "core/sheets/correction.h"
 #include "ui/fields/length_field.h"
+#include "ui/help/topics.h"
 #include "ui/help/tell_tale_words.h"
 #include "ui/language/told.h"
 
@@ -48,6 +49,7 @@ CalibrationDialog::CalibrationDialog(QSettings& settings, const QString& printer
       m_table(wrappedLabel()),
       m_tableArea(new QScrollArea) {
     setWindowTitle(tr("Test page for %1").arg(printer));
+    setHelpTopic(*this, QStringLiteral("printing#check"));
     m_orientation->addItems({tr("Upright"), tr("Landscape")});
     m_orientation->setCurrentIndex(first == Orientation::Portrait ? 0 : 1);
     m_orientation->setAccessibleName(tr("Orientation"));

@@ -1,5 +1,6 @@
 #include "ui/window/rules_dialog.h"
 
+#include "ui/help/topics.h"
 #include "ui/language/told.h"
 
 #include <QDialogButtonBox>
@@ -29,6 +30,7 @@ RulesDialog::RulesDialog(const Catalogue& program, QWidget* parent)
       m_table(new QTableWidget(static_cast<int>(m_rules.size()), 5)),
       m_count(new QLabel) {
     setWindowTitle(tr("Rules and their sources"));
+    setHelpTopic(*this, QStringLiteral("window#rules"));
     m_search->setPlaceholderText(tr("A word of the rule, its use or its source"));
     m_search->setClearButtonEnabled(true);
     m_search->setAccessibleName(tr("Search the rules"));

@@ -7,6 +7,7 @@
 #include "ui/panels/number_answer.h"
 #include "ui/panels/numbers_panel.h"
 #include "ui/panels/selection_panel.h"
+#include "ui/panels/wood_panel.h"
 
 #include "tests/ui/elevation/open_window.h"
 
@@ -35,6 +36,10 @@ protected:
         Q_EMIT session().inputAsked(place, about);
         QApplication::processEvents();
         return QApplication::focusWidget();
+    }
+    bool isInWood(const QWidget* field) {
+        const auto* wood = window.findChild<WoodPanel*>();
+        return wood && wood->isAncestorOf(field);
     }
     static QString foldOf(const QWidget* widget) {
         for (const QWidget* at = widget; at; at = at->parentWidget())
@@ -112,8 +117,11 @@ TEST_F(Asks, LeadToTheFieldOfEveryKindOfDecision) {
         {InputPlace::Hardware, QStringLiteral("hardware")},
         {InputPlace::Limits, QStringLiteral("limits")},
         {InputPlace::Catalogue, QStringLiteral("hardware")},
+        // In a panel of their own.
+        {InputPlace::Stock, QString()},
+        {InputPlace::Air, QString()},
     };
-    ASSERT_EQ(folds.size(), static_cast<std::size_t>(InputPlace::Catalogue) + 1);
+    ASSERT_EQ(folds.size(), static_cast<std::size_t>(InputPlace::Air) + 1);
     // From nothing, a front and a member.
     for (const Selection& from : {Selection(), Selection::of(plan().fronts[1].opening),
                                   Selection::of(plan().members[4].id)})
@@ -123,6 +131,7 @@ TEST_F(Asks, LeadToTheFieldOfEveryKindOfDecision) {
             const QWidget* field = go(place, std::nullopt);
             ASSERT_NE(field, nullptr);
             EXPECT_EQ(foldOf(field), fold) << nameOf(place).toStdString();
+            EXPECT_EQ(isInWood(field), fold.isEmpty()) << nameOf(place).toStdString();
         }
 }
 
@@ -137,7 +146,12 @@ TEST_F(Asks, LeadFromEveryNumberToAFieldForEachOfItsInputs) {
         for (const InputPlace place : derivation->inputs) {
             view().setFocus();
             const InputField where = inputField(place, quantity, plan(), session().selection());
-            QWidget* field = properties()->goTo(place, quantity);
+            const QWidget* focused = go(place, quantity);
+            ASSERT_NE(focused, nullptr);
+            EXPECT_EQ(isInWood(focused), where.panel == InputPanel::Wood);
+            if (where.panel == InputPanel::Wood)
+                continue;
+            QWidget* field = properties()->goTo(where);
             ASSERT_NE(field, nullptr)
                 << nameOf(quantity.kind) << " → " << where.label.toStdString();
             EXPECT_EQ(foldOf(QApplication::focusWidget()), where.fold);
