@@ -53,7 +53,7 @@ void ElevationView::mouseMoveEvent(QMouseEvent* event) {
     const QPoint step = pos - m_lastPos;
     m_lastPos = pos;
     if (m_pressed == Pressed::Pan) {
-        m_fitted = false;
+        setFitted(false);
         horizontalScrollBar()->setValue(horizontalScrollBar()->value() - step.x());
         verticalScrollBar()->setValue(verticalScrollBar()->value() - step.y());
         return;

@@ -28,7 +28,7 @@ constexpr double stepPerNotch = 1.2;
 constexpr double leastScale = 0.02; // px per mm
 constexpr double greatestScale = 40;
 /// Room for the dimensions that a selected front adds.
-constexpr int fitMargin = 36;
+constexpr int fitMargin = 16;
 constexpr int focusFrame = 2;
 
 } // namespace
@@ -165,8 +165,16 @@ void ElevationView::showFinding(const std::optional<Finding>& finding) {
     refreshEmphasis();
 }
 
+void ElevationView::setFitted(bool fitted) {
+    m_fitted = fitted;
+    // Where all is in view there is nothing to scroll to, and the drawing has the room.
+    const auto bars = fitted ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded;
+    setHorizontalScrollBarPolicy(bars);
+    setVerticalScrollBarPolicy(bars);
+}
+
 void ElevationView::fit() {
-    m_fitted = true;
+    setFitted(true);
     // Figures keep their size on screen, so what surrounds the case changes with the zoom: two
     // rounds settle it.
     for (int round = 0; round < 3; ++round) {
@@ -189,7 +197,7 @@ void ElevationView::zoom(Zoom direction) {
 }
 
 void ElevationView::zoomBy(double factor, QPointF anchor) {
-    m_fitted = false;
+    setFitted(false);
     const double s = std::clamp(scale() * factor, leastScale, greatestScale);
     const QPointF before = mapToScene(anchor.toPoint());
     setTransform(QTransform::fromScale(s, -s));

@@ -78,6 +78,7 @@ private:
     void refreshEmphasis();
     void emphasiseSelection(Emphasis&) const;
     [[nodiscard]] QRectF hoveredRect() const;
+    void setFitted(bool fitted);
     void zoomBy(double factor, QPointF anchor);
     void hover(QPointF viewportPos);
     void startDrag(const QPoint& from, Qt::KeyboardModifiers modifiers);

@@ -1,9 +1,9 @@
 #include "ui/elevation/emphasis_item.h"
 
 #include "ui/elevation/notice_box.h"
+#include "ui/elevation/tag_boxes.h"
 #include "ui/paper/surface.h"
 
-#include <QFontMetricsF>
 #include <QPainter>
 
 namespace frontwright {
@@ -11,13 +11,6 @@ namespace frontwright {
 namespace {
 
 constexpr double signPixels = 14;
-
-/// In pixels, round (0, 0).
-QRectF tagBox(const QString& text) {
-    const QFontMetricsF metrics(tagFont());
-    const QRectF words(0, 0, metrics.horizontalAdvance(text), metrics.height());
-    return words.adjusted(-6, -3, 6, 3).translated(-words.width() / 2, -words.height() / 2);
-}
 
 QPen accentPen(Theme theme, double width) {
     QPen pen(accentColour(theme), width);
@@ -79,10 +72,12 @@ void EmphasisItem::show(const Emphasis& emphasis, Theme theme, double pixelsPerM
     const double sign = signPixels / pixelsPerMm;
     for (const auto& place : emphasis.findings)
         bounds |= QRectF(place.at.x() - sign, place.at.y() - sign, 2 * sign, 2 * sign);
-    for (const auto& tag : emphasis.tags) {
-        const QSizeF size = tagBox(tag.text).size() / pixelsPerMm;
-        bounds |= QRectF(tag.at.x() - size.width() / 2, tag.at.y() - size.height() / 2,
-                         size.width(), size.height());
+    m_tags = tagBoxes(emphasis.tags, pixelsPerMm);
+    for (std::size_t i = 0; i < m_tags.size(); ++i) {
+        const QRectF& box = m_tags[i];
+        const QPointF at = emphasis.tags[i].at;
+        bounds |= QRectF(at.x() + box.left() / pixelsPerMm, at.y() - box.bottom() / pixelsPerMm,
+                         box.width() / pixelsPerMm, box.height() / pixelsPerMm);
     }
     const double spare = 12 / pixelsPerMm;
     m_bounds = bounds.adjusted(-spare, -spare, spare, spare);
@@ -99,8 +94,9 @@ void EmphasisItem::paintTags(QPainter& painter) const {
                      {at.x() - signPixels / 2, at.y() - signPixels / 2, signPixels, signPixels},
                      place.severity, m_theme);
     }
-    for (const auto& tag : m_emphasis.tags) {
-        const QRectF box = tagBox(tag.text).translated(transform.map(tag.at));
+    for (std::size_t i = 0; i < m_tags.size(); ++i) {
+        const Emphasis::Tag& tag = m_emphasis.tags[i];
+        const QRectF box = m_tags[i].translated(transform.map(tag.at));
         const bool warns = tag.kind == Emphasis::Tag::Kind::Warning;
         const QColor edge = warns ? wrongColour(m_theme) : accentColour(m_theme);
         painter.setPen(QPen(edge, 1));

@@ -59,6 +59,7 @@ private:
     void paintNotice(QPainter&) const;
 
     Emphasis m_emphasis;
+    std::vector<QRectF> m_tags; ///< see tagBoxes
     Theme m_theme = Theme::Paper;
     double m_pixelsPerMm = 1;
     QRectF m_bounds;
