@@ -2,17 +2,27 @@
 
 #include "core/drawings/seen_size.h"
 #include "core/edits/choices.h"
+#include "ui/help/help_desk.h"
+#include "ui/help/help_window.h"
 #include "ui/panels/findings_panel.h"
+#include "ui/panels/wood_panel.h"
 #include "ui/rendering/card_dialog.h"
 #include "ui/rendering/look_panel.h"
+#include "ui/sheets/calibration_dialog.h"
 #include "ui/sheets/template_dialog.h"
 #include "ui/window/central_area.h"
 #include "ui/window/graduate_dialog.h"
 #include "ui/window/new_case_dialog.h"
+#include "ui/window/own_entries_dialog.h"
 #include "ui/window/panel_dock.h"
+#include "ui/window/recovery_dialog.h"
+#include "ui/window/rules_dialog.h"
 
 #include <QApplication>
 #include <QCheckBox>
+#include <QRadioButton>
+#include <QScrollBar>
+#include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTreeWidget>
@@ -106,6 +116,8 @@ QPixmap everyLayer(MainWindow& window, Unit unit) {
     ShownLayers layers;
     layers.boxes = Shown::Yes;
     layers.allowedRegion = Shown::Yes;
+    layers.fields = Shown::Yes;
+    layers.bottoms = Shown::Yes;
     window.elevation().setLayers(layers);
     window.elevation().fit();
     return grabbed(window);
@@ -133,6 +145,76 @@ QPixmap look(MainWindow& window, Unit unit, CentralArea::Shows shows, bool exagg
     settle();
     window.views().look().revealsBox().setChecked(exaggerated);
     return grabbed(window);
+}
+
+QPixmap wood(MainWindow& window, Unit unit) {
+    open(window, "plan-chest", unit);
+    window.session().select(Selection::of(window.session().plan().fronts[3].opening));
+    if (auto* dock = window.findChild<PanelDock*>(QStringLiteral("section")))
+        dock->hide();
+    withPanel(window, "wood");
+    settle();
+    if (auto* panel = window.findChild<WoodPanel*>())
+        panel->verticalScrollBar()->setValue(panel->verticalScrollBar()->maximum());
+    return grabbed(window);
+}
+
+QPixmap levelSection(MainWindow& window, Unit unit) {
+    open(window, "glaze-chest", unit);
+    Selection hole = Selection::of(window.session().plan().fronts[4].opening);
+    hole.mountingHole = 0;
+    window.session().select(hole);
+    for (auto* button : window.findChildren<QRadioButton*>())
+        if (button->accessibleName() == QStringLiteral("Level"))
+            button->click();
+    return grabbed(window);
+}
+
+QPixmap holeDragged(MainWindow& window, Unit unit) {
+    open(window, "glaze-chest", unit);
+    const FrontPlan& front = window.session().plan().fronts[5];
+    const PointMm hole = toMm(front.box.origin) + toMm(front.mounting.holes[0].at);
+    QWidget* canvas = window.elevation().viewport();
+    const QPoint at = window.elevation().mapFromScene(hole.x(), hole.y());
+    QTest::mousePress(canvas, Qt::LeftButton, {}, at);
+    QTest::mouseMove(canvas, at + QPoint(8, -4));
+    QTest::mouseMove(canvas, at + QPoint(16, -10));
+    QPixmap picture = grabbed(window);
+    QTest::keyClick(canvas, Qt::Key_Escape);
+    QTest::mouseRelease(canvas, Qt::LeftButton, {}, at);
+    return picture;
+}
+
+QPixmap catalogue(MainWindow& window, Unit unit, int tab) {
+    open(window, "glaze-chest", unit);
+    OwnEntriesDialog dialog(window.session(), &window);
+    dialog.findChild<QTabWidget*>()->setCurrentIndex(tab);
+    return dialogOver(dialog);
+}
+
+QPixmap help(MainWindow& window, const char* topic) {
+    HelpWindow* opened = window.help().open(QLatin1String(topic));
+    settle();
+    return opened->grab();
+}
+
+QPixmap recovery() {
+    RecoveryCopy copy;
+    copy.name = QStringLiteral("glaze-chest.frontwright");
+    copy.origin = QStringLiteral("/home/maker/cases/glaze-chest.frontwright");
+    copy.written = QDateTime(QDate(2026, 2, 28), QTime(12, 30));
+    copy.size = 4096;
+    RecoveryDialog dialog({copy}, nullptr);
+    return dialogOver(dialog);
+}
+
+QPixmap calibration(Unit unit) {
+    const QTemporaryDir home;
+    QSettings settings(home.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);
+    CalibrationDialog dialog(settings, QStringLiteral("Workshop printer"), paperNamed("A4").value(),
+                             Length::millimetres(10), LengthStyle{unit, 16}, Orientation::Portrait,
+                             [](const Page&) { return true; });
+    return dialogOver(dialog);
 }
 
 std::vector<State> allStates() {
@@ -166,6 +248,21 @@ std::vector<State> allStates() {
          [](MainWindow& w, Unit u) { return look(w, u, CentralArea::Shows::Both, false); }},
         {"look-reveals",
          [](MainWindow& w, Unit u) { return look(w, u, CentralArea::Shows::Look, true); }},
+        {"wood", wood},
+        {"level-section", levelSection},
+        {"hole-dragged", holeDragged},
+        {"catalogue", [](MainWindow& w, Unit u) { return catalogue(w, u, 2); }},
+        {"catalogue-woods", [](MainWindow& w, Unit u) { return catalogue(w, u, 4); }},
+        {"rules",
+         [](MainWindow& w, Unit) {
+             RulesDialog dialog(w.session().programsCatalogue());
+             return dialogOver(dialog);
+         }},
+        {"help", [](MainWindow& w, Unit) { return help(w, "start"); }},
+        {"help-glossary", [](MainWindow& w, Unit) { return help(w, "glossary"); }},
+        {"help-printing", [](MainWindow& w, Unit) { return help(w, "printing"); }},
+        {"recovery", [](MainWindow&, Unit) { return recovery(); }},
+        {"calibration", [](MainWindow&, Unit u) { return calibration(u); }},
         {"screen-size",
          [](MainWindow& w, Unit) {
              CardDialog dialog(96 / 25.4, usualEyeDistance, w.session().style(), &w);
