@@ -13,26 +13,31 @@ constexpr double first = DimensionRows::defaultFirstRow;
 /// What is measured along the front.
 class Along {
 public:
-    explicit Along(const SectionSubject& subject) : m_subject(subject) {}
+    Along(const SectionSubject& subject, const LongBreak& breaks)
+        : m_subject(subject),
+          m_breaks(breaks) {}
 
     [[nodiscard]] Measured between(Length a, Length b, std::string_view words,
                                    std::optional<Quantity> quantity) const {
         const Length low = least(a, b), high = greatest(a, b);
-        return {low.inMillimetres(), high.inMillimetres(),
+        return {at(low), at(high),
                 std::string(words) + " " + shownBare(high - low, m_subject.options.style), quantity,
                 Part{m_subject.front.opening, std::nullopt, std::string(words)}};
     }
+    /// Where it is drawn.
+    [[nodiscard]] double at(Length x) const { return m_breaks.placed(x.inMillimetres()); }
     [[nodiscard]] Quantity ofFront(QuantityKind kind, std::uint32_t index = 0) const {
         return {kind, m_subject.frontIndex, index};
     }
 
 private:
     const SectionSubject& m_subject;
+    const LongBreak& m_breaks;
 };
 
 /// At the show face: overlays and gaps, the handle, the whole width.
-void layFront(DimensionRows& rows, const SectionSubject& subject) {
-    const Along measure(subject);
+void layFront(DimensionRows& rows, const SectionSubject& subject, const LongBreak& breaks) {
+    const Along measure(subject, breaks);
     const FrontPlan& front = subject.front;
     const Length width = front.rect.width();
     std::vector<Measured> ends;
@@ -58,8 +63,8 @@ void layFront(DimensionRows& rows, const SectionSubject& subject) {
 }
 
 /// Inside the box: clearances at its sides, holes from its left, access, the whole width.
-void layBox(DimensionRows& rows, const SectionSubject& subject) {
-    const Along measure(subject);
+void layBox(DimensionRows& rows, const SectionSubject& subject, const LongBreak& breaks) {
+    const Along measure(subject, breaks);
     const FrontPlan& front = subject.front;
     const BoxPlan& box = front.box;
     const Length left = box.wallOnFront.x, right = left + box.width;
@@ -67,9 +72,9 @@ void layBox(DimensionRows& rows, const SectionSubject& subject) {
     const Length openingRight = front.rect.width() - front.overlay.right;
     // Texts keep off the lines of what is measured farther out.
     for (const Length x : {left, right})
-        rows.keepClear(x.inMillimetres());
+        rows.keepClear(measure.at(x));
     if (const MountingHole* hole = subject.hole())
-        rows.keepClear((left + hole->at.x).inMillimetres());
+        rows.keepClear(measure.at(left + hole->at.x));
     std::vector<Measured> clearances;
     if (!(left - openingLeft).isZero())
         clearances.push_back(measure.between(openingLeft, left, "side clearance", std::nullopt));
@@ -92,15 +97,15 @@ void layBox(DimensionRows& rows, const SectionSubject& subject) {
 
 } // namespace
 
-void drawLevelDimensions(Sketch& sketch, const SectionSubject& subject) {
+void drawLevelDimensions(Sketch& sketch, const SectionSubject& subject, const LongBreak& breaks) {
     const double scale = sketch.paperScale();
     const BoxMm drawn = extentOf({sketch.marks(), {}, scale});
     const double face = -subject.thickness(), end = subject.boxEnd();
     DimensionRows below(Side::Bottom, face, scale, first + (face - drawn.min().y()) * scale);
-    layFront(below, subject);
+    layFront(below, subject, breaks);
     DimensionRows above(Side::Top, end, scale, first + (drawn.max().y() - end) * scale);
     if (subject.front.box.width > Length())
-        layBox(above, subject);
+        layBox(above, subject, breaks);
     // Depths at the ends, farther out where a text of the widths had to reach beyond the drawing.
     double beyondLow = 0, beyondHigh = 0;
     for (const DimensionRows* rows : {&below, &above})

@@ -126,12 +126,16 @@ Drawing levelSection(const Project& project, const Plan& plan, std::uint32_t fro
     Sketch upright(options.paperScale);
     drawWood(upright, subject, fastenerShapes(subject));
     drawFasteners(upright, subject);
-    Sketch sketch(options.paperScale);
-    for (Mark mark : upright.marks()) {
+    std::vector<Mark> marks = upright.marks();
+    for (Mark& mark : marks)
         std::visit(Turner(), mark.shape);
+    const LongBreak breaks = options.longStretches == LongStretches::Drawn
+                                 ? LongBreak()
+                                 : LongBreak(marks, options.paperScale);
+    Sketch sketch(options.paperScale);
+    for (Mark& mark : breaks.applied(marks))
         sketch.add(std::move(mark));
-    }
-    drawLevelDimensions(sketch, subject);
+    drawLevelDimensions(sketch, subject, breaks);
     if (options.notes == SectionNotes::Below)
         drawNote(sketch, noteOf(subject), options.style);
     return sketch.finished(margin);

@@ -5,6 +5,8 @@
 namespace frontwright {
 
 /// Title and notes below the section; left out where they are said beside it.
+/// Of a level section: those in which there is nothing to see.
+enum class LongStretches : std::uint8_t { Drawn, LeftOut };
 enum class SectionNotes : std::uint8_t { Below, LeftOut };
 
 /// Upright section through the selected hole, seen from the left: the front's show face to the
@@ -22,6 +24,7 @@ struct SectionOptions {
     SectionNotes notes = SectionNotes::Below;
     /// The level section only: laid through that hole of the handle instead of through a screw.
     std::optional<std::uint32_t> handleHole = std::nullopt;
+    LongStretches longStretches = LongStretches::Drawn;
 };
 Drawing frontSection(const Project&, const Plan&, std::uint32_t front, const SectionOptions&);
 

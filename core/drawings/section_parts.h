@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/drawings/long_break.h"
 #include "core/drawings/section.h"
 #include "core/drawings/sketch.h"
 
@@ -95,7 +96,7 @@ void drawWood(Sketch&, const SectionSubject&, const FastenerShapes&);
 /// Rows of dimensions round all that has been drawn.
 void drawSectionDimensions(Sketch&, const SectionSubject&);
 /// The same for the level section, once it is turned: x along the front, y into the box.
-void drawLevelDimensions(Sketch&, const SectionSubject&);
+void drawLevelDimensions(Sketch&, const SectionSubject&, const LongBreak&);
 
 class DimensionRows;
 /// Along x of the common frame: what a screw takes up of wall and front, what a bolt does.

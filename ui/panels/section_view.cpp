@@ -43,6 +43,7 @@ SectionView::Fitted SectionView::fitted(std::uint32_t front) const {
     SectionOptions options;
     options.style = m_session.style();
     options.notes = SectionNotes::LeftOut;
+    options.longStretches = LongStretches::LeftOut;
     const Selection& selection = m_session.selection();
     options.mountingHole = selection.mountingHole.value_or(0);
     if (!selection.mountingHole)
