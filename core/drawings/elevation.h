@@ -21,6 +21,8 @@ struct ElevationOptions {
     /// they are measured from: box, bottom and, for a mounting hole, the allowed region. Case
     /// dimensions that would meet these are left out.
     std::optional<PlacedPart> emphasisedPart;
+    /// Labels of the other fronts stay out of it; see partReach.
+    std::optional<CaseRect> keepFree = std::nullopt;
     friend bool operator==(const ElevationOptions&, const ElevationOptions&) = default;
 };
 
@@ -28,6 +30,9 @@ struct ElevationOptions {
 /// labels, chain and overall dimensions in rows outside the case that never overlap. Origin at the
 /// case's lower left corner.
 Drawing elevation(const Project&, const Plan&, const ElevationOptions&);
+
+/// What the distances of the emphasised part take up; nullopt where there are none.
+std::optional<CaseRect> partReach(const Plan&, const ElevationOptions&);
 
 /// One front only (all its layers), for a surface that repaints what changed: no dimensions.
 Drawing frontElevation(const Project&, const Plan&, std::uint32_t front, const ElevationOptions&);

@@ -216,6 +216,10 @@ std::vector<BoxMm> obstaclesOn(const FrontPlan& front, const ElevationOptions& o
     std::vector<BoxMm> all = handleBoxes(front, options);
     for (const auto& boxes : {screwBoxes(front, options), lineBoxes(front, options)})
         all.insert(all.end(), boxes.begin(), boxes.end());
+    const bool isOfPart =
+        options.emphasisedPart && options.emphasisedPart->opening == front.opening;
+    if (options.keepFree && !isOfPart)
+        all.push_back(toMm(*options.keepFree));
     return all;
 }
 

@@ -1,5 +1,7 @@
 #include "core/drawings/dimension_rows.h"
+#include "core/drawings/elevation.h"
 #include "core/drawings/elevation_parts.h"
+#include "core/drawings/sketch.h"
 #include "core/lengths/format.h"
 
 #include <algorithm>
@@ -127,6 +129,14 @@ std::vector<Mark> partDimensions(const Plan& plan, const ElevationOptions& optio
         !centreOf(plan, *options.emphasisedPart))
         return {};
     return PartRows(plan, *options.emphasisedPart, options).marks();
+}
+
+std::optional<CaseRect> partReach(const Plan& plan, const ElevationOptions& options) {
+    const BoxMm box = extentOf({partDimensions(plan, options), {}, options.paperScale});
+    if (box.isEmpty())
+        return std::nullopt;
+    const auto at = [](double mm) { return Length::nearestToMillimetres(mm); };
+    return CaseRect{at(box.min().x()), at(box.min().y()), at(box.max().x()), at(box.max().y())};
 }
 
 } // namespace frontwright

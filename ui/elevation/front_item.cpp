@@ -31,6 +31,8 @@ void FrontItem::sync(const Project& project, const Plan& plan, std::uint32_t ind
         options.emphasised.reset();
     if (options.emphasisedPart && options.emphasisedPart->opening != front.opening)
         options.emphasisedPart.reset();
+    if (options.keepFree && !inScene(*options.keepFree).intersects(inScene(front.rect)))
+        options.keepFree.reset();
     if (theme != m_theme) {
         m_theme = theme;
         update();

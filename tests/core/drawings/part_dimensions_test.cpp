@@ -1,4 +1,5 @@
 #include "core/drawings/elevation.h"
+#include "core/drawings/lettering.h"
 
 #include "tests/core/drawings/drawn_case.h"
 
@@ -45,6 +46,28 @@ TEST(PartDimensions, TellTheDistancesOfTheHoleThatIsPlaced) {
     EXPECT_EQ(countOf(marks, "wall"), 4U);
     EXPECT_EQ(countOf(marks, "bottom"), 1U);
     EXPECT_EQ(countOf(marks, "hole"), 2U);
+}
+
+TEST(PartDimensions, AreKeptFreeOfOtherFrontsLabels) {
+    for (std::uint64_t seed = 40; seed < 46; ++seed) {
+        const DrawnCase drawn(testing::randomProject(seed));
+        for (const PlacedPart& part : allParts(drawn.plan.fronts.front())) {
+            ElevationOptions options = emphasising(drawn, part, 0.2);
+            options.keepFree = partReach(drawn.plan, options);
+            ASSERT_TRUE(options.keepFree);
+            const BoxMm free = toMm(*options.keepFree);
+            for (std::uint32_t i = 1; i < drawn.plan.fronts.size(); ++i) {
+                const Drawing front = frontElevation(drawn.project, drawn.plan, i, options);
+                for (const auto& [mark, text] : shapesOn<TextMark>(front, Layer::Note))
+                    EXPECT_FALSE(textBox(text, 0.2).intersects(free)) << text.text;
+            }
+        }
+    }
+}
+
+TEST(PartDimensions, ReachNowhereWhereNoPartIsPlaced) {
+    const DrawnCase drawn(testing::bank(2));
+    EXPECT_EQ(partReach(drawn.plan, drawn.at(0.2)), std::nullopt);
 }
 
 TEST(PartDimensions, AreAsLongAsTheDistancesOfTheEdit) {
