@@ -28,8 +28,12 @@ constexpr double stepPerNotch = 1.2;
 constexpr double leastScale = 0.02; // px per mm
 constexpr double greatestScale = 40;
 /// Room for the dimensions that a selected front adds.
-constexpr int fitMargin = 16;
+constexpr int fitMargin = 34;
 constexpr int focusFrame = 2;
+/// Where a small view would be all figures, these give way, as far as they can be read: until the
+/// case has that part of the room.
+constexpr double leastLetters = 0.8;
+constexpr double leastShare = 0.62;
 
 } // namespace
 
@@ -78,7 +82,7 @@ ElevationOptions ElevationView::options() const {
     ElevationOptions options;
     options.style = m_session.style();
     // Capitals of 2.5 paper mm come out as high as the capitals of the window's own font.
-    const double pixelsPerPaperMm = QFontMetricsF(font()).capHeight() / 2.5;
+    const double pixelsPerPaperMm = m_letters * QFontMetricsF(font()).capHeight() / 2.5;
     options.paperScale = scale() / std::max(1.0, pixelsPerPaperMm);
     options.dimensions = m_layers.dimensions;
     options.holes = m_layers.holes;
@@ -88,6 +92,7 @@ ElevationOptions ElevationView::options() const {
     options.allowedRegion = m_layers.allowedRegion;
     options.emphasised = m_session.selection().lastOpening();
     options.emphasisedPart = selectedPart();
+    options.keepFree = partReach(m_session.plan(), options);
     return options;
 }
 
@@ -175,12 +180,24 @@ void ElevationView::setFitted(bool fitted) {
 
 void ElevationView::fit() {
     setFitted(true);
-    // Figures keep their size on screen, so what surrounds the case changes with the zoom: two
+    const QSizeF room =
+        viewport()->size().shrunkBy(QMargins(fitMargin, fitMargin, fitMargin, fitMargin));
+    for (const double letters : {1.0, 0.9, leastLetters}) {
+        m_letters = letters;
+        fitInto(room);
+        const CaseRect& outline = m_session.plan().outline;
+        if (outline.width().inMillimetres() * scale() >= leastShare * room.width() ||
+            outline.height().inMillimetres() * scale() >= leastShare * room.height())
+            break;
+    }
+    centerOn(m_scene.extent().center());
+}
+
+void ElevationView::fitInto(const QSizeF& room) {
+    // Figures keep their size on screen, so what surrounds the case changes with the zoom: a few
     // rounds settle it.
-    for (int round = 0; round < 3; ++round) {
+    for (int round = 0; round < 4; ++round) {
         const QRectF extent = m_scene.extent();
-        const QSizeF room =
-            viewport()->size().shrunkBy(QMargins(fitMargin, fitMargin, fitMargin, fitMargin));
         if (extent.isEmpty() || room.isEmpty())
             return;
         const double s =
@@ -189,7 +206,6 @@ void ElevationView::fit() {
         setTransform(QTransform::fromScale(s, -s));
         refresh();
     }
-    centerOn(m_scene.extent().center());
 }
 
 void ElevationView::zoom(Zoom direction) {

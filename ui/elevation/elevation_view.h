@@ -79,6 +79,7 @@ private:
     void emphasiseSelection(Emphasis&) const;
     [[nodiscard]] QRectF hoveredRect() const;
     void setFitted(bool fitted);
+    void fitInto(const QSizeF& room);
     void zoomBy(double factor, QPointF anchor);
     void hover(QPointF viewportPos);
     void startDrag(const QPoint& from, Qt::KeyboardModifiers modifiers);
@@ -109,6 +110,7 @@ private:
     QPoint m_lastPos;
     int m_skip = 0; ///< Tab passes over this many things under the pointer
     bool m_spaceHeld = false;
+    double m_letters = 1; ///< the figures' size, as a part of the window's own letters
     bool m_fitted = true; ///< the whole case is kept in view while the window is resized
     std::unique_ptr<Tool> m_drag;
     Emphasis m_dragEmphasis;
