@@ -11,6 +11,7 @@ namespace frontwright {
 namespace {
 
 constexpr int leastTarget = 24;
+constexpr float fieldFrame = 0.6F; ///< opacity: a field's frame steps back
 
 bool isClicked(QStyle::ContentsType type) {
     constexpr QStyle::ContentsType clicked[] = {
@@ -36,6 +37,17 @@ QSize RoomyStyle::sizeFromContents(ContentsType type, const QStyleOption* option
 void RoomyStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option,
                                QPainter* painter, const QWidget* widget) const {
     QProxyStyle::drawPrimitive(element, option, painter, widget);
+    if (element == PE_FrameLineEdit) {
+        QColor frame = option->palette.color(QPalette::PlaceholderText);
+        frame.setAlphaF(fieldFrame);
+        painter->save();
+        painter->setPen(frame);
+        painter->setBrush(Qt::NoBrush);
+        if (!(option->state & State_HasFocus))
+            painter->drawRoundedRect(QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5), 2, 2);
+        painter->restore();
+        return;
+    }
     const bool isRound = element == PE_IndicatorRadioButton;
     if (!isRound && element != PE_IndicatorCheckBox && element != PE_IndicatorItemViewItemCheck)
         return;

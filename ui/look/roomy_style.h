@@ -10,7 +10,8 @@ class RoomyStyle : public QProxyStyle {
 public:
     [[nodiscard]] QSize sizeFromContents(ContentsType, const QStyleOption*, const QSize& contents,
                                          const QWidget*) const override;
-    /// Boxes to tick and to choose are framed so that they are seen on any ground (WCAG 1.4.11).
+    /// Fields, and boxes to tick and to choose, are framed so that they are seen on any ground
+    /// (WCAG 1.4.11).
     void drawPrimitive(PrimitiveElement, const QStyleOption*, QPainter*,
                        const QWidget*) const override;
     [[nodiscard]] int pixelMetric(PixelMetric, const QStyleOption*, const QWidget*) const override;

@@ -15,7 +15,7 @@ namespace frontwright {
 namespace {
 
 constexpr double paperScale = 0.1;
-constexpr int sheetEms = 22; ///< average letters across the sheet
+constexpr int sheetEms = 25; ///< average letters across the sheet
 constexpr int noteLines = 4;
 constexpr double gap = 8;
 

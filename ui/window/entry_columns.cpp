@@ -33,6 +33,12 @@ Result<std::vector<Length>> lengthsIn(const std::string& typed, Unit unit) {
     return lengths;
 }
 
+/// Without the noughts at its end.
+std::string trimmed(std::string number) {
+    number.erase(number.find_last_not_of('0') + 1);
+    return number;
+}
+
 /// Point or comma; none where it is no plain number.
 std::optional<double> numberIn(const std::string& typed) {
     bool isNumber = false;
@@ -170,7 +176,7 @@ EntryColumn<Species> movementColumn(const QString& title,
             [part](const Species& wood, Unit) {
                 const auto& known = wood.figures.coefficients;
                 return known && (*known).*part > 0
-                           ? decimal(static_cast<double>((*known).*part) / 1e6, 6)
+                           ? trimmed(decimal(static_cast<double>((*known).*part) / 1e6, 6))
                            : std::string();
             },
             [part](Species& wood, const std::string& typed, Unit) -> std::optional<Error> {

@@ -47,7 +47,7 @@ OwnEntriesDialog::OwnEntriesDialog(Session& session, QWidget* parent)
     connect(&session, &Session::refused, this,
             [this](const Error& error) { m_message->setText(told(error.sentence())); });
     const int line = fontMetrics().lineSpacing();
-    resize(line * 56, line * 26);
+    resize(line * 70, line * 28);
 }
 
 void OwnEntriesDialog::addScrews() {

@@ -59,7 +59,7 @@ RulesDialog::RulesDialog(const Catalogue& program, QWidget* parent)
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_search, &QLineEdit::textChanged, this, &RulesDialog::search);
     const int line = fontMetrics().lineSpacing();
-    resize(line * 60, line * 32);
+    resize(line * 70, line * 40);
     search({});
 }
 
