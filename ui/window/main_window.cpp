@@ -2,6 +2,7 @@
 
 #include "ui/elevation/announcer.h"
 #include "ui/elevation/value_entry.h"
+#include "ui/files/local_files.h"
 #include "ui/files/state_folder.h"
 #include "ui/help/help_desk.h"
 #include "ui/help/shortcut_list.h"
@@ -39,22 +40,12 @@
 #include <QTabBar>
 #include <QToolBar>
 #include <QUndoView>
-#include <QUrl>
 
 namespace frontwright {
 
 namespace {
 
 constexpr int tabGap = 4; ///< pixels that a tab takes beside its title and the style's margin
-
-/// The files of this machine among what is dropped.
-QStringList filesOf(const QMimeData& dropped) {
-    QStringList paths;
-    for (const QUrl& url : dropped.urls())
-        if (url.isLocalFile())
-            paths << url.toLocalFile();
-    return paths;
-}
 
 } // namespace
 
@@ -295,12 +286,12 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (!filesOf(*event->mimeData()).isEmpty())
+    if (!localFiles(*event->mimeData()).isEmpty())
         event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-    QStringList paths = filesOf(*event->mimeData());
+    QStringList paths = localFiles(*event->mimeData());
     if (paths.isEmpty() || !m_fileActions->mayLeave())
         return;
     openPath(paths.takeFirst());

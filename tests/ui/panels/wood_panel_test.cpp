@@ -162,8 +162,8 @@ TEST_F(Wood, FollowsSpeciesAndCut) {
     };
     pick(*cut, QStringLiteral("Flat-sawn"));
     const auto moves = [this] {
-        const auto& season = plan().fronts.front().season;
-        return season ? season->wettest - season->driest : 0.0;
+        const auto& moved = plan().fronts.front().season;
+        return moved ? moved->wettest - moved->driest : 0.0;
     };
     const double flat = moves();
     EXPECT_GT(flat, 0);
