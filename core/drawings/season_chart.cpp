@@ -1,11 +1,13 @@
 #include "core/drawings/season_chart.h"
 
 #include "core/amounts/amounts.h"
+#include "core/drawings/lettering.h"
 #include "core/drawings/sketch.h"
 #include "core/lengths/format.h"
 #include "core/plan/moving.h"
 
 #include <algorithm>
+#include <optional>
 #include <vector>
 
 namespace frontwright {
@@ -142,10 +144,45 @@ private:
         const PointMm at = m_scale.at({humidity, gap});
         m_sketch.circle(Layer::Hole, at, pointRadius, noPart);
         m_sketch.circle(Layer::Hole, at, pointRadius / 3, noPart);
-        const bool isLeft = at.x() < m_options.width * 0.6;
-        text({at.x() + (isLeft ? 2.2 : -2.2), at.y() - 4 * letters},
-             "today " + shown(Length::nearestToMillimetres(gap), m_options.style),
-             isLeft ? Anchor::Start : Anchor::End);
+        labelToday(at, "today " + shown(Length::nearestToMillimetres(gap), m_options.style));
+    }
+
+    /// Below the point or above it, on the side where there is more room, where it meets no line.
+    void labelToday(const PointMm& at, const std::string& words) {
+        const bool hasRoomRight = at.x() < m_options.width * 0.6;
+        std::optional<TextMark> label;
+        for (const double lines : {-4.0, -2.2, -6.0, -8.0, 1.2, 3.0})
+            for (const bool isRight : {hasRoomRight, !hasRoomRight}) {
+                const TextMark there{{at.x() + (isRight ? 2.2 : -2.2), at.y() + lines * letters},
+                                     words,
+                                     letters,
+                                     isRight ? Anchor::Start : Anchor::End,
+                                     0};
+                if (!label || (meetsLine(*label) && !meetsLine(there)))
+                    label = there;
+            }
+        m_sketch.text(Layer::Note, *label, noPart);
+    }
+    [[nodiscard]] bool meetsLine(const TextMark& text) const {
+        const BoxMm own = textBox(text, 1);
+        if (!BoxMm(PointMm(0, 0), PointMm(m_options.width, m_options.height)).contains(own))
+            return true;
+        const auto meets = [&](const PointMm& a, const PointMm& b) {
+            return BoxMm(a).extend(b).intersects(own);
+        };
+        for (const Mark& mark : m_sketch.marks()) {
+            if (const auto* other = std::get_if<TextMark>(&mark.shape))
+                if (textBox(*other, 1).intersects(own))
+                    return true;
+            if (const auto* line = std::get_if<LineMark>(&mark.shape))
+                if (meets(line->from, line->to))
+                    return true;
+            if (const auto* path = std::get_if<PathMark>(&mark.shape))
+                for (std::size_t i = 1; i < path->points.size(); ++i)
+                    if (meets(path->points[i - 1], path->points[i]))
+                        return true;
+        }
+        return false;
     }
 
     const Project& m_project;

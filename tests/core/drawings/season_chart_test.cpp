@@ -1,3 +1,4 @@
+#include "core/drawings/lettering.h"
 #include "core/drawings/season_chart.h"
 
 #include "tests/core/plan/planned.h"
@@ -84,6 +85,26 @@ TEST(SeasonCharts, SayTheGapOfToday) {
     EXPECT_TRUE(says(*chart, "today 3/4 in") || says(*chart, "today ≈ 3/4 in"));
     EXPECT_TRUE(says(*chart, "relative humidity at 20 °C"));
     EXPECT_TRUE(says(*chart, "1/16 in")); // the least gap
+}
+
+TEST(SeasonCharts, SayItWhereItMeetsNoLine) {
+    const Planned planned{oakBank()};
+    for (int humidity = 20; humidity <= 80; humidity += 5) {
+        const auto chart = seasonChart(planned.project, planned.plan, optionsFor(at20(humidity)));
+        ASSERT_TRUE(chart);
+        BoxMm words;
+        for (const Mark& mark : chart->marks)
+            if (const auto* text = std::get_if<TextMark>(&mark.shape);
+                text && text->text.starts_with("today"))
+                words = textBox(*text, 1);
+        ASSERT_FALSE(words.isEmpty());
+        const auto curve = curveOf(*chart);
+        for (std::size_t i = 1; i < curve.size(); ++i)
+            EXPECT_FALSE(BoxMm(curve[i - 1]).extend(curve[i]).intersects(words)) << humidity;
+        for (const Mark& mark : chart->marks)
+            if (const auto* line = std::get_if<LineMark>(&mark.shape))
+                EXPECT_FALSE(BoxMm(line->from).extend(line->to).intersects(words)) << humidity;
+    }
 }
 
 TEST(SeasonCharts, NeedAirAndAGap) {
