@@ -13,10 +13,10 @@ namespace {
 using Points = std::vector<PointMm>;
 
 // mm on paper
-constexpr double kept = 5;          ///< on both sides, up to the zigzag
-constexpr double shownGap = 3;      ///< between the zigzags
-constexpr double leastLeftOut = 14; ///< a shorter stretch is drawn whole
-constexpr double beyond = 2;        ///< by which a zigzag passes the part
+constexpr double kept = 2.5;       ///< on both sides, up to the zigzag
+constexpr double shownGap = 2.5;   ///< between the zigzags
+constexpr double leastLeftOut = 8; ///< a shorter stretch is drawn whole
+constexpr double beyond = 2;       ///< by which a zigzag passes the part
 constexpr double zig = 1.2;
 
 /// What is looked at: never broken, however long.

@@ -27,22 +27,21 @@ std::vector<Mark> board() {
     return sketch.marks();
 }
 
-// From 32 to 200 there is nothing: 5 mm are kept on both sides, so 37 to 195 goes, 158 mm, and 3 mm
-// show in its place. From 0 to 28 is more than 2 × 5 + 14 mm: there 18 mm go.
+// From 32 to 200 there is nothing: 2.5 mm are kept on both sides, so 34.5 to 197.5 goes, 163 mm,
+// and 2.5 mm show in its place. From 0 to 28 is more than 2 × 2.5 + 8 mm: there 23 mm go.
 TEST(LongBreak, LeavesOutWhatIsLongAndEmpty) {
     const LongBreak breaks(board(), 1);
     EXPECT_NEAR(breaks.placed(0), 0, exactly);
-    // 5 to 23, 18 mm, shows as 3 mm.
-    EXPECT_NEAR(breaks.placed(30), 30 - 15, exactly);
-    EXPECT_NEAR(breaks.placed(200), 200 - 15 - 155, exactly);
+    EXPECT_NEAR(breaks.placed(30), 30 - 20.5, exactly);
+    EXPECT_NEAR(breaks.placed(200), 200 - 20.5 - 160.5, exactly);
 }
 
 TEST(LongBreak, KeepsShortStretchesWhole) {
-    // At half the scale 28 mm are 14 mm of paper.
-    const LongBreak breaks(board(), 0.5);
+    // At 2:5 those 28 mm are 11.2 mm of paper.
+    const LongBreak breaks(board(), 0.4);
     EXPECT_NEAR(breaks.placed(30), 30, exactly);
     EXPECT_LT(breaks.placed(200), 200);
-    EXPECT_TRUE(LongBreak(board(), 0.1).isEmpty());
+    EXPECT_TRUE(LongBreak(board(), 0.05).isEmpty());
 }
 
 TEST(LongBreak, IsMonotoneAndMovesNothingBackwards) {
@@ -69,11 +68,11 @@ TEST(LongBreak, CutsEdgesAndHatchesOpenAtTheZigzags) {
     }
     const auto hole = shapesOn<CircleMark>(drawing, Layer::Hole, "hole");
     ASSERT_EQ(hole.size(), 1U);
-    EXPECT_NEAR(hole[0].second.centre.x(), 15, exactly);
+    EXPECT_NEAR(hole[0].second.centre.x(), 9.5, exactly);
 }
 
 TEST(LongBreak, LeavesWhatItDoesNotMeetAsItIs) {
-    const LongBreak none(board(), 0.1);
+    const LongBreak none(board(), 0.05);
     EXPECT_EQ(none.applied(board()), board());
     EXPECT_EQ(LongBreak().applied(board()), board());
 }
