@@ -34,6 +34,7 @@ constexpr int focusFrame = 2;
 /// case has that part of the room.
 constexpr double leastLetters = 0.8;
 constexpr double leastShare = 0.62;
+constexpr double fitStep = 0.95;
 
 } // namespace
 
@@ -78,12 +79,12 @@ double ElevationView::reach() const {
     return grabPixels / scale();
 }
 
-ElevationOptions ElevationView::options() const {
+ElevationOptions ElevationView::options(double atScale) const {
     ElevationOptions options;
     options.style = m_session.style();
     // Capitals of 2.5 paper mm come out as high as the capitals of the window's own font.
     const double pixelsPerPaperMm = m_letters * QFontMetricsF(font()).capHeight() / 2.5;
-    options.paperScale = scale() / std::max(1.0, pixelsPerPaperMm);
+    options.paperScale = atScale / std::max(1.0, pixelsPerPaperMm);
     options.dimensions = m_layers.dimensions;
     options.holes = m_layers.holes;
     options.boxes = m_layers.boxes;
@@ -100,7 +101,7 @@ void ElevationView::refresh() {
     // Setting it repaints everything, even with the same colour.
     if (backgroundBrush().color() != sheetColour(theme()))
         setBackgroundBrush(sheetColour(theme()));
-    m_scene.show(m_session.work(), options(), theme());
+    m_scene.show(m_session.work(), options(scale()), theme());
     std::vector<Emphasis::Place> signs;
     if (m_layers.findings == Shown::Yes)
         for (const Finding& finding : m_session.work().findings)
@@ -182,30 +183,40 @@ void ElevationView::fit() {
     setFitted(true);
     const QSizeF room =
         viewport()->size().shrunkBy(QMargins(fitMargin, fitMargin, fitMargin, fitMargin));
+    const QSizeF outline = inScene(m_session.plan().outline).size();
+    if (room.isEmpty() || outline.isEmpty())
+        return;
+    double fitted = leastScale;
     for (const double letters : {1.0, 0.9, leastLetters}) {
         m_letters = letters;
-        fitInto(room);
-        const CaseRect& outline = m_session.plan().outline;
-        if (outline.width().inMillimetres() * scale() >= leastShare * room.width() ||
-            outline.height().inMillimetres() * scale() >= leastShare * room.height())
+        fitted = scaleFor(room);
+        if (outline.width() * fitted >= leastShare * room.width() ||
+            outline.height() * fitted >= leastShare * room.height())
             break;
     }
+    setTransform(QTransform::fromScale(fitted, -fitted));
+    refresh();
     centerOn(m_scene.extent().center());
 }
 
-void ElevationView::fitInto(const QSizeF& room) {
-    // Figures keep their size on screen, so what surrounds the case changes with the zoom: a few
-    // rounds settle it.
-    for (int round = 0; round < 4; ++round) {
-        const QRectF extent = m_scene.extent();
-        if (extent.isEmpty() || room.isEmpty())
-            return;
-        const double s =
-            std::clamp(std::min(room.width() / extent.width(), room.height() / extent.height()),
-                       leastScale, greatestScale);
-        setTransform(QTransform::fromScale(s, -s));
-        refresh();
+double ElevationView::scaleFor(const QSizeF& room) const {
+    const QRectF outline = inScene(m_session.plan().outline);
+    const double most = std::min(room.width() / outline.width(), room.height() / outline.height());
+    // Figures keep their size on screen, and rows of them come and go: the largest case round
+    // which they have room.
+    for (double s = std::min(most, greatestScale); s > leastScale; s *= fitStep) {
+        const ElevationOptions tried = options(s);
+        QRectF extent = outline;
+        if (tried.dimensions == Shown::Yes) {
+            const Drawing figures =
+                elevationDimensions(m_session.project(), m_session.plan(), tried);
+            if (!figures.extent.isEmpty())
+                extent |= inScene(figures.extent);
+        }
+        if (extent.width() * s <= room.width() && extent.height() * s <= room.height())
+            return s;
     }
+    return leastScale;
 }
 
 void ElevationView::zoom(Zoom direction) {

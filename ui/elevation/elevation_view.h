@@ -79,7 +79,8 @@ private:
     void emphasiseSelection(Emphasis&) const;
     [[nodiscard]] QRectF hoveredRect() const;
     void setFitted(bool fitted);
-    void fitInto(const QSizeF& room);
+    /// At which the whole case with its figures has room, screen px per mm.
+    [[nodiscard]] double scaleFor(const QSizeF& room) const;
     void zoomBy(double factor, QPointF anchor);
     void hover(QPointF viewportPos);
     void startDrag(const QPoint& from, Qt::KeyboardModifiers modifiers);
@@ -100,7 +101,7 @@ private:
     [[nodiscard]] Hit hitUnder(QPointF viewportPos) const;
     [[nodiscard]] double reach() const; ///< the grab zone, in mm
     [[nodiscard]] Theme theme() const { return themeOf(palette()); }
-    [[nodiscard]] ElevationOptions options() const;
+    [[nodiscard]] ElevationOptions options(double atScale) const;
 
     Session& m_session;
     ElevationScene m_scene;
