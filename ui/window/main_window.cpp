@@ -34,7 +34,6 @@
 #include <QDropEvent>
 #include <QLabel>
 #include <QMenuBar>
-#include <QMimeData>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QTabBar>
@@ -151,13 +150,13 @@ void MainWindow::addDocks() {
     findings->panel();
     // As wide as the tabs need, whatever the letters' size.
     const QFontMetrics letters = fontMetrics();
-    const int em = letters.averageCharWidth();
     int tabs = 0;
     for (const QDockWidget* each : {selected, numbers, ways, wood, steps})
         tabs += letters.horizontalAdvance(each->windowTitle()) +
                 style()->pixelMetric(QStyle::PM_TabBarTabHSpace) + tabGap;
     resizeDocks({selected, section}, {380, 420}, Qt::Vertical);
-    resizeDocks({selected}, {std::max({400, em * 62, tabs})}, Qt::Horizontal);
+    resizeDocks({selected}, {std::max({400, letters.averageCharWidth() * 62, tabs})},
+                Qt::Horizontal);
     resizeDocks({findings}, {std::max(220, letters.lineSpacing() * 15)}, Qt::Vertical);
     answerAsks(*selected, *numbers, *wood);
 }
@@ -267,11 +266,10 @@ void MainWindow::showTemplates() {
 void MainWindow::childEvent(QChildEvent* event) {
     QMainWindow::childEvent(event);
     // Where the panels' tabs lack room they are scrolled, not cut off.
-    if (event->type() == QEvent::ChildPolished)
-        if (auto* tabs = qobject_cast<QTabBar*>(event->child())) {
-            tabs->setElideMode(Qt::ElideNone);
-            tabs->setUsesScrollButtons(true);
-        }
+    if (auto* tabs = qobject_cast<QTabBar*>(event->child()); tabs && event->polished()) {
+        tabs->setElideMode(Qt::ElideNone);
+        tabs->setUsesScrollButtons(true);
+    }
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

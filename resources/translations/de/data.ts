@@ -256,8 +256,8 @@
         <translation>Planschrank</translation>
     </message>
     <message>
-        <source>Look at the even 2 mm gaps all round: eight inset fronts, all of one size, share one template.</source>
-        <translation>Die gleichmäßigen Fugen von 2 mm ringsum: Acht einliegende Blenden, alle gleich groß, teilen sich eine Schablone.</translation>
+        <source>Look at the even 2 mm gaps, open all through the year: eight inset fronts share one template.</source>
+        <translation>Die gleichmäßigen Fugen von 2 mm, das ganze Jahr offen: Acht einliegende Blenden teilen sich eine Schablone.</translation>
     </message>
 </context>
 </TS>

@@ -1682,6 +1682,21 @@
     </message>
 </context>
 <context>
+    <name>frontwright::EntryColumns</name>
+    <message>
+        <source>at 12 % moisture</source>
+        <translation>bei 12 % Feuchte</translation>
+    </message>
+    <message>
+        <source>ovendry</source>
+        <translation>darrtrocken</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>waldfrisch</translation>
+    </message>
+</context>
+<context>
     <name>frontwright::EntryTable</name>
     <message>
         <source>&amp;Remove own entry</source>
@@ -1751,12 +1766,20 @@
         <translation>Den Korpus unter anderem Namen speichern</translation>
     </message>
     <message>
+        <source>Start pa&amp;ge</source>
+        <translation>Start&amp;seite</translation>
+    </message>
+    <message>
+        <source>Show the start page; the case stays open</source>
+        <translation>Die Startseite zeigen; der Korpus bleibt offen</translation>
+    </message>
+    <message>
         <source>&amp;Close the case</source>
         <translation>Korpus s&amp;chließen</translation>
     </message>
     <message>
-        <source>Go back to the start page</source>
-        <translation>Zurück zur Startseite</translation>
+        <source>Close the case and go back to the start page</source>
+        <translation>Den Korpus schließen und zur Startseite zurückkehren</translation>
     </message>
     <message>
         <source>No case was opened yet</source>
@@ -2532,6 +2555,14 @@ Regel: %4</translation>
         <translation>Gewin&amp;deschrauben</translation>
     </message>
     <message>
+        <source>Holes, right of the centre</source>
+        <translation>Löcher, rechts der Mitte</translation>
+    </message>
+    <message>
+        <source>Holes, above it</source>
+        <translation>Löcher, darüber</translation>
+    </message>
+    <message>
         <source>Base&apos;s width</source>
         <translation>Sockelbreite</translation>
     </message>
@@ -2588,8 +2619,20 @@ Regel: %4</translation>
         <translation>&amp;Führungen</translation>
     </message>
     <message>
-        <source>Specific gravity, at 12 %</source>
-        <translation>Dichtezahl bei 12 %</translation>
+        <source>Specific gravity</source>
+        <translation>Dichtezahl</translation>
+    </message>
+    <message>
+        <source>Of the volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Moves, flat-sawn</source>
+        <translation>Arbeitet, Fladerschnitt</translation>
+    </message>
+    <message>
+        <source>Moves, quarter-sawn</source>
+        <translation>Arbeitet, Riftschnitt</translation>
     </message>
     <message>
         <source>Woods</source>
@@ -3191,8 +3234,8 @@ Regel: %4</translation>
     <message numerus="yes">
         <source>%n rule(s)</source>
         <translation>
-            <numerusform>%n rule</numerusform>
-            <numerusform>%n rules</numerusform>
+            <numerusform>%n Regel</numerusform>
+            <numerusform>%n Regeln</numerusform>
         </translation>
     </message>
 </context>
@@ -3527,8 +3570,16 @@ Regel: %4</translation>
         <translation>Eine Korpusdatei öffnen</translation>
     </message>
     <message>
+        <source>The case that is open stays as you left it</source>
+        <translation>Der offene Korpus bleibt, wie er ist</translation>
+    </message>
+    <message>
         <source>Recent cases</source>
         <translation>Zuletzt geöffnete Korpusse</translation>
+    </message>
+    <message>
+        <source>&amp;Back to %1</source>
+        <translation>&amp;Zurück zu %1</translation>
     </message>
     <message>
         <source>None yet. Cases that you save or open stand here.</source>
