@@ -1,10 +1,6 @@
-#include "core/drawings/dimension_marks.h"
-#include "core/drawings/dimension_rows.h"
-#include "core/drawings/lettering.h"
+#include "core/drawings/clear_rows.h"
 #include "core/drawings/section_parts.h"
 #include "core/lengths/format.h"
-
-#include <algorithm>
 
 namespace frontwright {
 
@@ -97,62 +93,6 @@ void layBox(DimensionRows& rows, const SectionSubject& subject, const LongBreak&
         measure.between(left, right, "box width", measure.ofFront(QuantityKind::BoxWidth)));
 }
 
-/// How far a text of the widths reaches past what is drawn, mm on paper; `outwards` is −1 to the
-/// left, 1 to the right.
-double beyond(const DimensionRows& below, const DimensionRows& above, double edge, int outwards) {
-    double reach = 0;
-    for (const DimensionRows* rows : {&below, &above})
-        if (!rows->isEmpty())
-            reach = std::max(reach, outwards < 0 ? edge - rows->lowest() : rows->highest() - edge);
-    return reach;
-}
-
-/// Dimension lines and texts, without the extension lines.
-std::vector<BoxMm> figuresOf(const std::vector<Mark>& marks, double scale) {
-    std::vector<BoxMm> boxes;
-    for (const Mark& mark : marks)
-        if (const auto* dimension = std::get_if<DimensionMark>(&mark.shape)) {
-            const DimensionFigure figure = figureOf(*dimension, scale);
-            boxes.push_back(textBox(figure.text, scale));
-            boxes.push_back(BoxMm(figure.line.from).extend(figure.line.to));
-        }
-    return boxes;
-}
-
-bool meet(const std::vector<Mark>& some, const std::vector<Mark>& others, double scale) {
-    const std::vector<BoxMm> ones = figuresOf(some, scale), twos = figuresOf(others, scale);
-    const PointMm free(1 / scale, 1 / scale);
-    return std::any_of(ones.begin(), ones.end(), [&](const BoxMm& one) {
-        const BoxMm around(one.min() - free, one.max() + free);
-        return std::any_of(twos.begin(), twos.end(),
-                           [&](const BoxMm& two) { return around.intersects(two); });
-    });
-}
-
-/// What screw and bolt take up of wall and front: the screw at the end that it is nearer to.
-class Depths {
-public:
-    explicit Depths(const SectionSubject& subject) : m_subject(subject) {
-        const MountingHole* hole = subject.hole();
-        m_isScrewLeft =
-            hole == nullptr || toFront(subject.front.box, hole->at).x <= subject.length().half();
-    }
-    [[nodiscard]] std::vector<Mark> at(Side side, double edge, double scale,
-                                       double firstRow) const {
-        DimensionRows rows(side, edge, scale, firstRow);
-        const auto& hardware = m_subject.front.hardware;
-        if ((side == Side::Left) == m_isScrewLeft)
-            layScrew(rows, m_subject);
-        else if (hardware && !boltAxes(m_subject, *hardware).empty())
-            layBolt(rows, m_subject, *hardware);
-        return rows.marks();
-    }
-
-private:
-    const SectionSubject& m_subject;
-    bool m_isScrewLeft = true;
-};
-
 } // namespace
 
 void drawLevelDimensions(Sketch& sketch, const SectionSubject& subject, const LongBreak& breaks) {
@@ -167,19 +107,24 @@ void drawLevelDimensions(Sketch& sketch, const SectionSubject& subject, const Lo
     std::vector<Mark> widths = below.marks();
     for (Mark& mark : above.marks())
         widths.push_back(std::move(mark));
-    // Depths at the ends, farther out where a text of the widths would be in their way.
-    const double beyondLow = beyond(below, above, drawn.min().x() * scale, -1);
-    const double beyondHigh = beyond(below, above, drawn.max().x() * scale, 1);
-    const Depths depths(subject);
-    std::vector<Mark> left = depths.at(Side::Left, drawn.min().x(), scale, first);
-    if (meet(left, widths, scale))
-        left = depths.at(Side::Left, drawn.min().x(), scale, first + beyondLow);
-    std::vector<Mark> right = depths.at(Side::Right, drawn.max().x(), scale, first);
-    if (meet(right, widths, scale))
-        right = depths.at(Side::Right, drawn.max().x(), scale, first + beyondHigh);
-    for (std::vector<Mark>* marks : {&widths, &left, &right})
-        for (Mark& mark : *marks)
-            sketch.add(std::move(mark));
+    // Depths at the ends: what a screw takes up at the one that it is nearer to.
+    const MountingHole* hole = subject.hole();
+    const bool isScrewLeft =
+        hole == nullptr || toFront(subject.front.box, hole->at).x <= subject.length().half();
+    const auto depths = [&](Side side, double edge, int outwards) {
+        const double reach = reachPast({&below, &above}, edge * scale, outwards);
+        return laidClear({side, edge, scale, reach}, widths, [&](DimensionRows& rows) {
+            const auto& hardware = subject.front.hardware;
+            if ((side == Side::Left) == isScrewLeft)
+                layScrew(rows, subject);
+            else if (hardware && !boltAxes(subject, *hardware).empty())
+                layBolt(rows, subject, *hardware);
+        });
+    };
+    for (const auto& marks :
+         {depths(Side::Left, drawn.min().x(), -1), depths(Side::Right, drawn.max().x(), 1), widths})
+        for (const Mark& mark : marks)
+            sketch.add(mark);
 }
 
 } // namespace frontwright

@@ -1,4 +1,4 @@
-#include "core/drawings/dimension_rows.h"
+#include "core/drawings/clear_rows.h"
 #include "core/drawings/section_parts.h"
 #include "core/lengths/format.h"
 
@@ -27,12 +27,6 @@ public:
 private:
     const SectionSubject& m_subject;
 };
-
-void take(Sketch& sketch, const DimensionRows& rows) {
-    for (Mark& mark : rows.marks())
-        sketch.add(std::move(mark));
-}
-
 } // namespace
 
 /// The order puts what ends farther right nearer to the
@@ -181,21 +175,23 @@ void drawSectionDimensions(Sketch& sketch, const SectionSubject& subject) {
     DimensionRows right(Side::Right, subject.boxEnd(), scale, first + beyondEnd * scale);
     if (subject.front.box.height > Length{})
         layBoxHeights(right, subject);
-    // Below and above, farther out where a text of the heights had to reach beyond the drawing.
-    double beyondLow = 0, beyondHigh = 0;
-    for (const DimensionRows* side : {&left, &right})
-        if (!side->isEmpty()) {
-            beyondLow = std::max(beyondLow, drawn.min().y() * scale - side->lowest());
-            beyondHigh = std::max(beyondHigh, side->highest() - drawn.max().y() * scale);
-        }
-    DimensionRows below(Side::Bottom, drawn.min().y(), scale, first + beyondLow);
-    DimensionRows above(Side::Top, drawn.max().y(), scale, first + beyondHigh);
-    layScrew(isScrewLow ? below : above, subject);
-    if (subject.front.hardware)
-        layBolt(isScrewLow ? above : below, subject, *subject.front.hardware);
+    std::vector<Mark> heights = left.marks();
+    for (Mark& mark : right.marks())
+        heights.push_back(std::move(mark));
+    const auto depths = [&](Side side, double edge, int outwards) {
+        const double reach = reachPast({&left, &right}, edge * scale, outwards);
+        return laidClear({side, edge, scale, reach}, heights, [&](DimensionRows& rows) {
+            if ((side == Side::Bottom) == isScrewLow)
+                layScrew(rows, subject);
+            else if (subject.front.hardware)
+                layBolt(rows, subject, *subject.front.hardware);
+        });
+    };
     leadOut(sketch, subject);
-    for (const DimensionRows* rows : {&below, &above, &left, &right})
-        take(sketch, *rows);
+    for (const auto& marks : {depths(Side::Bottom, drawn.min().y(), -1),
+                              depths(Side::Top, drawn.max().y(), 1), heights})
+        for (const Mark& mark : marks)
+            sketch.add(mark);
 }
 
 } // namespace frontwright
