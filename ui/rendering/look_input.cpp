@@ -82,7 +82,7 @@ void LookView::mouseMoveEvent(QMouseEvent* event) {
     horizontalScrollBar()->setValue(horizontalScrollBar()->value() - moved.x());
     verticalScrollBar()->setValue(verticalScrollBar()->value() - moved.y());
     if (m_fitted) {
-        m_fitted = false;
+        setFitted(false);
         Q_EMIT zoomedByHand();
     }
 }

@@ -15,7 +15,7 @@ namespace {
 
 constexpr double leastScale = 0.02; // px per mm
 constexpr double greatestScale = 20;
-constexpr int fitMargin = 48;
+constexpr int fitMargin = 34;
 /// How long a change may wait: many steps of a drag become one rendering.
 constexpr int soonMilliseconds = 40;
 /// While something is dragged: until the hand rests.
@@ -117,8 +117,16 @@ void LookView::applyScale(double scale) {
         refresh();
 }
 
+void LookView::setFitted(bool fitted) {
+    m_fitted = fitted;
+    // Where all is in view there is nothing to scroll to.
+    const auto bars = fitted ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded;
+    setHorizontalScrollBarPolicy(bars);
+    setVerticalScrollBarPolicy(bars);
+}
+
 void LookView::fit() {
-    m_fitted = true;
+    setFitted(true);
     Q_EMIT fitted();
     if (!isVisible())
         return;
@@ -136,7 +144,7 @@ void LookView::fit() {
 }
 
 void LookView::showAt(double pixelsPerMm) {
-    m_fitted = false;
+    setFitted(false);
     applyScale(std::clamp(pixelsPerMm, leastScale, greatestScale));
     if (m_rendered)
         centerOn(inScene(m_rendered->places.outline).center());
@@ -147,7 +155,7 @@ void LookView::zoom(Zoom direction) {
 }
 
 void LookView::zoomBy(double factor, QPointF anchor) {
-    m_fitted = false;
+    setFitted(false);
     const QPointF before = mapToScene(anchor.toPoint());
     applyScale(std::clamp(scale() * factor, leastScale, greatestScale));
     const QPoint shift = mapFromScene(before) - anchor.toPoint();

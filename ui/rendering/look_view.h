@@ -56,6 +56,7 @@ private:
     void wantRefresh();
     void refresh();
     void applyScale(double scale);
+    void setFitted(bool fitted);
     void zoomBy(double factor, QPointF anchor);
     void clickAt(QPointF viewportPos, Qt::KeyboardModifiers);
     void walk(int key);
