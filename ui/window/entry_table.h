@@ -111,6 +111,7 @@ private:
         m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
         m_table->setSelectionMode(QAbstractItemView::SingleSelection);
         m_table->setTabKeyNavigation(false);
+        m_table->setCornerButtonEnabled(false);
         QStringList titles;
         for (const auto& column : m_columns)
             titles << column.title;

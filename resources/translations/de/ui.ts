@@ -1767,7 +1767,7 @@
     </message>
     <message>
         <source>Start pa&amp;ge</source>
-        <translation>Start&amp;seite</translation>
+        <translation>Star&amp;tseite</translation>
     </message>
     <message>
         <source>Show the start page; the case stays open</source>

@@ -135,7 +135,7 @@ TEST_F(Start, NamesAllThatTakesTheKeyboard) {
         EXPECT_FALSE(accessible->text(QAccessible::Name).isEmpty())
             << widget->metaObject()->className();
     }
-    EXPECT_EQ(count, 6) << "new, open, one recent case, three samples";
+    EXPECT_EQ(count, 7) << "new, open, the way back, one recent case, three samples";
 }
 
 TEST_F(Start, ListsRecentCasesByNameThoughTheyAreGone) {

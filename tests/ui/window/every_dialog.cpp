@@ -7,9 +7,7 @@
 #include "ui/sheets/template_dialog.h"
 #include "ui/window/graduate_dialog.h"
 #include "ui/window/new_case_dialog.h"
-#include "ui/window/own_entries_dialog.h"
 #include "ui/window/recovery_dialog.h"
-#include "ui/window/rules_dialog.h"
 
 namespace frontwright::testing {
 
@@ -27,8 +25,6 @@ std::vector<std::unique_ptr<QDialog>> everyDialog(Session& session, QSettings& s
     dialogs.push_back(std::make_unique<PresetNameDialog>(
         QStringLiteral("Keep as preset"), QStringLiteral("Deep drawers"),
         [](const std::string&) { return std::optional<Error>(); }, nullptr));
-    dialogs.push_back(std::make_unique<OwnEntriesDialog>(session));
-    dialogs.push_back(std::make_unique<RulesDialog>(session.programsCatalogue()));
     dialogs.push_back(std::make_unique<CardDialog>(96 / 25.4, usualEyeDistance, session.style()));
     dialogs.push_back(std::make_unique<CalibrationDialog>(
         settings, QStringLiteral("Printer"), paperNamed("A4").value(), Length::millimetres(10),
