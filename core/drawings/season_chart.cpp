@@ -7,6 +7,7 @@
 #include "core/plan/moving.h"
 
 #include <algorithm>
+#include <limits>
 #include <optional>
 #include <vector>
 
@@ -147,10 +148,12 @@ private:
         labelToday(at, "today " + shown(Length::nearestToMillimetres(gap), m_options.style));
     }
 
-    /// Below the point or above it, on the side where there is more room, where it meets no line.
+    /// Below the point or above it, on the side where there is more room, where it meets the fewest
+    /// lines.
     void labelToday(const PointMm& at, const std::string& words) {
         const bool hasRoomRight = at.x() < m_options.width * 0.6;
-        std::optional<TextMark> label;
+        TextMark best;
+        int fewest = std::numeric_limits<int>::max();
         for (const double lines : {-4.0, -2.2, -6.0, -8.0, 1.2, 3.0})
             for (const bool isRight : {hasRoomRight, !hasRoomRight}) {
                 const TextMark there{{at.x() + (isRight ? 2.2 : -2.2), at.y() + lines * letters},
@@ -158,31 +161,33 @@ private:
                                      letters,
                                      isRight ? Anchor::Start : Anchor::End,
                                      0};
-                if (!label || (meetsLine(*label) && !meetsLine(there)))
-                    label = there;
+                if (const int met = linesMet(there); met < fewest) {
+                    fewest = met;
+                    best = there;
+                }
             }
-        m_sketch.text(Layer::Note, *label, noPart);
+        m_sketch.text(Layer::Note, std::move(best), noPart);
     }
-    [[nodiscard]] bool meetsLine(const TextMark& text) const {
+    /// A time of the year's line is the least in the way.
+    [[nodiscard]] int linesMet(const TextMark& text) const {
+        constexpr int inTheWay = 10;
         const BoxMm own = textBox(text, 1);
-        if (!BoxMm(PointMm(0, 0), PointMm(m_options.width, m_options.height)).contains(own))
-            return true;
+        const BoxMm room(PointMm(0, 0), PointMm(m_options.width, m_options.height));
+        int met = room.contains(own) ? 0 : 2 * inTheWay;
         const auto meets = [&](const PointMm& a, const PointMm& b) {
             return BoxMm(a).extend(b).intersects(own);
         };
         for (const Mark& mark : m_sketch.marks()) {
             if (const auto* other = std::get_if<TextMark>(&mark.shape))
-                if (textBox(*other, 1).intersects(own))
-                    return true;
+                met += textBox(*other, 1).intersects(own) ? inTheWay : 0;
             if (const auto* line = std::get_if<LineMark>(&mark.shape))
                 if (meets(line->from, line->to))
-                    return true;
+                    met += mark.layer == Layer::BoxEdge ? 1 : inTheWay;
             if (const auto* path = std::get_if<PathMark>(&mark.shape))
                 for (std::size_t i = 1; i < path->points.size(); ++i)
-                    if (meets(path->points[i - 1], path->points[i]))
-                        return true;
+                    met += meets(path->points[i - 1], path->points[i]) ? inTheWay : 0;
         }
-        return false;
+        return met;
     }
 
     const Project& m_project;

@@ -27,7 +27,7 @@ std::vector<std::unique_ptr<QDialog>> everyDialog(Session& session, QSettings& s
         [](const std::string&) { return std::optional<Error>(); }, nullptr));
     dialogs.push_back(std::make_unique<CardDialog>(96 / 25.4, usualEyeDistance, session.style()));
     dialogs.push_back(std::make_unique<CalibrationDialog>(
-        settings, QStringLiteral("Printer"), paperNamed("A4").value(), Length::millimetres(10),
+        settings, QStringLiteral("2160"), paperNamed("A4").value(), Length::millimetres(10),
         session.style(), Orientation::Portrait, [](const Page&) { return true; }));
     return dialogs;
 }
