@@ -398,6 +398,38 @@
         <translation>etwa 0,5 schreiben, für das Volumen bei 12 % Holzfeuchte</translation>
     </message>
     <message>
+        <source>there are not as many heights as holes</source>
+        <translation>es sind nicht so viele Höhen wie Löcher</translation>
+    </message>
+    <message>
+        <source>write one for all, or one for each: 0; 0</source>
+        <translation>eine für alle schreiben oder eine für jedes: 0; 0</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a specific gravity</source>
+        <translation>„%1“ ist keine Dichtezahl</translation>
+    </message>
+    <message>
+        <source>write it like 0.5</source>
+        <translation>so schreiben: 0,5</translation>
+    </message>
+    <message>
+        <source>no specific gravity is known of this wood</source>
+        <translation>von diesem Holz ist keine Dichtezahl bekannt</translation>
+    </message>
+    <message>
+        <source>type it first</source>
+        <translation>sie zuerst eintragen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a change of size per 1 % moisture</source>
+        <translation>„%1“ ist keine Maßänderung je 1 % Feuchte</translation>
+    </message>
+    <message>
+        <source>write it like 0.00248; of no wood is it more than 0.02</source>
+        <translation>so schreiben: 0,00248; bei keinem Holz ist sie größer als 0,02</translation>
+    </message>
+    <message>
         <source>Left stile</source>
         <translation>Linker Längsfries</translation>
     </message>
