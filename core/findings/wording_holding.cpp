@@ -70,7 +70,7 @@ Words holdingWeak(const Told& told) {
 Words screwNearEdge(const Told& told) {
     const std::string diameters = sayDiameters(told, told.figure(1), told.figure(2));
     const bool isLevel = told.front->holding.grain == Grain::AlongLength;
-    const auto sentence = isLevel
+    Phrase sentence = isLevel
                               ? told.bySide({text("The screw is %1 from the front's left end, less "
                                                   "than %2: it may split the front."),
                                              text("The screw is %1 from the front's right end, "

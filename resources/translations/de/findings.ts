@@ -472,6 +472,22 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The screw is %1 from the front&apos;s left edge, less than %2: it may split the front.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The screw is %1 from the front&apos;s right edge, less than %2: it may split the front.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The screw is %1 from the front&apos;s bottom end, less than %2: it may split the front.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The screw is %1 from the front&apos;s top end, less than %2: it may split the front.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>least distance to the end, along the grain = %1 × the shank of %2 %3</source>
         <translation type="unfinished"></translation>
     </message>
