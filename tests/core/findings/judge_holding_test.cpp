@@ -180,8 +180,9 @@ TEST(ScrewNearEdge, GoesByTheStocksGrain) {
     project.fronts.mounting.placed = {{n64(200), n64(25)}};
     const Found found(project);
     ASSERT_TRUE(found.has(ScrewNearEdge));
-    EXPECT_NE(found.told(ScrewNearEdge).sentence.find("bottom end"), std::string::npos);
-    EXPECT_NE(found.told(ScrewNearEdge).reason.find("along the grain"), std::string::npos);
+    EXPECT_NE(found.told(ScrewNearEdge).sentence.english().find("bottom end"), std::string::npos);
+    EXPECT_NE(found.told(ScrewNearEdge).reason.english().find("along the grain"),
+              std::string::npos);
     EXPECT_EQ(numberOf(*found.find(ScrewNearEdge), found.plan)->kind, QuantityKind::ScrewToEnd);
     const auto cures = remedies(*found.find(ScrewNearEdge), found.project, found.catalogue,
                                 found.plan, {Unit::Inch, 16});
