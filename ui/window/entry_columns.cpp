@@ -120,8 +120,9 @@ EntryColumn<HardwareForm> holesUpColumn(const QString& title) {
                     return heights.error();
                 const std::size_t count = heights.value().size();
                 if (count != 1 && count != form.holes.size())
-                    return Error{"", phrase("there are not as many heights as holes"),
-                                 phrase("write one for all, or one for each: 0; 0")};
+                    return Error{{},
+                                 text("there are not as many heights as holes"),
+                                 text("write one for all, or one for each: 0; 0")};
                 for (std::size_t i = 0; i < form.holes.size(); ++i)
                     form.holes[i].y = heights.value()[count == 1 ? 0 : i];
                 return std::nullopt;
@@ -142,8 +143,9 @@ EntryColumn<Species> gravityColumn(const QString& title) {
                 }
                 const auto value = numberIn(typed);
                 if (!value || *value < 0 || *value > 10)
-                    return Error{"", phrase("\"%1\" is not a specific gravity", typed),
-                                 phrase("write it like 0.5")};
+                    return Error{{},
+                                 phrase("\"%1\" is not a specific gravity", typed),
+                                 text("write it like 0.5")};
                 if (!wood.gravity)
                     wood.gravity.emplace();
                 wood.gravity->thousandths = std::llround(*value * 1000);
@@ -162,8 +164,8 @@ EntryColumn<Species> gravityBasisColumn(const QString& title) {
         [](Species& wood, const std::string& chosen, Unit) -> std::optional<Error> {
             const auto basis = Columns::bases().indexOf(QString::fromStdString(chosen));
             if (!wood.gravity || basis < 0)
-                return Error{"", phrase("no specific gravity is known of this wood"),
-                             phrase("type it first")};
+                return Error{
+                    {}, text("no specific gravity is known of this wood"), text("type it first")};
             wood.gravity->basis = static_cast<GravityBasis>(basis);
             return std::nullopt;
         },
@@ -186,9 +188,9 @@ EntryColumn<Species> movementColumn(const QString& title,
                 }
                 const auto value = numberIn(typed);
                 if (!value || *value <= 0 || *value > 0.02)
-                    return Error{"",
+                    return Error{{},
                                  phrase("\"%1\" is not a change of size per 1 % moisture", typed),
-                                 phrase("write it like 0.00248; of no wood is it more than 0.02")};
+                                 text("write it like 0.00248; of no wood is it more than 0.02")};
                 auto& known = wood.figures.coefficients;
                 if (!known)
                     known.emplace();

@@ -390,14 +390,6 @@
         <translation>den letzten Schritt rückgängig machen und noch einmal speichern; die gespeicherte Datei ist unverändert</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not a specific gravity</source>
-        <translation>„%1“ ist keine Dichtezahl</translation>
-    </message>
-    <message>
-        <source>write it like 0.5, for the volume at 12 % moisture</source>
-        <translation>etwa 0,5 schreiben, für das Volumen bei 12 % Holzfeuchte</translation>
-    </message>
-    <message>
         <source>there are not as many heights as holes</source>
         <translation>es sind nicht so viele Höhen wie Löcher</translation>
     </message>
