@@ -170,11 +170,12 @@ std::string exact(Mass mass) {
     return plain(ug / Mass::microgramsPerKilogram, ug % Mass::microgramsPerKilogram, 9) + " kg";
 }
 
-Result<Mass> parseMass(std::string_view text) {
-    const std::string_view whole = trimmed(text);
+Result<Mass> parseMass(std::string_view typed) {
+    const std::string_view whole = trimmed(typed);
     const auto unreadable = [&] {
-        return Error{"", "\"" + std::string(text) + "\" is not a weight",
-                     "write it like 25 lb, 11.3 kg or 500 g"};
+        return Error{{},
+                     phrase("\"%1\" is not a weight", std::string(typed)),
+                     text("write it like 25 lb, 11.3 kg or 500 g")};
     };
     for (const MassUnit& unit : massUnits) {
         if (!whole.ends_with(unit.name))
@@ -187,7 +188,7 @@ Result<Mass> parseMass(std::string_view text) {
             Mass::fromMicrograms(number->whole * unit.micrograms +
                                  (number->billionths * unit.micrograms + billion / 2) / billion);
         if (mass > greatestMass)
-            return Error{"", "\"" + std::string(text) + "\" is more than 100 000 kg", ""};
+            return Error{{}, phrase("\"%1\" is more than 100 000 kg", std::string(typed)), {}};
         return mass;
     }
     return unreadable();

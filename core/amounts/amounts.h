@@ -123,6 +123,6 @@ std::string decimal(double value, int decimals);
 std::string exact(Mass);
 /// "25 lb", "11.3 kg", "500 g", "12,5 kg"; at most nine decimals. Error: a missing unit, a sign,
 /// or more than 100 000 kg.
-Result<Mass> parseMass(std::string_view text);
+Result<Mass> parseMass(std::string_view typed);
 
 } // namespace frontwright

@@ -1,6 +1,7 @@
 #include "core/case/child_sizes.h"
 
 #include "core/lengths/format.h"
+#include "core/words/figure.h"
 
 #include <algorithm>
 #include <limits>
@@ -139,8 +140,15 @@ Wide greatestRoom(const Split& split, const Demand& demand, Wide start, const Ro
     return room;
 }
 
-std::string counted(std::int64_t count, const char* one, const char* many) {
-    return std::to_string(count) + " " + (count == 1 ? one : many);
+/// "2 members", "1 member and 2 fixed sizes"
+Phrase takersOf(std::int64_t members, std::int64_t fixed) {
+    Phrase ofMembers =
+        members == 1 ? Phrase(text("1 member")) : phrase("%1 members", std::to_string(members));
+    if (fixed == 0)
+        return ofMembers;
+    return phrase("%1 and %2", std::move(ofMembers),
+                  fixed == 1 ? Phrase(text("1 fixed size"))
+                             : phrase("%1 fixed sizes", std::to_string(fixed)));
 }
 
 } // namespace
@@ -248,25 +256,25 @@ Unit unitOfGrid(Length grid) {
     return grid.nanometres() % Length::nanometresPer64th == 0 ? Unit::Inch : Unit::Millimetre;
 }
 
-Error whyNoRoom(const Split& split, Length total, Length grid, std::string place) {
+Error whyNoRoom(const Split& split, Length total, Length grid, Phrase place) {
     const Demand demand = demandOf(split);
     if (!demand.sound)
-        return {std::move(place), "a size or a share is not more than 0, or a member is negative",
-                "give every opening a size over 0"};
-    const LengthStyle style{unitOfGrid(grid), 64};
+        return {std::move(place),
+                text("a size or a share is not more than 0, or a member is negative"),
+                text("give every opening a size over 0")};
+    const auto say = [style = LengthStyle{unitOfGrid(grid), 64}](Length length) {
+        return figure(shown(length, style));
+    };
     const auto members = static_cast<std::int64_t>(split.members.size());
     const auto fixed = static_cast<std::int64_t>(split.children.size()) - demand.flexible();
-    std::string takers = counted(members, "member", "members");
-    if (fixed > 0)
-        takers += " and " + counted(fixed, "fixed size", "fixed sizes");
-    const std::string account =
-        takers + " take " + shown(lengthOf(demand.taken), style) + " of " + shown(total, style);
+    const Phrase account = phrase("%1 take %2 of %3", takersOf(members, fixed),
+                                  say(lengthOf(demand.taken)), say(total));
     const Length needed = leastTotal(split, {}, grid);
     if (demand.flexible() == 0 && total > needed)
-        return {std::move(place), shown(total - needed, style) + " is left over: " + account,
-                "let one of the sizes be a share"};
-    return {std::move(place), shown(needed - total, style) + " of room is missing: " + account,
-            "make the case larger or a size smaller"};
+        return {std::move(place), phrase("%1 is left over: %2", say(total - needed), account),
+                text("let one of the sizes be a share")};
+    return {std::move(place), phrase("%1 of room is missing: %2", say(needed - total), account),
+            text("make the case larger or a size smaller")};
 }
 
 Result<std::vector<Length>> childSizes(const Split& split, Length total, Length grid) {

@@ -4,7 +4,6 @@
 
 #include <optional>
 #include <span>
-#include <string>
 
 namespace frontwright {
 
@@ -37,7 +36,7 @@ Demand demandOf(const Split& split);
 bool appendSizes(const Split& split, Length total, Length grid, std::vector<Length>& sizes);
 
 /// The sentence for a split whose sizes could not be computed.
-Error whyNoRoom(const Split& split, Length total, Length grid, std::string place);
+Error whyNoRoom(const Split& split, Length total, Length grid, Phrase place);
 
 /// The smallest total from which on every flexible child has at least its entry of `least` (an
 /// empty span: a grid step). A total slightly below may do where the remainder helps.

@@ -2,14 +2,15 @@
 
 #include "core/case/child_sizes.h"
 #include "core/lengths/format.h"
+#include "core/words/figure.h"
 
 namespace frontwright {
 namespace {
 
 using Bounds = PerSide<std::uint32_t>;
 
-const char* namesOf(Direction direction) {
-    return direction == Direction::Rows ? "rows" : "columns";
+Text namesOf(Direction direction) {
+    return direction == Direction::Rows ? text("rows") : text("columns");
 }
 
 std::size_t openingsIn(const Region& region) {
@@ -51,7 +52,8 @@ public:
         const std::size_t start = m_sizes.size();
         if (depth == deepestDivisions) {
             m_error = {namesOf(split.direction),
-                       "divisions lie more than " + std::to_string(deepestDivisions) + " deep", ""};
+                       phrase("divisions lie more than %1 deep", std::to_string(deepestDivisions)),
+                       {}};
             return false;
         }
         if (!appendSizes(split, total, m_grid, m_sizes)) {
@@ -125,15 +127,18 @@ private:
 std::optional<Error> frameError(const Case& casework, const CaseRect& inside) {
     for (const Side side : allSides)
         if (casework.frame[side].length < Length())
-            return Error{"case", "a frame member is narrower than 0", "give it a width"};
+            return Error{text("case"), text("a frame member is narrower than 0"),
+                         text("give it a width")};
     if (!(inside.left < inside.right) || !(inside.bottom < inside.top)) {
         const LengthStyle style{unitOfGrid(casework.grid), 64};
         const bool isWide = inside.left < inside.right;
         const Length missing = casework.grid - (isWide ? inside.height() : inside.width());
-        return Error{"case",
-                     shown(missing, style) + (isWide ? " of height" : " of width") +
-                         " is missing: the frame leaves nothing open",
-                     "make the case larger or its frame narrower"};
+        const Phrase amount = figure(shown(missing, style));
+        return Error{text("case"),
+                     isWide
+                         ? phrase("%1 of height is missing: the frame leaves nothing open", amount)
+                         : phrase("%1 of width is missing: the frame leaves nothing open", amount),
+                     text("make the case larger or its frame narrower")};
     }
     return std::nullopt;
 }

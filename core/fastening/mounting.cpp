@@ -95,9 +95,9 @@ Result<MountingPlan> planMounting(const MountingSpec& spec, const Catalogue& cat
                                   const Limits& limits, const MountingPlace& place) {
     const WoodScrew* screw = catalogue.woodScrew(spec.screw);
     if (!screw)
-        return Error{"mounting.screw",
-                     "there is no wood screw \"" + spec.screw + "\" in the catalogue",
-                     "choose one of the catalogue's or add your own"};
+        return Error{std::string("mounting.screw"),
+                     phrase("there is no wood screw \"%1\" in the catalogue", spec.screw),
+                     text("choose one of the catalogue's or add your own")};
     return planMounting(spec, *screw, limits, place);
 }
 

@@ -67,9 +67,9 @@ Length roundHead(const std::optional<WrittenLength>& given, const Bolt& bolt,
     return given ? Length(*given) : bolt.headDiameter + 2 * limits.headAllowance.length;
 }
 
-Error notInCatalogue(const char* place, const char* kind, const std::string& id) {
-    return {place, std::string("there is no ") + kind + " \"" + id + "\" in the catalogue",
-            "choose one of the catalogue's or add your own"};
+Error notInCatalogue(Phrase what) {
+    return {std::string("hardware.form"), std::move(what),
+            text("choose one of the catalogue's or add your own")};
 }
 
 } // namespace
@@ -99,10 +99,10 @@ Result<std::optional<HardwarePlan>> planHardware(const HardwareSpec& spec,
         return std::optional<HardwarePlan>();
     const HardwareForm* form = catalogue.hardwareForm(spec.form);
     if (!form)
-        return notInCatalogue("hardware.form", "handle", spec.form);
+        return notInCatalogue(phrase("there is no handle \"%1\" in the catalogue", spec.form));
     const Bolt* bolt = catalogue.bolt(form->bolt);
     if (!bolt)
-        return notInCatalogue("hardware.form", "bolt", form->bolt);
+        return notInCatalogue(phrase("there is no bolt \"%1\" in the catalogue", form->bolt));
     return planHardware(spec, form, bolt, limits, stock);
 }
 

@@ -79,18 +79,19 @@ Decoded decoded(std::string_view rest) {
 
 } // namespace
 
-Result<std::vector<Character>> charactersOf(std::string_view text) {
+Result<std::vector<Character>> charactersOf(std::string_view typed) {
     std::vector<Character> characters;
-    characters.reserve(text.size() < longestText ? text.size() : longestText);
+    characters.reserve(typed.size() < longestText ? typed.size() : longestText);
     std::size_t byte = 0;
-    while (byte < text.size()) {
+    while (byte < typed.size()) {
         const std::size_t position = characters.size() + 1;
         if (position > longestText)
-            return errorAt(position, "the text has more than 64 characters",
-                           "write the length shorter");
-        const Decoded next = decoded(text.substr(byte));
+            return errorAt(position, text("the text has more than 64 characters"),
+                           text("write the length shorter"));
+        const Decoded next = decoded(typed.substr(byte));
         if (next.length == 0)
-            return errorAt(position, "the text is not UTF-8 here", "type the length again");
+            return errorAt(position, text("the text is not UTF-8 here"),
+                           text("type the length again"));
         characters.push_back({next.code, plainOf(next.code), byte});
         byte += next.length;
     }
@@ -121,8 +122,8 @@ std::optional<Rational> fractionCharacter(char32_t code) {
     return std::nullopt;
 }
 
-Error errorAt(std::size_t position, std::string what, std::string remedy) {
-    return {"position " + std::to_string(position), std::move(what), std::move(remedy)};
+Error errorAt(std::size_t position, Phrase what, Phrase remedy) {
+    return {phrase("position %1", std::to_string(position)), std::move(what), std::move(remedy)};
 }
 
 } // namespace frontwright::reading

@@ -23,12 +23,12 @@ constexpr std::size_t longestText = 64;
 /// The characters of UTF-8 text, with pasted look-alikes told in `plain`: no-break and thin spaces
 /// as ' ', the minus sign and hyphens as '-', primes and curly quotes as '\'' and '"', the fraction
 /// slash as '/', the multiplication sign as '*'. Refuses bad UTF-8 and text beyond `longestText`.
-Result<std::vector<Character>> charactersOf(std::string_view text);
+Result<std::vector<Character>> charactersOf(std::string_view typed);
 
 /// The value of a fraction character: ¼ ½ ¾ (U+00BC to U+00BE) and U+2150 to U+215E.
 std::optional<Rational> fractionCharacter(char32_t code);
 
 /// An Error whose place is "position N", counted in characters from 1.
-Error errorAt(std::size_t position, std::string what, std::string remedy);
+Error errorAt(std::size_t position, Phrase what, Phrase remedy);
 
 } // namespace frontwright::reading

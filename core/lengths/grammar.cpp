@@ -5,7 +5,6 @@
 #include "core/lengths/quantity.h"
 #include "core/lengths/token_row.h"
 
-#include <string>
 #include <utility>
 
 namespace frontwright::reading {
@@ -39,7 +38,7 @@ public:
     Result<Reading> read(std::optional<Length> current);
 
 private:
-    Result<Quantity> text(std::optional<Length> current);
+    Result<Quantity> whole(std::optional<Length> current);
     Result<Quantity> sum();
     Result<Quantity> product();
     Result<Quantity> factor();
@@ -59,7 +58,7 @@ private:
 };
 
 Result<Reading> Grammar::read(std::optional<Length> current) {
-    const Result<Quantity> quantity = text(current);
+    const Result<Quantity> quantity = whole(current);
     if (!quantity.ok())
         return quantity.error();
     const Result<Quantity> length = placed(1, asLength(quantity.value(), m_bareUnit));
@@ -68,7 +67,7 @@ Result<Reading> Grammar::read(std::optional<Length> current) {
     const Rational nanometres = length.value().value;
     const std::int64_t nearest = nearestWhole(nanometres);
     if (nearest > largestNanometres || nearest < -largestNanometres)
-        return errorAt(1, "the length is beyond 1000 m", "write a shorter length");
+        return errorAt(1, text("the length is beyond 1000 m"), text("write a shorter length"));
     return Reading{nanometres, length.value().notation, m_isSum, m_isUnitWritten,
                    std::move(m_row).release()};
 }
@@ -78,10 +77,10 @@ bool Grammar::isChange() const {
            m_row.at(1).kind == TokenKind::Equals && !m_row.at(1).spaceBefore;
 }
 
-Result<Quantity> Grammar::text(std::optional<Length> current) {
+Result<Quantity> Grammar::whole(std::optional<Length> current) {
     if (m_row.peek().kind == TokenKind::End)
-        return errorAt(m_row.peek().position, "expected a length, found nothing",
-                       "write one, such as 12 5/8 in or 321 mm");
+        return errorAt(m_row.peek().position, text("expected a length, found nothing"),
+                       text("write one, such as 12 5/8 in or 321 mm"));
     const bool change = current && isChange();
     if (change) {
         m_row.take(Role::OfChange);
@@ -146,14 +145,14 @@ Result<Quantity> Grammar::bracket() {
     if (!inner.ok())
         return inner;
     if (m_row.peek().kind != TokenKind::Close)
-        return m_row.unexpected("\")\"", "close the bracket");
+        return m_row.unexpected(text("\")\""), text("close the bracket"));
     m_row.take();
     if (m_row.peek().kind != TokenKind::Unit)
         return inner;
     const Token& unit = m_row.take();
     if (inner.value().dimension == Dimension::Length)
-        return errorAt(unit.position, "what stands in the bracket has a unit already",
-                       "leave this one out");
+        return errorAt(unit.position, text("what stands in the bracket has a unit already"),
+                       text("leave this one out"));
     return placed(unit.position, inUnit(inner.value(), unit.unit));
 }
 
@@ -189,15 +188,18 @@ Result<Quantity> Grammar::inchesAfter(const Quantity& feet, const Token& firstOf
         return feet;
     }
     if (otherUnit || (!isInch(end) && m_bareUnit != Unit::Inch))
-        return m_row.unexpected("inches after feet", "write their unit, as in 12 ft 2 in");
+        return m_row.unexpected(text("inches after feet"),
+                                text("write their unit, as in 12 ft 2 in"));
     if (hyphen && m_row.spacingOf(after) == Spacing::OneSided)
-        return oneSided(m_row.at(after), "12'-2\" for feet and inches");
+        return oneSided(
+            m_row.at(after),
+            text("write 12'-2\" for feet and inches, or a space on both sides to subtract"));
     if (firstOfFeet.kind != TokenKind::Whole || &m_row.at(after - 2) != &firstOfFeet)
-        return errorAt(firstOfFeet.position, "feet before inches must be a whole number",
-                       "write whole feet, as in 12 ft 2 1/2 in");
+        return errorAt(firstOfFeet.position, text("feet before inches must be a whole number"),
+                       text("write whole feet, as in 12 ft 2 1/2 in"));
     if (reaches(inches.value(), 12))
-        return errorAt(position, "inches after feet must be fewer than 12",
-                       "carry them into the feet, or join the two by +");
+        return errorAt(position, text("inches after feet must be fewer than 12"),
+                       text("carry them into the feet, or join the two by +"));
     if (isInch(end))
         m_row.take();
     const Result<Quantity> length = placed(position, inUnit(inches.value(), TypedUnit::Inch));
@@ -209,16 +211,16 @@ Result<Quantity> Grammar::inchesAfter(const Quantity& feet, const Token& firstOf
 
 Error Grammar::leftOver() const {
     const bool afterUnit = m_row.at(m_row.next() - 1).kind == TokenKind::Unit;
-    const std::string expected =
-        afterUnit || m_isSum ? "+, -, *, / or the end" : "a unit, +, -, *, / or the end";
+    const Text expected = afterUnit || m_isSum ? text("+, -, *, / or the end")
+                                               : text("a unit, +, -, *, / or the end");
     if (m_row.peek().kind == TokenKind::Unknown)
-        return m_row.unexpected(expected, "the units are in, ft, mm, cm and m");
+        return m_row.unexpected(expected, text("the units are in, ft, mm, cm and m"));
     if (!beginsNumber(m_row.peek()))
-        return m_row.unexpected(expected, "leave it out");
+        return m_row.unexpected(expected, text("leave it out"));
     if (afterUnit)
-        return m_row.unexpected(expected, "write the unit last, as in 12 5/8 in, and + or - "
-                                          "between lengths");
-    return m_row.unexpected(expected, "write a fraction without spaces, as in 12 5/8");
+        return m_row.unexpected(expected, text("write the unit last, as in 12 5/8 in, and + or - "
+                                               "between lengths"));
+    return m_row.unexpected(expected, text("write a fraction without spaces, as in 12 5/8"));
 }
 
 } // namespace

@@ -17,12 +17,13 @@ Result<Quantity> readFraction(TokenRow& row) {
     row.take(Role::FractionBar);
     const Token& below = row.take();
     if (below.value.numerator == 0)
-        return errorAt(below.position, "the denominator is 0", "write one of at least 1");
+        return errorAt(below.position, text("the denominator is 0"),
+                       text("write one of at least 1"));
     return plain(quotientOf(above.value, below.value).value, Notation::InchFraction);
 }
 
 /// "12-5/8" of "12 -5/8"; the next token is the hyphen.
-std::string joined(const Token& whole, const TokenRow& row) {
+std::string joinedBy(const Token& whole, const TokenRow& row) {
     const std::size_t above = row.next() + 1;
     std::string text = std::string(whole.source) + "-" + std::string(row.at(above).source);
     if (row.at(above).kind == TokenKind::Whole)
@@ -43,7 +44,10 @@ Result<Quantity> readMixedNumber(TokenRow& row) {
         if (spacing == Spacing::Wide)
             return whole;
         if (spacing == Spacing::OneSided)
-            return oneSided(row.peek(), joined(first, row) + " for a mixed number");
+            return oneSided(
+                row.peek(),
+                phrase("write %1 for a mixed number, or a space on both sides to subtract",
+                       joinedBy(first, row)));
         row.take(Role::Joiner);
     }
     const std::size_t position = row.peek().position;
@@ -51,12 +55,12 @@ Result<Quantity> readMixedNumber(TokenRow& row) {
     if (!part.ok())
         return part;
     if (reaches(part.value(), 1))
-        return errorAt(position, "the fraction of a mixed number must be less than 1",
-                       "write a sum or a subtraction with spaces, as in 12 + 5/4");
+        return errorAt(position, text("the fraction of a mixed number must be less than 1"),
+                       text("write a sum or a subtraction with spaces, as in 12 + 5/4"));
     const CheckedRational sum = sumOf(whole.value, part.value().value);
     if (sum.range != Range::Fits)
-        return errorAt(position, "the number is too long to be computed exactly",
-                       "write fewer digits");
+        return errorAt(position, text("the number is too long to be computed exactly"),
+                       text("write fewer digits"));
     return plain(sum.value, Notation::InchFraction);
 }
 
@@ -64,7 +68,8 @@ Result<Quantity> readMixedNumber(TokenRow& row) {
 
 Result<Quantity> readNumber(TokenRow& row) {
     if (!beginsNumber(row.peek()))
-        return row.unexpected("a number", "write a length there, such as 12 5/8 in or 321 mm");
+        return row.unexpected(text("a number"),
+                              text("write a length there, such as 12 5/8 in or 321 mm"));
     if (row.fractionBeginsAt(row.next()))
         return readFraction(row);
     if (row.peek().kind == TokenKind::Whole)

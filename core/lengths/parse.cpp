@@ -2,6 +2,7 @@
 
 #include "core/lengths/echo.h"
 #include "core/lengths/grammar.h"
+#include "core/words/figure.h"
 
 namespace frontwright {
 namespace {
@@ -12,8 +13,9 @@ Result<UnderstoodLength> understood(const Result<reading::Reading>& result, Unit
         return result.error();
     const reading::Reading& reading = result.value();
     const Length length = Length::fromNanometres(reading::nearestWhole(reading.nanometres));
-    return UnderstoodLength{
-        {length, reading.notation}, reading::echoOf(reading, bareUnit, current), reading.isSum};
+    return UnderstoodLength{{length, reading.notation},
+                            figure(reading::echoOf(reading, bareUnit, current)),
+                            reading.isSum};
 }
 
 } // namespace

@@ -1,3 +1,4 @@
+#include "core/lengths/characters.h"
 #include "core/lengths/grammar.h"
 #include "core/lengths/numerals.h"
 #include "core/lengths/parse.h"
@@ -134,21 +135,23 @@ private:
 
 Error notWhole(const reading::Reading& reading) {
     const std::int64_t nearest = reading::nearestWhole(reading.nanometres);
-    return {"position 1", "the length is not a whole number of nanometres",
-            "write " + numerals::decimal(nearest, 6) + " mm, the nearest that can be kept"};
+    return reading::errorAt(
+        1, text("the length is not a whole number of nanometres"),
+        phrase("write %1 mm, the nearest that can be kept", numerals::decimal(nearest, 6)));
 }
 
-Result<WrittenLength> readByGrammar(std::string_view text) {
-    const auto result = reading::readLength(text, Unit::Millimetre, CommaGrouping::Ambiguous);
+Result<WrittenLength> readByGrammar(std::string_view typed) {
+    const auto result = reading::readLength(typed, Unit::Millimetre, CommaGrouping::Ambiguous);
     if (!result.ok())
         return result.error();
     const reading::Reading& reading = result.value();
     if (reading.isSum)
-        return Error{"position 1", "expected a plain length, found a sum",
-                     "write its result, such as 12 5/8 in or 321 mm"};
+        return reading::errorAt(1, text("expected a plain length, found a sum"),
+                                text("write its result, such as 12 5/8 in or 321 mm"));
     if (!reading.isUnitWritten)
-        return Error{"position " + std::to_string(reading.tokens.back().position),
-                     "expected a unit, found the end", "write in, ft, mm, cm or m"};
+        return reading::errorAt(reading.tokens.back().position,
+                                text("expected a unit, found the end"),
+                                text("write in, ft, mm, cm or m"));
     if (!reading::isWhole(reading.nanometres))
         return notWhole(reading);
     return WrittenLength(Length::fromNanometres(reading.nanometres.numerator), reading.notation);

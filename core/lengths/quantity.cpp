@@ -8,11 +8,12 @@ Result<Quantity> fitted(const CheckedRational& value, Dimension dimension, Notat
     case Range::Fits:
         return Quantity{value.value, dimension, notation};
     case Range::TooLarge:
-        return Error{"", "the length is beyond 1000 m", "write a shorter length"};
+        return Error{{}, text("the length is beyond 1000 m"), text("write a shorter length")};
     case Range::TooFine:
         break;
     }
-    return Error{"", "the numbers are too long to be computed exactly", "write fewer digits"};
+    return Error{
+        {}, text("the numbers are too long to be computed exactly"), text("write fewer digits")};
 }
 
 std::int64_t nanometresIn(TypedUnit unit) {
@@ -82,8 +83,9 @@ Result<Quantity> added(const Quantity& a, const Quantity& b, Unit bareUnit) {
 
 Result<Quantity> multiplied(const Quantity& a, const Quantity& b) {
     if (a.dimension == Dimension::Length && b.dimension == Dimension::Length)
-        return Error{"", "a length times a length is an area, not a length",
-                     "multiply by a plain number"};
+        return Error{{},
+                     text("a length times a length is an area, not a length"),
+                     text("multiply by a plain number")};
     const CheckedRational product = productOf(a.value, b.value);
     if (a.dimension == b.dimension)
         return fitted(product, Dimension::Number, shared(a, b));
@@ -93,10 +95,12 @@ Result<Quantity> multiplied(const Quantity& a, const Quantity& b) {
 
 Result<Quantity> divided(const Quantity& a, const Quantity& b) {
     if (b.dimension == Dimension::Length)
-        return Error{"", "what is divided by a length is no length",
-                     "divide by a plain number; write a fraction without spaces, as in 3/4 in"};
+        return Error{
+            {},
+            text("what is divided by a length is no length"),
+            text("divide by a plain number; write a fraction without spaces, as in 3/4 in")};
     if (b.value.numerator == 0)
-        return Error{"", "the divisor is 0", "divide by another number"};
+        return Error{{}, text("the divisor is 0"), text("divide by another number")};
     const bool plain = a.dimension == Dimension::Number;
     return fitted(quotientOf(a.value, b.value), a.dimension, plain ? shared(a, b) : a.notation);
 }

@@ -21,10 +21,11 @@ bool TokenRow::fractionBeginsAt(std::size_t index) const {
     return below.kind == TokenKind::Whole && !below.spaceBefore;
 }
 
-Error TokenRow::unexpected(const std::string& expected, const std::string& remedy) const {
-    const std::string found =
-        peek().kind == TokenKind::End ? "the end" : "\"" + std::string(peek().source) + "\"";
-    return errorAt(peek().position, "expected " + expected + ", found " + found, remedy);
+Error TokenRow::unexpected(Text expected, Text remedy) const {
+    const Phrase found = peek().kind == TokenKind::End
+                             ? Phrase(text("the end"))
+                             : phrase("\"%1\"", std::string(peek().source));
+    return errorAt(peek().position, phrase("expected %1, found %2", expected, found), remedy);
 }
 
 bool beginsNumber(const Token& token) {
@@ -32,9 +33,9 @@ bool beginsNumber(const Token& token) {
            token.kind == TokenKind::Fraction;
 }
 
-Error oneSided(const Token& hyphen, const std::string& joined) {
-    return errorAt(hyphen.position, "this hyphen has a space on one side only",
-                   "write " + joined + ", or a space on both sides to subtract");
+Error oneSided(const Token& hyphen, Phrase remedy) {
+    return errorAt(hyphen.position, text("this hyphen has a space on one side only"),
+                   std::move(remedy));
 }
 
 } // namespace frontwright::reading

@@ -35,7 +35,7 @@ public:
     [[nodiscard]] bool fractionBeginsAt(std::size_t index) const;
 
     /// "expected …, found …" at the next token.
-    [[nodiscard]] Error unexpected(const std::string& expected, const std::string& remedy) const;
+    [[nodiscard]] Error unexpected(Text expected, Text remedy) const;
 
 private:
     std::vector<Token> m_tokens;
@@ -44,7 +44,7 @@ private:
 
 bool beginsNumber(const Token& token);
 
-/// A hyphen with a space on one side only; `joined` says how it is written where it joins.
-Error oneSided(const Token& hyphen, const std::string& joined);
+/// A hyphen with a space on one side only; `remedy` says how it is written where it joins.
+Error oneSided(const Token& hyphen, Phrase remedy);
 
 } // namespace frontwright::reading

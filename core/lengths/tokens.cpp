@@ -104,9 +104,9 @@ private:
     void word(Token& token);
     void quote(Token& token);
     void refuseGrouping(std::size_t first);
-    void refuse(std::size_t first, const std::string& what, const std::string& remedy) {
+    void refuse(std::size_t first, Phrase what, Phrase remedy) {
         if (!m_error)
-            m_error = errorAt(first + 1, what, remedy);
+            m_error = errorAt(first + 1, std::move(what), std::move(remedy));
     }
 
     std::string_view m_text;
@@ -166,7 +166,7 @@ void Tokeniser::number(Token& token) {
         refuseGrouping(first);
     }
     if (count > mostDigits)
-        refuse(first, "the number has more than 18 digits", "write fewer digits");
+        refuse(first, text("the number has more than 18 digits"), text("write fewer digits"));
     token.value = quotientOf({value, 1}, {scale, 1}).value;
 }
 
@@ -174,7 +174,8 @@ void Tokeniser::number(Token& token) {
 /// mark of thousands; two marks in one number can be nothing else.
 void Tokeniser::refuseGrouping(std::size_t first) {
     if (isDecimalMark(at(m_index)) && isDigit(at(m_index + 1))) {
-        refuse(first, "the number has two decimal marks", "leave digits ungrouped, as in 1234.5");
+        refuse(first, text("the number has two decimal marks"),
+               text("leave digits ungrouped, as in 1234.5"));
         return;
     }
     std::size_t comma = first;
@@ -187,8 +188,8 @@ void Tokeniser::refuseGrouping(std::size_t first) {
         const std::size_t mark = source.find(',');
         const std::string whole = source.substr(0, mark);
         const std::string rest = source.substr(mark + 1);
-        refuse(first, "\"" + source + "\" can be read in two ways",
-               "write " + whole + rest + " or " + whole + "." + rest);
+        refuse(first, phrase("\"%1\" can be read in two ways", source),
+               phrase("write %1 or %2", whole + rest, whole + "." + rest));
     }
 }
 

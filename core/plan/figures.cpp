@@ -2,9 +2,24 @@
 
 #include "core/lengths/format.h"
 
+#include <algorithm>
+#include <array>
+#include <cassert>
 #include <string_view>
 
 namespace frontwright {
+
+namespace {
+
+/// Whole, so that other languages tell them whole.
+constexpr std::array handbookTitles{
+    text("Forest Products Laboratory, Wood Handbook (GTR-282), equation 4-5"),
+    text("Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: change = size × "
+         "coefficient × change of moisture"),
+    text("Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13; the wider formula from "
+         "memory")};
+
+} // namespace
 
 void Figures::write(Sign sign) {
     if (m_text.empty())
@@ -48,28 +63,28 @@ std::string Figures::equals(Length value) const {
     return withApproximateResults(m_text + " = " + shown(value, m_style));
 }
 
-std::string withApproximateResults(std::string figures) {
-    constexpr std::string_view both = "= ≈";
-    for (auto at = figures.find(both); at != std::string::npos; at = figures.find(both, at))
-        figures.erase(at, 2);
-    return figures;
+Source sourceOf(SourceKind kind, Text title) {
+    return {kind, std::string(title.english)};
 }
 
 Source commonPractice() {
-    return {SourceKind::CommonPractice, "common practice, no source"};
+    return sourceOf(SourceKind::CommonPractice, text("common practice, no source"));
 }
 
 Source woodHandbook(std::string_view where) {
-    return {SourceKind::Published,
-            "Forest Products Laboratory, Wood Handbook (GTR-282), " + std::string(where)};
+    const auto listed = std::find_if(handbookTitles.begin(), handbookTitles.end(),
+                                     [&](Text title) { return title.english.ends_with(where); });
+    assert(listed != handbookTitles.end());
+    return sourceOf(SourceKind::Published, *listed);
 }
 
 Source makersDecision() {
-    return {SourceKind::Maker, "as the maker decided"};
+    return sourceOf(SourceKind::Maker, text("as the maker decided"));
 }
 
 Source sourceOfLimit(Length inForce, Length ofProgram) {
-    return inForce == ofProgram ? commonPractice() : Source{SourceKind::Maker, "the maker's limit"};
+    return inForce == ofProgram ? commonPractice()
+                                : sourceOf(SourceKind::Maker, text("the maker's limit"));
 }
 
 } // namespace frontwright

@@ -2,6 +2,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/lengths/length.h"
+#include "core/words/approximate.h"
 
 #include <string>
 #include <string_view>
@@ -32,12 +33,12 @@ private:
     std::string m_text;
 };
 
-/// "a = ≈ b" becomes "a ≈ b".
-std::string withApproximateResults(std::string figures);
-
+/// A source whose title is the program's own text, so that Source::words() finds its translation.
+Source sourceOf(SourceKind, Text title);
 /// "common practice, no source"
 Source commonPractice();
-/// "Forest Products Laboratory, Wood Handbook (GTR-282), WHERE"
+/// "Forest Products Laboratory, Wood Handbook (GTR-282), WHERE". Precondition: figures.cpp lists
+/// it.
 Source woodHandbook(std::string_view where);
 /// "as the maker decided"
 Source makersDecision();

@@ -83,8 +83,9 @@ std::vector<std::uint32_t> byId(const std::vector<Placed>& items) {
 Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
     const std::string& species = project.fronts.stock.species;
     if (!species.empty() && !catalogue.speciesOf(species))
-        return Error{"", "no species \"" + species + "\" in the catalogue",
-                     "choose one that is there"};
+        return Error{{},
+                     phrase("no species \"%1\" in the catalogue", species),
+                     text("choose one that is there")};
     const auto layout = layOut(project.casework);
     if (!layout.ok())
         return layout.error();

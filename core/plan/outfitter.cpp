@@ -9,8 +9,8 @@ namespace {
 
 constexpr std::size_t mostRims = 8;
 
-Error notInCatalogue(const std::string& kind, const std::string& id) {
-    return {"", "no " + kind + " \"" + id + "\" in the catalogue", "choose one that is there"};
+Error notInCatalogue(Phrase what) {
+    return {{}, std::move(what), text("choose one that is there")};
 }
 
 bool givesAllClearances(const BoxSpec& spec) {
@@ -38,7 +38,7 @@ Outfitter::Outfitter(const Project& project, const Catalogue& catalogue)
 std::optional<Error> Outfitter::outfit(FrontPlan& front) {
     if (const auto& stock = front.choices->stock;
         stock && !stock->species.empty() && !m_catalogue.speciesOf(stock->species))
-        return notInCatalogue("species", stock->species);
+        return notInCatalogue(phrase("no species \"%1\" in the catalogue", stock->species));
     front.thickness = chosenThickness(m_project, front);
     front.profile = &chosenProfile(m_project, front);
     if (auto error = buildBox(front))
@@ -65,7 +65,7 @@ std::optional<Error> Outfitter::buildBox(FrontPlan& front) const {
     const BoxSpec& spec = chosenBox(m_project, front);
     const RunnerKind* runner = front.choices->box ? m_catalogue.runner(spec.runner) : m_runner;
     if (!runner && !(spec.runner.empty() && givesAllClearances(spec)))
-        return notInCatalogue("runner kind", spec.runner);
+        return notInCatalogue(phrase("no runner kind \"%1\" in the catalogue", spec.runner));
     front.box = planBox(spec, runner, front.openingRect, front.rect, setbackOf(front));
     return std::nullopt;
 }
@@ -74,9 +74,9 @@ std::optional<Error> Outfitter::placeHardware(FrontPlan& front, const FrontStock
     const HardwareSpec& spec = chosenHardware(m_project, front);
     const Handle handle = front.choices->hardware ? handleOf(spec) : m_handle;
     if (!handle.form && !spec.form.empty())
-        return notInCatalogue("hardware form", spec.form);
+        return notInCatalogue(phrase("no hardware form \"%1\" in the catalogue", spec.form));
     if (handle.form && !handle.bolt)
-        return notInCatalogue("bolt", handle.form->bolt);
+        return notInCatalogue(phrase("no bolt \"%1\" in the catalogue", handle.form->bolt));
     front.hardware = planHardware(spec, handle.form, handle.bolt, m_project.limits, stock);
     return std::nullopt;
 }
@@ -85,7 +85,7 @@ std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& 
     const MountingSpec& spec = chosenMounting(m_project, front);
     const WoodScrew* screw = front.choices->mounting ? m_catalogue.woodScrew(spec.screw) : m_screw;
     if (!screw)
-        return notInCatalogue("wood screw", spec.screw);
+        return notInCatalogue(phrase("no wood screw \"%1\" in the catalogue", spec.screw));
     MountingPlace place{front.box, stock, front.hardware ? &*front.hardware : nullptr,
                         &rimOf(front), m_rowGrid};
     if (m_wood && m_wood->gravity)

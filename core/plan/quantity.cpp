@@ -51,13 +51,10 @@ std::optional<Derivation> derive(const Project& project, const Plan& plan, Quant
     Rule rule = valueFor(rules, quantity.kind)({project, plan, quantity, length, style});
     const std::string result = shown(*value, style);
     if (rule.ending == Ending::Result && rule.figures != result)
-        rule.figures = withApproximateResults(rule.figures.english() + " = " + result);
-    return Derivation{nameOf(quantity.kind),
-                      *value,
-                      std::move(rule.formula),
-                      std::move(rule.figures),
-                      std::move(rule.source),
-                      std::move(rule.inputs)};
+        rule.figures = phrase("%1 = %2", std::move(rule.figures), result);
+    return Derivation{nameOf(quantity.kind),   *value,
+                      std::move(rule.formula), std::move(rule.figures),
+                      std::move(rule.source),  std::move(rule.inputs)};
 }
 
 namespace deriving {
@@ -67,7 +64,7 @@ bool isSame(Length a, Length b) {
 }
 
 Rule asGiven(const Asked& asked, InputPlace place) {
-    return {"as given", asked.figures().plus(asked.value).text(), makersDecision(), {place}};
+    return {text("as given"), asked.figures().plus(asked.value).text(), makersDecision(), {place}};
 }
 
 Length memberWidthAt(const Plan& plan, const FrontPlan& front, Side side) {

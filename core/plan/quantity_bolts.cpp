@@ -11,8 +11,8 @@ std::vector<InputPlace> boltInputs() {
 }
 
 /// "front + wall" for a bolt that goes through both, "front" for the other ways.
-std::string woodWords(MountingWay way) {
-    return way == MountingWay::ThroughWall ? "front + wall" : "front";
+Text woodWords(MountingWay way) {
+    return way == MountingWay::ThroughWall ? text("front + wall") : text("front");
 }
 Figures woodFigures(const Asked& asked, const WayPlan& way) {
     if (way.way != MountingWay::ThroughWall)
@@ -25,7 +25,7 @@ Rule lengthRule(const Asked& asked, const WayPlan& way) {
     const HardwarePlan& hardware = *asked.front().hardware;
     if (chosenHardware(asked.project, asked.front()).boltLength)
         return asGiven(asked, InputPlace::Hardware);
-    return {"shortest stocked length from the least to the greatest",
+    return {text("shortest stocked length from the least to the greatest"),
             asked.figures().plus(way.leastLength).text() + " ≤ " +
                 asked.figures().plus(asked.value).text() + " ≤ " +
                 asked.figures().plus(way.greatestLength).text(),
@@ -37,19 +37,20 @@ Rule counterboreRule(const Asked& asked, const WayPlan& way) {
     if (chosenHardware(asked.project, asked.front()).counterbore)
         return asGiven(asked, InputPlace::Hardware);
     if (way.counterbore.isZero())
-        return {"none", asked.figures().plus({}).text(), commonPractice(), boltInputs()};
+        return {text("none"), asked.figures().plus({}).text(), commonPractice(), boltInputs()};
     if (way.counterbore == hardware.bolt->headHeight || !way.length)
-        return {"height of the bolt's head, so that it lies flush",
+        return {text("height of the bolt's head, so that it lies flush"),
                 asked.figures().plus(way.counterbore).text(), hardware.bolt->source, boltInputs()};
-    return {woodWords(way.way) + " + least engagement − bolt",
+    return {phrase("%1 + least engagement − bolt", woodWords(way.way)),
             woodFigures(asked, way).plus(hardware.form->leastEngagement).minus(*way.length).text(),
             hardware.form->source, boltInputs()};
 }
 
 Rule underHeadRule(const Asked& asked, const WayPlan& way) {
     const bool cures = way.curingCounterbore.has_value();
-    return {woodWords(way.way) +
-                (cures ? " − the counterbore that makes the bolt long enough" : " − counterbore"),
+    const Text wood = woodWords(way.way);
+    return {cures ? phrase("%1 − the counterbore that makes the bolt long enough", wood)
+                  : phrase("%1 − counterbore", wood),
             woodFigures(asked, way).minus(way.curingCounterbore.value_or(way.counterbore)).text(),
             commonPractice(), boltInputs()};
 }
@@ -68,14 +69,14 @@ Rule ruleOfBolt(const Asked& asked) {
     if (kind == WoodUnderHead)
         return underHeadRule(asked, way);
     if (kind == BoltLeastLength)
-        return {"grip + least engagement",
+        return {text("grip + least engagement"),
                 asked.figures().plus(way.grip).plus(hardware.form->leastEngagement).text(),
                 hardware.form->source, boltInputs()};
     if (kind == BoltGreatestLength)
-        return {"grip + thread depth",
+        return {text("grip + thread depth"),
                 asked.figures().plus(way.grip).plus(hardware.form->threadDepth).text(),
                 hardware.form->source, boltInputs()};
-    return {woodWords(way.way) + " − counterbore",
+    return {phrase("%1 − counterbore", woodWords(way.way)),
             woodFigures(asked, way).minus(way.counterbore).text(), commonPractice(), boltInputs()};
 }
 

@@ -8,7 +8,7 @@ namespace {
 Rule widthRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
     return {
-        "opening − 2 × side clearance",
+        text("opening − 2 × side clearance"),
         asked.figures().plus(front.openingRect.width()).minusTwice(front.box.sideClearance).text(),
         commonPractice(),
         {InputPlace::Divisions, InputPlace::Box, InputPlace::Runner}};
@@ -18,7 +18,7 @@ Rule heightRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
     if (chosenBox(asked.project, front).height)
         return asGiven(asked, InputPlace::Box);
-    return {"opening − clearance below − clearance above",
+    return {text("opening − clearance below − clearance above"),
             asked.figures()
                 .plus(front.openingRect.height())
                 .minus(front.box.clearanceBelow)
@@ -31,11 +31,11 @@ Rule heightRule(const Asked& asked) {
 Rule setbackRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
     if (asked.value == front.thickness)
-        return {"front's thickness, as the front lies in the opening",
+        return {text("front's thickness, as the front lies in the opening"),
                 asked.figures().plus(front.thickness).text(),
                 commonPractice(),
                 {InputPlace::Fit, InputPlace::Thickness}};
-    return {"the box wall is flush with the frame's face",
+    return {text("the box wall is flush with the frame's face"),
             asked.figures().plus(asked.value).text(),
             commonPractice(),
             {InputPlace::Fit}};
@@ -44,7 +44,7 @@ Rule setbackRule(const Asked& asked) {
 Rule bottomRule(const Asked& asked) {
     const BoxPlan& box = asked.front().box;
     return {
-        "groove height + bottom's thickness",
+        text("groove height + bottom's thickness"),
         asked.figures().plus(box.bottomUnderside).plus(box.bottomTop - box.bottomUnderside).text(),
         commonPractice(),
         {InputPlace::Box}};

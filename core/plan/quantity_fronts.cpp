@@ -6,38 +6,38 @@ namespace frontwright::deriving {
 namespace {
 
 struct SideWords {
-    const char* overlay;
-    const char* gap;
+    Text overlay;
+    Text gap;
 };
 SideWords wordsOf(Side side) {
     switch (side) {
     case Side::Left:
-        return {"left overlay", "left gap"};
+        return {text("left overlay"), text("left gap")};
     case Side::Right:
-        return {"right overlay", "right gap"};
+        return {text("right overlay"), text("right gap")};
     case Side::Bottom:
-        return {"bottom overlay", "bottom gap"};
+        return {text("bottom overlay"), text("bottom gap")};
     case Side::Top:
         break;
     }
-    return {"top overlay", "top gap"};
+    return {text("top overlay"), text("top gap")};
 }
 
 /// opening + overlay + overlay; an inset side takes its gap away.
 Rule ruleOfSize(const Asked& asked, Length opening, std::array<Side, 2> sides) {
     const FrontPlan& front = asked.front();
     Figures figures = asked.figures().plus(opening);
-    std::string formula = "opening";
+    Phrase formula = text("opening");
     for (const Side side : sides) {
         const bool isInset = front.fit[side] == Fit::Inset;
-        formula += isInset ? std::string(" − ") + wordsOf(side).gap
-                           : std::string(" + ") + wordsOf(side).overlay;
+        formula = isInset ? phrase("%1 − %2", formula, wordsOf(side).gap)
+                          : phrase("%1 + %2", formula, wordsOf(side).overlay);
         figures = isInset ? figures.minus(-front.overlay[side]) : figures.plus(front.overlay[side]);
     }
     return {formula, figures.text(), commonPractice(), {InputPlace::Divisions, InputPlace::Fit}};
 }
 
-Rule ruleOfOpening(const Asked& asked, Span span, const char* formula) {
+Rule ruleOfOpening(const Asked& asked, Span span, Text formula) {
     return {
         formula,
         asked.figures().plus(span.high).minus(span.low).text(),
@@ -48,17 +48,17 @@ Rule ruleOfOpening(const Asked& asked, Span span, const char* formula) {
 Rule ruleOfEdge(const Asked& asked) {
     const FrontPlan& front = asked.front();
     if (asked.value == front.thickness)
-        return {"thickness, as no profile takes from the edge",
+        return {text("thickness, as no profile takes from the edge"),
                 asked.figures().plus(front.thickness).text(),
                 commonPractice(),
                 {InputPlace::Thickness, InputPlace::Profile}};
-    return {"thickness − profile's depth",
+    return {text("thickness − profile's depth"),
             asked.figures().plus(front.thickness).minus(front.thickness - asked.value).text(),
             commonPractice(),
             {InputPlace::Thickness, InputPlace::Profile}};
 }
 
-Rule ruleOfField(const Asked& asked, Length size, Span field, const char* formula) {
+Rule ruleOfField(const Asked& asked, Length size, Span field, Text formula) {
     return {formula,
             asked.figures().plus(size).minus(field.low).minus(size - field.high).text(),
             commonPractice(),
@@ -72,21 +72,22 @@ Rule ruleOfFrontSize(const Asked& asked) {
     const FrontPlan& front = asked.front();
     const QuantityKind kind = asked.quantity.kind;
     if (kind == OpeningWidth)
-        return ruleOfOpening(asked, front.openingRect.across(),
-                             "opening's right edge − its left edge, from the case's left side");
+        return ruleOfOpening(
+            asked, front.openingRect.across(),
+            text("opening's right edge − its left edge, from the case's left side"));
     if (kind == OpeningHeight)
         return ruleOfOpening(asked, front.openingRect.upright(),
-                             "opening's top − its bottom, from the case's lower edge");
+                             text("opening's top − its bottom, from the case's lower edge"));
     if (kind == FrontWidth)
         return ruleOfSize(asked, front.openingRect.width(), {Side::Left, Side::Right});
     if (kind == FrontHeight)
         return ruleOfSize(asked, front.openingRect.height(), {Side::Bottom, Side::Top});
     if (kind == FieldWidth)
         return ruleOfField(asked, front.rect.width(), front.field.across(),
-                           "front's width − profile at the left − profile at the right");
+                           text("front's width − profile at the left − profile at the right"));
     if (kind == FieldHeight)
         return ruleOfField(asked, front.rect.height(), front.field.upright(),
-                           "front's height − profile at the bottom − profile at the top");
+                           text("front's height − profile at the bottom − profile at the top"));
     if (kind == EdgeThickness)
         return ruleOfEdge(asked);
     return asGiven(asked, InputPlace::Thickness);

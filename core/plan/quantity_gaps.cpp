@@ -33,7 +33,7 @@ Rule overlayInElevation(const Asked& asked, Side side) {
     const Length near = edgeOf(asked.front().openingRect, side);
     const Length far = edgeOf(asked.front().rect, side);
     const bool isUpward = side == Side::Right || side == Side::Top;
-    return {"from the opening's edge to the front's, where the least gap leaves room",
+    return {text("from the opening's edge to the front's, where the least gap leaves room"),
             asked.figures().plus(isUpward ? far : near).minus(isUpward ? near : far).text(),
             commonPractice(), fitAndMember()};
 }
@@ -49,13 +49,13 @@ Rule overlayFromGap(const Asked& asked, Side side) {
     const Length gap = front.neighbours[side].gap;
     const FrontPlan* other = facing(asked, side);
     if (other == nullptr)
-        return {"member − gap", asked.figures().plus(member).minus(gap).text(), commonPractice(),
-                fitAndMember()};
+        return {text("member − gap"), asked.figures().plus(member).minus(gap).text(),
+                commonPractice(), fitAndMember()};
     if (other->fit[opposite(side)] == Fit::Gap && isSame((member - gap).half(), asked.value))
-        return {"half of what the gap leaves of the member: (member − gap) / 2",
+        return {text("half of what the gap leaves of the member: (member − gap) / 2"),
                 asked.figures().plus(member).minus(gap).halved().text(), commonPractice(),
                 fitAndMember()};
-    return {"member − gap − overlay of the facing front",
+    return {text("member − gap − overlay of the facing front"),
             asked.figures().plus(member).minus(gap).minus(covered(*other, opposite(side))).text(),
             commonPractice(), fitAndMember()};
 }
@@ -88,13 +88,13 @@ Rule ruleOfGap(const Asked& asked, Side side) {
     if (given.fit != Fit::Overlay && given.amount.length == asked.value)
         return asGiven(asked, InputPlace::Fit);
     if (!isSame(expectedGap(asked, side), asked.value))
-        return {"least distance to what the front faces", asked.figures().plus(asked.value).text(),
-                commonPractice(), fitAndMember()};
+        return {text("least distance to what the front faces"),
+                asked.figures().plus(asked.value).text(), commonPractice(), fitAndMember()};
     Figures figures = asked.figures().plus(memberWidthAt(asked.plan, front, side));
     if (other == nullptr)
-        return {"member − overlay", figures.minus(front.overlay[side]).text(), commonPractice(),
-                fitAndMember()};
-    return {"member − overlay − overlay of the facing front",
+        return {text("member − overlay"), figures.minus(front.overlay[side]).text(),
+                commonPractice(), fitAndMember()};
+    return {text("member − overlay − overlay of the facing front"),
             figures.minus(covered(front, side)).minus(covered(*other, opposite(side))).text(),
             commonPractice(), fitAndMember()};
 }

@@ -34,16 +34,17 @@ struct Part {
 };
 
 /// Words and figures of the centre, and then the hole's offset from it.
-Rule withOffset(std::string words, Figures figures, Length offset, Source source) {
+Rule withOffset(Phrase words, Figures figures, Length offset, Source source) {
     if (!offset.isZero()) {
-        words += " + hole's offset from the handle's centre";
+        words = phrase("%1 + hole's offset from the handle's centre", std::move(words));
         figures.plus(offset);
     }
     return {std::move(words), figures.text(), std::move(source), handleInputs()};
 }
 
 Rule plainRule(const Asked& asked, Length centre, Length offset) {
-    return withOffset("handle's centre", asked.figures().plus(centre), offset, makersDecision());
+    return withOffset(text("handle's centre"), asked.figures().plus(centre), offset,
+                      makersDecision());
 }
 
 Rule acrossRule(const Asked& asked, const HoleOfHandle& hole) {
@@ -55,16 +56,16 @@ Rule acrossRule(const Asked& asked, const HoleOfHandle& hole) {
     const Part half{width, 1, 2}, share{width, spec.twoAtPercent, 100},
         rest{width, 100 - spec.twoAtPercent, 100};
     if (half.gives(centre))
-        return withOffset("half the front's width", asked.figures().plusPart(width, 1, 2),
+        return withOffset(text("half the front's width"), asked.figures().plusPart(width, 1, 2),
                           hole.offset.x, commonPractice());
     for (const Part& part : {share, rest})
         if (front.hardware->handles.size() > 1 && part.gives(centre))
-            return withOffset("front's width × " + std::to_string(part.numerator) + " per cent",
+            return withOffset(phrase("front's width × %1 per cent", std::to_string(part.numerator)),
                               asked.figures().plusPart(width, part.numerator, part.denominator),
                               hole.offset.x, makersDecision());
     if (isSame(front.field.across().middle(), centre))
         return withOffset(
-            "field's left edge + half its width",
+            text("field's left edge + half its width"),
             asked.figures().plus(front.field.left).plusPart(front.field.width(), 1, 2),
             hole.offset.x, commonPractice());
     return plainRule(asked, centre, hole.offset.x);
@@ -74,7 +75,7 @@ Rule fieldMiddleRule(const Asked& asked, const HoleOfHandle& hole) {
     const FrontRect& field = asked.front().field;
     if (!isSame(field.upright().middle(), hole.centre.y))
         return plainRule(asked, hole.centre.y, hole.offset.y);
-    return withOffset("field's lower edge + half its height",
+    return withOffset(text("field's lower edge + half its height"),
                       asked.figures().plus(field.bottom).plusPart(field.height(), 1, 2),
                       hole.offset.y, commonPractice());
 }
@@ -83,7 +84,7 @@ Rule opticalRule(const Asked& asked, const HoleOfHandle& hole, std::int64_t part
     const Length height = asked.front().rect.height();
     if (part <= 0)
         return plainRule(asked, hole.centre.y, hole.offset.y);
-    return withOffset("half the front's height + 1/" + std::to_string(part) + " of it",
+    return withOffset(phrase("half the front's height + 1/%1 of it", std::to_string(part)),
                       asked.figures().plusPart(height, 1, 2).plusPart(height, 1, part),
                       hole.offset.y, commonPractice());
 }
@@ -99,13 +100,13 @@ Rule upRule(const Asked& asked, const HoleOfHandle& hole) {
     case Placing::CentredInField:
         return fieldMiddleRule(asked, hole);
     case Placing::FromTop:
-        return withOffset("front's height − the given distance from its top",
+        return withOffset(text("front's height − the given distance from its top"),
                           asked.figures().plus(height).minus(spec.distance), hole.offset.y,
                           makersDecision());
     case Placing::OpticalCentre:
         return opticalRule(asked, hole, spec.opticalPart);
     }
-    return withOffset("half the front's height", asked.figures().plusPart(height, 1, 2),
+    return withOffset(text("half the front's height"), asked.figures().plusPart(height, 1, 2),
                       hole.offset.y, commonPractice());
 }
 

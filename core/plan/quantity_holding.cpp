@@ -2,24 +2,29 @@
 #include "core/plan/chosen.h"
 #include "core/plan/quantity_parts.h"
 
+#include <array>
+
 namespace frontwright::deriving {
 
 namespace {
 
 Source handbook() {
-    return {SourceKind::Published,
-            "Forest Products Laboratory, Wood Handbook, chapter 8: average ultimate load, side "
-            "grain, specific gravity on volume at 12 % moisture"};
+    return sourceOf(
+        SourceKind::Published,
+        text("Forest Products Laboratory, Wood Handbook, chapter 8: average ultimate load, side "
+             "grain, specific gravity on volume at 12 % moisture"));
 }
 Source designStandard() {
-    return {SourceKind::Published,
-            "National Design Specification (NDS): reference design value, side grain only, "
-            "specific gravity on ovendry volume"};
+    return sourceOf(
+        SourceKind::Published,
+        text("National Design Specification (NDS): reference design value, side grain only, "
+             "specific gravity on ovendry volume"));
 }
 Source pullTest() {
-    return {SourceKind::Published,
-            "Architectural Woodwork Standards, 1st ed., 2009: 50 lbf (222 N) on a pull; shared by "
-            "the statics of a stiff front on equal screws (common practice)"};
+    return sourceOf(
+        SourceKind::Published,
+        text("Architectural Woodwork Standards, 1st ed., 2009: 50 lbf (222 N) on a pull; shared by "
+             "the statics of a stiff front on equal screws (common practice)"));
 }
 
 std::vector<InputPlace> holdingInputs() {
@@ -36,22 +41,24 @@ std::string withdrawalFigures(const Asked& asked, double inMetric, double inInch
                               : Length{};
     const bool inches = asked.style.unit == Unit::Inch;
     const auto size = [&](Length length) {
-        return inches ? decimal(length.inInches(), 3) + " in"
-                      : decimal(length.inMillimetres(), 2) + " mm";
+        return inches ? asked.number(length.inInches(), 3) + " in"
+                      : asked.number(length.inMillimetres(), 2) + " mm";
     };
-    return decimal(inches ? inInch : inMetric, inches ? 0 : 2) + " × " + decimal(gravity, 3) +
-           "² × " + size(shank) + " × " + size(thread);
+    return asked.number(inches ? inInch : inMetric, inches ? 0 : 2) + " × " +
+           asked.number(gravity, 3) + "² × " + size(shank) + " × " + size(thread);
 }
 
 Rule withdrawalRule(const Asked& asked) {
     const SpecificGravity gravity = *asked.plan.wood->gravity;
     const bool isUltimate = asked.quantity.kind == QuantityKind::ScrewUltimate;
     const FrontPlan& front = asked.front();
-    std::string formula = isUltimate ? "15 700 (108.25 in N, mm) × G² × shank × thread in the front"
-                                     : "2850 (19.65 in N, mm) × G² × shank × thread in the front";
+    Phrase formula = isUltimate
+                         ? text("15 700 (108.25 in N, mm) × G² × shank × thread in the front")
+                         : text("2850 (19.65 in N, mm) × G² × shank × thread in the front");
     if (!isInTestedRange(front.mounting.screw->shankDiameter, *front.mounting.length))
-        formula +=
-            "; gauge and length lie outside the handbook's tests, so it is likely to be less";
+        formula = phrase("%1; gauge and length lie outside the handbook's tests, so it is likely "
+                         "to be less",
+                         std::move(formula));
     return {formula,
             isUltimate
                 ? withdrawalFigures(asked, ultimateCoefficient, 15'700, gravityAt12Percent(gravity))
@@ -74,17 +81,19 @@ Rule safetyRule(const Asked& asked) {
             least = ratio;
         }
     }
-    return {std::string(isUltimate ? "ultimate withdrawal" : "design value of withdrawal") +
-                " / share of the pull test, at the worst screw",
+    return {isUltimate
+                ? text("ultimate withdrawal / share of the pull test, at the worst screw")
+                : text("design value of withdrawal / share of the pull test, at the worst screw"),
             shown(*(worst->*force), asked.style) + " / " + shown(*worst->pull, asked.style),
             isUltimate ? handbook() : designStandard(), holdingInputs()};
 }
 
 Rule pullRule(const Asked& asked) {
-    const auto count = std::to_string(asked.front().holding.holes.size());
-    return {"pull test × (1 / screws + its part of the turning), at the handle",
-            shown(Force::nearestToPoundsForce(pullTestPoundsForce), asked.style) + " on " + count +
-                " screws",
+    const std::string test = shown(Force::nearestToPoundsForce(pullTestPoundsForce), asked.style);
+    const std::size_t count = asked.front().holding.holes.size();
+    return {text("pull test × (1 / screws + its part of the turning), at the handle"),
+            count == 1 ? phrase("%1 on one screw", test)
+                       : phrase("%1 on %2 screws", test, std::to_string(count)),
             pullTest(),
             {InputPlace::Hardware, InputPlace::Mounting}};
 }
@@ -92,10 +101,11 @@ Rule pullRule(const Asked& asked) {
 Rule threadRule(const Asked& asked) {
     const MountingPlan& mounting = asked.front().mounting;
     const Length penetration = *mounting.length + mounting.recess - mounting.wall;
-    const Source source{SourceKind::Published,
-                        "trade reference: the thread is two thirds of a wood screw's length"};
+    const Source source =
+        sourceOf(SourceKind::Published,
+                 text("trade reference: the thread is two thirds of a wood screw's length"));
     if (isSame(asked.value, penetration))
-        return {"screw + recess − wall, all of it thread",
+        return {text("screw + recess − wall, all of it thread"),
                 asked.figures()
                     .plus(*mounting.length)
                     .plus(mounting.recess)
@@ -103,11 +113,27 @@ Rule threadRule(const Asked& asked) {
                     .text(),
                 source, holdingInputs()};
     if (asked.value.isZero())
-        return {"the screw does not reach the front", asked.figures().plus({}).text(), source,
+        return {text("the screw does not reach the front"), asked.figures().plus({}).text(), source,
                 holdingInputs()};
-    return {"two thirds of the screw: its thread",
+    return {text("two thirds of the screw: its thread"),
             asked.figures().plusPart(*mounting.length, 2, 3).text(), source, holdingInputs()};
 }
+
+/// From the side that holes are measured from, and from the one beyond.
+struct DistanceFormulas {
+    Text near;
+    Text far;
+};
+/// By the side, bottom or left, and by what lies there, an edge or an end of the grain.
+constexpr std::array<std::array<DistanceFormulas, 2>, 2> distanceFormulas{
+    {{{{text("hole on the wall + wall from the front's bottom edge"),
+        text("front − hole on the wall − wall from the front's bottom edge")},
+       {text("hole on the wall + wall from the front's bottom end"),
+        text("front − hole on the wall − wall from the front's bottom end")}}},
+     {{{text("hole on the wall + wall from the front's left edge"),
+        text("front − hole on the wall − wall from the front's left edge")},
+       {text("hole on the wall + wall from the front's left end"),
+        text("front − hole on the wall − wall from the front's left end")}}}}};
 
 Rule distanceRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
@@ -117,14 +143,13 @@ Rule distanceRule(const Asked& asked) {
     const Length own = isLevel ? at.x : at.y;
     const Length wall = isLevel ? front.box.wallOnFront.x : front.box.wallOnFront.y;
     const Length size = isLevel ? front.rect.width() : front.rect.height();
-    const std::string what =
-        std::string(isLevel ? "left " : "bottom ") + (acrossGrain ? "edge" : "end");
+    const DistanceFormulas& formulas = distanceFormulas[isLevel ? 1 : 0][acrossGrain ? 0 : 1];
     const std::vector<InputPlace> inputs{InputPlace::Mounting, InputPlace::Box, InputPlace::Fit};
     if (isSame(asked.value, own + wall))
-        return {"hole on the wall + wall from the front's " + what,
-                asked.figures().plus(own).plus(wall).text(), commonPractice(), inputs};
-    return {"front − hole on the wall − wall from the front's " + what,
-            asked.figures().plus(size).minus(own).minus(wall).text(), commonPractice(), inputs};
+        return {formulas.near, asked.figures().plus(own).plus(wall).text(), commonPractice(),
+                inputs};
+    return {formulas.far, asked.figures().plus(size).minus(own).minus(wall).text(),
+            commonPractice(), inputs};
 }
 
 Rule pilotRuleOf(const Asked& asked) {
@@ -134,24 +159,29 @@ Rule pilotRuleOf(const Asked& asked) {
     const std::string figures = asked.figures().plus(asked.value).text();
     const std::vector<InputPlace> inputs{InputPlace::Mounting, InputPlace::Catalogue};
     if (!front.holding.pilot)
-        return {"the catalogue's for the screw", figures, front.mounting.screw->source, inputs};
+        return {text("the catalogue's for the screw"), figures, front.mounting.screw->source,
+                inputs};
     const double part = leadHolePart(gravityOvendry(*asked.plan.wood->gravity));
     const std::string root = asked.figures().plus(front.holding.pilot->root).text();
-    return {"nearest drill to " + std::string(part > 0.8 ? "90" : "70") +
-                " % of the screw's root of " + root +
-                (front.holding.pilot->isNeeded ? "" : "; wood so light needs none"),
-            figures,
-            {SourceKind::Published,
-             "National Design Specification (NDS), lead holes by ovendry specific gravity: above "
-             "0.60 90 %, above 0.50 70 % of the root; root: appendix L, from memory"},
-            inputs};
+    const std::string percent = part > 0.8 ? "90" : "70";
+    return {
+        front.holding.pilot->isNeeded
+            ? phrase("nearest drill to %1 % of the screw's root of %2", percent, root)
+            : phrase("nearest drill to %1 % of the screw's root of %2; wood so light needs none",
+                     percent, root),
+        figures,
+        sourceOf(SourceKind::Published,
+                 text("National Design Specification (NDS), lead holes by ovendry specific "
+                      "gravity: above "
+                      "0.60 90 %, above 0.50 70 % of the root; root: appendix L, from memory")),
+        inputs};
 }
 
 Rule clearanceRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
     if (chosenMounting(asked.project, front).clearanceHole)
         return asGiven(asked, InputPlace::Mounting);
-    return {"the catalogue's for the screw",
+    return {text("the catalogue's for the screw"),
             asked.figures().plus(asked.value).text(),
             front.mounting.screw->source,
             {InputPlace::Mounting, InputPlace::Catalogue}};
@@ -163,9 +193,10 @@ Rule engagementRule(const Asked& asked) {
     const std::vector<InputPlace> inputs{InputPlace::Hardware, InputPlace::Thickness,
                                          InputPlace::Catalogue};
     if (isSame(asked.value, *way.length - way.grip))
-        return {"bolt − grip", asked.figures().plus(*way.length).minus(way.grip).text(),
+        return {text("bolt − grip"), asked.figures().plus(*way.length).minus(way.grip).text(),
                 commonPractice(), inputs};
-    return {asked.value.isZero() ? "the bolt does not reach" : "all of the handle's thread",
+    return {asked.value.isZero() ? text("the bolt does not reach")
+                                 : text("all of the handle's thread"),
             asked.figures().plus(asked.value).text(), hardware.form->source, inputs};
 }
 

@@ -8,7 +8,7 @@ namespace {
 
 Rule lengthRule(const Asked& asked, const MemberPlan& member) {
     const Span span = alongMember(member.kind, member.rect);
-    return {"one end − the other, from the case's lower left corner",
+    return {text("one end − the other, from the case's lower left corner"),
             asked.figures().plus(span.high).minus(span.low).text(),
             commonPractice(),
             {InputPlace::CaseSize, InputPlace::Frame, InputPlace::Divisions}};
@@ -46,7 +46,7 @@ Rule revealRule(const Asked& asked, const MemberPlan& member) {
     const Length width = widthOf(member);
     const std::vector<InputPlace> inputs{InputPlace::MemberWidth, InputPlace::Fit};
     if (const Spacer* spacer = narrowest(asked))
-        return {"member − overlay − overlay, where the fronts are nearest",
+        return {text("member − overlay − overlay, where the fronts are nearest"),
                 asked.figures()
                     .plus(width)
                     .minus(asked.plan.fronts[spacer->lower].overlay[sideOfLower(member.kind)])
@@ -55,10 +55,10 @@ Rule revealRule(const Asked& asked, const MemberPlan& member) {
                 commonPractice(), inputs};
     Side side = Side::Left;
     if (const FrontPlan* front = besideAlone(asked, width, side))
-        return {"member − overlay, where it is covered most",
+        return {text("member − overlay, where it is covered most"),
                 asked.figures().plus(width).minus(covered(*front, side)).text(), commonPractice(),
                 inputs};
-    return {"what the fronts leave of the member", asked.figures().plus(asked.value).text(),
+    return {text("what the fronts leave of the member"), asked.figures().plus(asked.value).text(),
             commonPractice(), inputs};
 }
 

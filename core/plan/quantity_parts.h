@@ -30,6 +30,9 @@ struct Asked {
 
     [[nodiscard]] const FrontPlan& front() const { return plan.fronts[quantity.item]; }
     [[nodiscard]] Figures figures() const { return Figures(style); }
+    [[nodiscard]] std::string number(double of, int decimals) const {
+        return withMark(decimal(of, decimals), style.mark);
+    }
 };
 
 /// Two nanometres: what halving and thirds may lose.

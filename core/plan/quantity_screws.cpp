@@ -20,7 +20,7 @@ Rule chosenLengthRule(const Asked& asked) {
     const MountingPlan& mounting = asked.front().mounting;
     if (chosenMounting(asked.project, asked.front()).length)
         return asGiven(asked, InputPlace::Mounting);
-    return {"longest stocked length from the least to the greatest",
+    return {text("longest stocked length from the least to the greatest"),
             asked.figures().plus(mounting.leastLength).text() + " ≤ " +
                 asked.figures().plus(asked.value).text() + " ≤ " +
                 asked.figures().plus(mounting.greatestLength).text(),
@@ -33,7 +33,7 @@ Rule chosenLengthRule(const Asked& asked) {
 Rule leastLengthRule(const Asked& asked) {
     const MountingPlan& mounting = asked.front().mounting;
     const Length limit = asked.project.limits.leastPenetration;
-    return {"wall − recess + least penetration",
+    return {text("wall − recess + least penetration"),
             asked.figures().plus(mounting.wall).minus(mounting.recess).plus(limit).text(),
             sourceOfLimit(limit, programLimits.leastPenetration),
             {InputPlace::Box, InputPlace::Mounting, InputPlace::Limits}};
@@ -42,7 +42,7 @@ Rule leastLengthRule(const Asked& asked) {
 Rule greatestLengthRule(const Asked& asked) {
     const MountingPlan& mounting = asked.front().mounting;
     const Length limit = asked.project.limits.leastTipCover;
-    return {"wall − recess + front behind the thinnest hole − least tip cover",
+    return {text("wall − recess + front behind the thinnest hole − least tip cover"),
             asked.figures()
                 .plus(mounting.wall)
                 .minus(mounting.recess)
@@ -56,7 +56,7 @@ Rule greatestLengthRule(const Asked& asked) {
 
 Rule penetrationRule(const Asked& asked) {
     const MountingPlan& mounting = asked.front().mounting;
-    return {"screw + recess − wall",
+    return {text("screw + recess − wall"),
             asked.figures()
                 .plus(mounting.length.value_or(Length{}))
                 .plus(mounting.recess)
@@ -68,7 +68,7 @@ Rule penetrationRule(const Asked& asked) {
 
 Rule tipCoverRule(const Asked& asked) {
     const MountingHole& hole = asked.front().mounting.holes[asked.quantity.index];
-    return {"front behind the hole − penetration",
+    return {text("front behind the hole − penetration"),
             asked.figures().plus(hole.thickness).minus(hole.penetration).text(),
             commonPractice(),
             {InputPlace::Thickness, InputPlace::Profile, InputPlace::Mounting, InputPlace::Box}};
@@ -83,14 +83,15 @@ Rule acrossRule(const Asked& asked) {
     const Length width = front.box.width;
     const bool isGiven = chosenMounting(asked.project, front).fromSides.has_value();
     const Source source = isGiven ? makersDecision() : commonPractice();
-    const std::string distance = isGiven ? "the given distance" : "the least allowed distance";
     if (asked.value == width.half())
-        return {"half the box's width", asked.figures().plusPart(width, 1, 2).text(), source,
+        return {text("half the box's width"), asked.figures().plusPart(width, 1, 2).text(), source,
                 holeInputs()};
     if (asked.value < width.half())
-        return {distance + " from the box's left side", asked.figures().plus(asked.value).text(),
-                source, holeInputs()};
-    return {"box's width − " + distance + " from its right side",
+        return {isGiven ? text("the given distance from the box's left side")
+                        : text("the least allowed distance from the box's left side"),
+                asked.figures().plus(asked.value).text(), source, holeInputs()};
+    return {isGiven ? text("box's width − the given distance from its right side")
+                    : text("box's width − the least allowed distance from its right side"),
             asked.figures().plus(width).minus(width - asked.value).text(), source, holeInputs()};
 }
 
@@ -101,14 +102,14 @@ Rule upRule(const Asked& asked) {
     if (spec.fromBottom && spec.fromBottom->length == asked.value)
         return asGiven(asked, InputPlace::Mounting);
     if (spec.fromTop && height - spec.fromTop->length == asked.value)
-        return {"box's height − the given distance from its top",
+        return {text("box's height − the given distance from its top"),
                 asked.figures().plus(height).minus(*spec.fromTop).text(), makersDecision(),
                 holeInputs()};
     if (asked.value > height.half())
-        return {"box's height − the least allowed distance from its top",
+        return {text("box's height − the least allowed distance from its top"),
                 asked.figures().plus(height).minus(height - asked.value).text(), commonPractice(),
                 holeInputs()};
-    return {"the least allowed distance from the box's lower edge",
+    return {text("the least allowed distance from the box's lower edge"),
             asked.figures().plus(asked.value).text(), commonPractice(), holeInputs()};
 }
 
@@ -118,12 +119,12 @@ Rule leastHeightRule(const Asked& asked) {
     const Length tool = toolRadius(chosenMounting(asked.project, front), *mounting.screw);
     const std::vector<InputPlace> inputs{InputPlace::Box, InputPlace::Mounting, InputPlace::Limits};
     if (isSame(front.box.bottomTop + tool, asked.value))
-        return {"top of the bottom + radius of the recess tool, which is more than head radius + "
-                "margin",
-                asked.figures().plus(front.box.bottomTop).plus(tool).text(), commonPractice(),
-                inputs};
+        return {
+            text("top of the bottom + radius of the recess tool, which is more than head radius + "
+                 "margin"),
+            asked.figures().plus(front.box.bottomTop).plus(tool).text(), commonPractice(), inputs};
     const Length margin = asked.project.limits.screwMargin;
-    return {"top of the bottom + head radius + margin",
+    return {text("top of the bottom + head radius + margin"),
             asked.figures()
                 .plus(front.box.bottomTop)
                 .plus(mounting.screw->headDiameter.half())

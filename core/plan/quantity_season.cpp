@@ -22,8 +22,8 @@ const AirState& stateOf(const Air& air, QuantityKind kind) {
     return kind == QuantityKind::MoistureDriest ? air.driest : air.wettest;
 }
 
-std::string percent(double value) {
-    return decimal(value, moistureDecimals) + " %";
+std::string percent(const Asked& asked, double value) {
+    return asked.number(value, moistureDecimals) + " %";
 }
 
 /// At the end of the season where the front is least, or greatest, across its grain.
@@ -37,13 +37,16 @@ End endOf(const Plan& plan, const FrontSeason& season, std::uint32_t index) {
 }
 
 /// "0.00248 for each 1 % of moisture, from 8.0 % when cut to 10.0 %"
-std::string changeWords(const Plan& plan, const FrontSeason& season, const End& end) {
-    std::string words = decimal(season.coefficient, coefficientDecimals) +
-                        " for each 1 % of moisture, from " + percent(plan.season->whenCut) +
-                        " when cut to " + percent(end.moisture);
-    if (isBeyondCoefficient(plan.season->whenCut, end.moisture))
-        words += "; beyond 6 to 14 % by the wider formula";
-    return words;
+Phrase changeWords(const Asked& asked, const FrontSeason& season, const End& end) {
+    const double whenCut = asked.plan.season->whenCut;
+    const std::string coefficient = asked.number(season.coefficient, coefficientDecimals);
+    const std::string from = percent(asked, whenCut), to = percent(asked, end.moisture);
+    if (isBeyondCoefficient(whenCut, end.moisture))
+        return phrase(
+            "%1 for each 1 % of moisture, from %2 when cut to %3; beyond 6 to 14 % by the "
+            "wider formula",
+            coefficient, from, to);
+    return phrase("%1 for each 1 % of moisture, from %2 when cut to %3", coefficient, from, to);
 }
 
 Source movementSource() {
@@ -51,18 +54,19 @@ Source movementSource() {
 }
 
 /// What a length was when cut, and what has come to it since.
-Rule since(const Asked& asked, std::string what, Length whenCut) {
+Rule since(const Asked& asked, Text what, Length whenCut) {
     const FrontSeason& season = *asked.front().season;
     const End end = endOf(asked.plan, season, asked.quantity.index);
-    return {std::move(what) + ": " + changeWords(asked.plan, season, end),
+    return {phrase("%1: %2", what, changeWords(asked, season, end)),
             asked.figures().plus(whenCut).plus(asked.value - whenCut).text(), movementSource(),
             seasonInputs()};
 }
 
 Rule ruleOfSeasonSide(const Asked& asked, Length whenCut) {
     const bool hasRows = !asked.front().season->rows.empty();
-    return {std::string("when cut + what edges have moved since, away from ") +
-                (hasRows ? "the row of screws that holds the front" : "the front's middle"),
+    return {hasRows ? text("when cut + what edges have moved since, away from the row of screws "
+                           "that holds the front")
+                    : text("when cut + what edges have moved since, away from the front's middle"),
             asked.figures().plus(whenCut).plus(asked.value - whenCut).text(), movementSource(),
             seasonInputs()};
 }
@@ -79,7 +83,7 @@ Side sideOf(QuantityKind kind) {
 Rule ruleOfSeasonReveal(const Asked& asked) {
     const MemberPlan& member = asked.plan.members[asked.quantity.item];
     const Length whenCut = asked.quantity.index == 0 ? member.reveal.least : member.reveal.greatest;
-    return {"when cut + what the fronts' edges have moved since",
+    return {text("when cut + what the fronts' edges have moved since"),
             asked.figures().plus(whenCut).plus(asked.value - whenCut).text(), movementSource(),
             seasonInputs()};
 }
@@ -90,23 +94,23 @@ Rule ruleOfMoisture(const Asked& asked) {
     const AirState& state = stateOf(*asked.project.air, asked.quantity.kind);
     switch (state.by) {
     case MoistureBy::Meter:
-        return {"as read by a moisture meter",
-                decimal(state.reading.value(), moistureDecimals) + " %",
+        return {text("as read by a moisture meter"),
+                percent(asked, state.reading.value()),
                 makersDecision(),
                 {InputPlace::Air},
                 Ending::Complete};
     case MoistureBy::Air:
         break;
     }
-    return {
-        "(1800 / W) × (K h / (1 − K h) + (K1 K h + 2 K1 K2 K² h²) / (1 + K1 K h + K1 K2 K² h²)), "
-        "h = relative humidity; W, K, K1, K2 by temperature",
-        "in air of " + shown(state.temperature) + " and " +
-            decimal(state.humidity.value(), humidityDecimals) +
-            " % relative humidity: " + percent(moistureOf(state)),
-        woodHandbook("equation 4-5"),
-        {InputPlace::Air},
-        Ending::Complete};
+    return {text("(1800 / W) × (K h / (1 − K h) + (K1 K h + 2 K1 K2 K² h²) / (1 + K1 K h + K1 K2 "
+                 "K² h²)), h = relative humidity; W, K, K1, K2 by temperature"),
+            phrase("in air of %1 and %2 % relative humidity: %3",
+                   withMark(shown(state.temperature), asked.style.mark),
+                   asked.number(state.humidity.value(), humidityDecimals),
+                   percent(asked, moistureOf(state))),
+            woodHandbook("equation 4-5"),
+            {InputPlace::Air},
+            Ending::Complete};
 }
 
 Rule ruleOfSeason(const Asked& asked) {
@@ -116,9 +120,9 @@ Rule ruleOfSeason(const Asked& asked) {
         return ruleOfSeasonReveal(asked);
     const FrontPlan& front = asked.front();
     if (kind == SeasonWidth)
-        return since(asked, "width + change", front.rect.width());
+        return since(asked, text("width + change"), front.rect.width());
     if (kind == SeasonHeight)
-        return since(asked, "height + change", front.rect.height());
+        return since(asked, text("height + change"), front.rect.height());
     const Side side = sideOf(kind);
     const bool isOverlay = kind >= SeasonOverlayLeft && kind <= SeasonOverlayTop;
     return ruleOfSeasonSide(asked, isOverlay ? front.overlay[side] : front.neighbours[side].gap);
@@ -130,9 +134,10 @@ Rule ruleOfRow(const Asked& asked) {
     const FrontSeason& season = *front.season;
     const bool isUpright = chosenStock(asked.project, front).grain == Grain::AlongLength;
     if (asked.quantity.kind == FixedRow)
-        return {isUpright ? "the lowest row, above the box's lower edge: it carries the front, so "
-                            "that all fronts of a bank go the same way"
-                          : "the row nearest to the front's middle, from the box's left side",
+        return {isUpright
+                    ? text("the lowest row, above the box's lower edge: it carries the front, "
+                           "so that all fronts of a bank go the same way")
+                    : text("the row nearest to the front's middle, from the box's left side"),
                 asked.figures().plus(asked.value).text(), commonPractice(), seasonInputs()};
     const SeasonRow& row = season.rows[asked.quantity.index];
     const Length shank = front.mounting.screw->shankDiameter;
@@ -140,17 +145,20 @@ Rule ruleOfRow(const Asked& asked) {
         const End end = row.driest.magnitude() > row.wettest.magnitude()
                             ? End{season.driest, asked.plan.season->driest}
                             : End{season.wettest, asked.plan.season->wettest};
-        return {"distance from the row that holds the front × change: " +
-                    changeWords(asked.plan, season, end),
+        return {phrase("distance from the row that holds the front × change: %1",
+                       changeWords(asked, season, end)),
                 asked.figures().plus(asked.value).text(), movementSource(), seasonInputs()};
     }
     if (asked.quantity.kind == RowHole)
-        return {"shank + 2 × movement at the screws, which stand in their holes' middles when cut; "
-                "across the grain a slot of that length does the same",
-                asked.figures().plus(shank).plus(asked.value - shank).text(), commonPractice(),
-                seasonInputs()};
-    return {"the screw's clearance hole, or the next drill above the least hole for the movement",
-            asked.figures().plus(asked.value).text(), commonPractice(), seasonInputs()};
+        return {
+            text(
+                "shank + 2 × movement at the screws, which stand in their holes' middles when cut; "
+                "across the grain a slot of that length does the same"),
+            asked.figures().plus(shank).plus(asked.value - shank).text(), commonPractice(),
+            seasonInputs()};
+    return {
+        text("the screw's clearance hole, or the next drill above the least hole for the movement"),
+        asked.figures().plus(asked.value).text(), commonPractice(), seasonInputs()};
 }
 
 } // namespace frontwright::deriving

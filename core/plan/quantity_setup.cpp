@@ -13,7 +13,7 @@ Rule spacerRule(const Asked& asked) {
     const MemberPlan& member = asked.plan.members[spacer.member];
     const FrontPlan& lower = asked.plan.fronts[spacer.lower];
     const FrontPlan& upper = asked.plan.fronts[spacer.upper];
-    return {"member − overlay − overlay",
+    return {text("member − overlay − overlay"),
             asked.figures()
                 .plus(widthOf(member))
                 .minus(lower.overlay[sideOfLower(member.kind)])
@@ -26,11 +26,11 @@ Rule stopRule(const Asked& asked) {
     const Stop& stop = asked.plan.stops[asked.quantity.item];
     const FrontPlan& front = asked.plan.fronts[stop.front];
     if (asked.quantity.kind == QuantityKind::StopFromOpening)
-        return {"the front's overlay at that side",
+        return {text("the front's overlay at that side"),
                 asked.figures().plus(stop.fromOpening).text(),
                 commonPractice(),
                 {InputPlace::Fit}};
-    return {"member − overlay",
+    return {text("member − overlay"),
             asked.figures()
                 .plus(memberWidthAt(asked.plan, front, stop.side))
                 .minus(front.overlay[stop.side])

@@ -6,19 +6,21 @@ namespace frontwright::deriving {
 namespace {
 
 Source densitySource() {
-    return {SourceKind::FromMemory,
-            "Forest Products Laboratory, Wood Handbook, chapter 4, from memory: density at 12 % "
-            "moisture = specific gravity × 1000 kg/m³ × 1.12"};
+    return sourceOf(
+        SourceKind::FromMemory,
+        text("Forest Products Laboratory, Wood Handbook, chapter 4, from memory: density at 12 % "
+             "moisture = specific gravity × 1000 kg/m³ × 1.12"));
 }
 Source storageSource() {
-    return {SourceKind::Published,
-            "16 CFR part 1261 (ASTM F2057-23), volume of a drawer: height less 1/8 in × inside "
-            "width × inside depth"};
+    return sourceOf(
+        SourceKind::Published,
+        text("16 CFR part 1261 (ASTM F2057-23), volume of a drawer: height less 1/8 in × inside "
+             "width × inside depth"));
 }
 
 std::string times(const Asked& asked, Length a, Length b, Length c) {
-    const auto text = [&](Length length) { return asked.figures().plus(length).text(); };
-    return text(a) + " × " + text(b) + " × " + text(c);
+    const auto size = [&](Length length) { return asked.figures().plus(length).text(); };
+    return size(a) + " × " + size(b) + " × " + size(c);
 }
 
 std::string perCubicMetre(const Asked& asked) {
@@ -27,7 +29,7 @@ std::string perCubicMetre(const Asked& asked) {
 
 Rule frontRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
-    return {"width × height × thickness × density; the edge profile is left on",
+    return {text("width × height × thickness × density; the edge profile is left on"),
             times(asked, front.rect.width(), front.rect.height(), front.thickness) + " × " +
                 perCubicMetre(asked),
             densitySource(),
@@ -36,10 +38,11 @@ Rule frontRule(const Asked& asked) {
 
 Rule boxRule(const Asked& asked) {
     const BoxPlan& box = asked.front().box;
-    return {"two sides, two walls and the bottom × density, all as of the front's wood",
-            "box " + times(asked, box.width, box.height, box.depth) + ", " + perCubicMetre(asked),
-            densitySource(),
-            {InputPlace::Box, InputPlace::Catalogue}};
+    return {
+        text("two sides, two walls and the bottom × density, all as of the front's wood"),
+        phrase("box %1, %2", times(asked, box.width, box.height, box.depth), perCubicMetre(asked)),
+        densitySource(),
+        {InputPlace::Box, InputPlace::Catalogue}};
 }
 
 Rule contentsRule(const Asked& asked) {
@@ -47,34 +50,36 @@ Rule contentsRule(const Asked& asked) {
     const BoxSpec& spec = chosenBox(asked.project, front);
     const std::string result = shown(front.load.contents, asked.style);
     if (spec.load)
-        return {"as given", result, makersDecision(), {InputPlace::Box}};
+        return {text("as given"), result, makersDecision(), {InputPlace::Box}};
     switch (spec.purpose) {
     case DrawerPurpose::Household:
-        return {"15 lb for each square foot (718 Pa) of the bottom, inside",
+        return {text("15 lb for each square foot (718 Pa) of the bottom, inside"),
                 result,
-                {SourceKind::Published, "ANSI/KCMA A161.1, drawer load"},
+                sourceOf(SourceKind::Published, text("ANSI/KCMA A161.1, drawer load")),
                 {InputPlace::Box}};
     case DrawerPurpose::Clothing:
-        return {"8.5 lb for each cubic foot of enclosed storage",
+        return {text("8.5 lb for each cubic foot of enclosed storage"),
                 result,
-                {SourceKind::FromMemory, "87 FR 72598 (superseded); the same density recalled for "
-                                         "ASTM F2057-23, from memory"},
+                sourceOf(SourceKind::FromMemory,
+                         text("87 FR 72598 (superseded); the same density recalled for "
+                              "ASTM F2057-23, from memory")),
                 {InputPlace::Box}};
     case DrawerPurpose::School:
-        return {"100 lb",
+        return {text("100 lb"),
                 result,
-                {SourceKind::CommonPractice, "school and laboratory casework practice, drawer "
-                                             "cycling load"},
+                sourceOf(SourceKind::CommonPractice,
+                         text("school and laboratory casework practice, drawer "
+                              "cycling load")),
                 {InputPlace::Box}};
     case DrawerPurpose::Empty:
         break;
     }
-    return {"nothing is counted on", result, makersDecision(), {InputPlace::Box}};
+    return {text("nothing is counted on"), result, makersDecision(), {InputPlace::Box}};
 }
 
 Rule runnerLoadRule(const Asked& asked) {
     const DrawerLoad& load = asked.front().load;
-    return {"front + box + contents",
+    return {text("front + box + contents"),
             shown(*load.front, asked.style) + " + " + shown(*load.box, asked.style) + " + " +
                 shown(load.contents, asked.style),
             commonPractice(),
@@ -83,17 +88,17 @@ Rule runnerLoadRule(const Asked& asked) {
 
 Rule runnerSafetyRule(const Asked& asked) {
     const DrawerLoad& load = asked.front().load;
-    return {
-        "the runners' rating / their load",
-        shown(*load.rating, asked.style) + " / " + shown(*load.onRunner(), asked.style),
-        {SourceKind::CommonPractice, "rating as in the catalogue: check the runner's own sheet"},
-        {InputPlace::Runner, InputPlace::Box}};
+    return {text("the runners' rating / their load"),
+            shown(*load.rating, asked.style) + " / " + shown(*load.onRunner(), asked.style),
+            sourceOf(SourceKind::CommonPractice,
+                     text("rating as in the catalogue: check the runner's own sheet")),
+            {InputPlace::Runner, InputPlace::Box}};
 }
 
 Rule storageRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
     const BoxPlan& box = front.box;
-    return {"(opening's top − bottom's top − 1/8 in) × inside width × inside depth",
+    return {text("(opening's top − bottom's top − 1/8 in) × inside width × inside depth"),
             times(asked,
                   front.openingRect.top - box.origin.y - box.bottomTop - Length::inches(0, 8),
                   box.width - 2 * box.sideThickness, box.depth - 2 * box.wallThickness),
@@ -102,14 +107,15 @@ Rule storageRule(const Asked& asked) {
 }
 
 Rule caseRule(const Asked& asked) {
-    const std::string count = "drawers: " + std::to_string(asked.plan.fronts.size());
+    const Phrase count = phrase("drawers: %1", std::to_string(asked.plan.fronts.size()));
     const std::vector<InputPlace> inputs{InputPlace::Box, InputPlace::Frame};
     if (asked.quantity.kind == QuantityKind::CaseWeight)
-        return {"fronts + boxes + face frame; sides, back and top of the case are not counted",
-                count, densitySource(), inputs};
+        return {
+            text("fronts + boxes + face frame; sides, back and top of the case are not counted"),
+            count, densitySource(), inputs};
     if (asked.quantity.kind == QuantityKind::CaseContents)
-        return {"sum of the contents", count, commonPractice(), inputs};
-    return {"sum of the drawers' enclosed storage", count, storageSource(), inputs};
+        return {text("sum of the contents"), count, commonPractice(), inputs};
+    return {text("sum of the drawers' enclosed storage"), count, storageSource(), inputs};
 }
 
 } // namespace

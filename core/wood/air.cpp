@@ -2,6 +2,7 @@
 
 #include "core/amounts/amounts.h"
 #include "core/wood/movement.h"
+#include "core/words/figure.h"
 
 #include <initializer_list>
 
@@ -16,17 +17,19 @@ std::optional<Error> impossibleAir(const AirState& state) {
             return decimal(converted(t, unit).degrees(), unit == TemperatureUnit::Celsius ? 1 : 0);
         };
         const std::string degree = unit == TemperatureUnit::Celsius ? " °C" : " °F";
-        return Error{"",
-                     "the air's temperature, " + shown(state.temperature) + ", is outside " +
-                         rounded(coldestAir) + " to " + rounded(warmestAir) + degree +
-                         ", the range of the equation for the wood's moisture",
-                     "give the temperature of the room, or read the wood with a moisture meter"};
+        return Error{
+            {},
+            phrase("the air's temperature, %1, is outside %2 to %3, the range of the equation for "
+                   "the wood's moisture",
+                   figure(shown(state.temperature)), figure(rounded(coldestAir)),
+                   figure(rounded(warmestAir) + degree)),
+            text("give the temperature of the room, or read the wood with a moisture meter")};
     }
     if (state.humidity < Percent{} || state.humidity > Percent::whole(100))
-        return Error{"",
-                     "the relative humidity, " + decimal(state.humidity.value(), 1) +
-                         " %, is outside 0 to 100 %",
-                     ""};
+        return Error{{},
+                     phrase("the relative humidity, %1 %, is outside 0 to 100 %",
+                            figure(decimal(state.humidity.value(), 1))),
+                     {}};
     return std::nullopt;
 }
 
@@ -40,30 +43,33 @@ std::optional<Error> impossible(const AirState& state) {
         break;
     }
     if (state.reading < Percent{} || state.reading > fibreSaturation)
-        return Error{"",
-                     "the wood's moisture, " + decimal(state.reading.value(), 1) +
-                         " %, is outside 0 to 30 %, between which wood shrinks and swells",
-                     "let the wood dry, then measure again"};
+        return Error{{},
+                     phrase("the wood's moisture, %1 %, is outside 0 to 30 %, between which wood "
+                            "shrinks and swells",
+                            figure(decimal(state.reading.value(), 1))),
+                     text("let the wood dry, then measure again")};
     return std::nullopt;
 }
 
 std::optional<Error> impossible(const Air& air) {
     struct Named {
-        const char* place;
+        Text place;
         const AirState& state;
     };
-    for (const Named& named : std::initializer_list<Named>{
-             {"when cut", air.whenCut}, {"driest", air.driest}, {"wettest", air.wettest}})
+    for (const Named& named : std::initializer_list<Named>{{text("when cut"), air.whenCut},
+                                                           {text("driest"), air.driest},
+                                                           {text("wettest"), air.wettest}})
         if (std::optional<Error> error = impossible(named.state)) {
             error->place = named.place;
             return error;
         }
     const double driest = moistureOf(air.driest), wettest = moistureOf(air.wettest);
     if (driest > wettest)
-        return Error{"",
-                     "wood in the driest air would have " + decimal(driest, 1) +
-                         " % moisture, more than in the wettest, " + decimal(wettest, 1) + " %",
-                     "exchange the two"};
+        return Error{{},
+                     phrase("wood in the driest air would have %1 % moisture, more than in the "
+                            "wettest, %2 %",
+                            figure(decimal(driest, 1)), figure(decimal(wettest, 1))),
+                     text("exchange the two")};
     return std::nullopt;
 }
 

@@ -1,5 +1,7 @@
 #include "core/words/language.h"
 
+#include "core/words/approximate.h"
+
 #include <algorithm>
 
 namespace frontwright {
@@ -8,6 +10,13 @@ std::string withMark(std::string number, DecimalMark mark) {
     if (mark == DecimalMark::Comma)
         std::replace(number.begin(), number.end(), '.', ',');
     return number;
+}
+
+std::string withApproximateResults(std::string figures) {
+    constexpr std::string_view both = "= ≈";
+    for (auto at = figures.find(both); at != std::string::npos; at = figures.find(both, at))
+        figures.erase(at, 2);
+    return figures;
 }
 
 std::string told(const Phrase& phrase, const Language& language) {
@@ -24,7 +33,7 @@ std::string told(const Phrase& phrase, const Language& language) {
         if (part < phrase.m_parts.size())
             words += told(phrase.m_parts[part], language);
     }
-    return words;
+    return withApproximateResults(std::move(words));
 }
 
 std::string told(Text text, const Language& language) {

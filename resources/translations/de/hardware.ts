@@ -4,6 +4,18 @@
 <context>
     <name>frontwright</name>
     <message>
+        <source>choose one of the catalogue&apos;s or add your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no handle &quot;%1&quot; in the catalogue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no bolt &quot;%1&quot; in the catalogue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>through wall and front</source>
         <translation type="unfinished"></translation>
     </message>

@@ -4,6 +4,10 @@
 <context>
     <name>frontwright</name>
     <message>
+        <source>%1.%2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 %2</source>
         <translation type="unfinished"></translation>
     </message>

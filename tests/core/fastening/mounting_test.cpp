@@ -1,6 +1,7 @@
 #include "core/fastening/mounting.h"
 
 #include "tests/core/fastening/walls.h"
+#include "tests/core/words/untold.h"
 
 #include <gtest/gtest.h>
 
@@ -71,6 +72,8 @@ TEST(MountingPlan, NamesTheScrewThatIsNotInTheCatalogue) {
     const auto missing = planMounting(mounted.spec, catalogue, mounted.limits, mounted.place());
     ASSERT_FALSE(missing.ok());
     EXPECT_EQ(missing.error().what, "there is no wood screw \"wood-screw-99\" in the catalogue");
+    EXPECT_EQ(testing::untold(missing.error().sentence(), {"mounting", "screw", "wood"}),
+              std::vector<std::string>{});
 }
 
 TEST(Obstacle, IsTheSideWhereTheToolWouldMeetIt) {

@@ -1,4 +1,5 @@
 #include "tests/core/hardware/handles.h"
+#include "tests/core/words/untold.h"
 
 #include <gtest/gtest.h>
 
@@ -44,6 +45,8 @@ TEST(HardwarePlan, NamesTheHandleThatIsNotInTheCatalogue) {
     ASSERT_FALSE(plan.ok());
     EXPECT_EQ(plan.error().place, "hardware.form");
     EXPECT_EQ(plan.error().what, "there is no handle \"latch\" in the catalogue");
+    EXPECT_EQ(testing::untold(plan.error().sentence(), {"hardware", "form", "latch"}),
+              std::vector<std::string>{});
 }
 
 TEST(HardwarePlan, NamesTheBoltThatIsNotInTheCatalogue) {
