@@ -157,10 +157,6 @@ std::string Told::number(double value, int decimals) const {
     return withMark(decimal(value, decimals), style.mark);
 }
 
-Source sourceNamed(SourceKind kind, Text title) {
-    return {kind, std::string(title.english)};
-}
-
 } // namespace wording
 
 FindingText describe(const Finding& finding, const Project& project, const Plan& plan,

@@ -46,9 +46,6 @@ struct Words {
     Source source;
 };
 
-/// Of a title that is told in other languages too.
-Source sourceNamed(SourceKind, Text title);
-
 // wording_screws.cpp
 Words screwThroughShowFace(const Told&);
 Words tipCoverThin(const Told&);

@@ -2,24 +2,7 @@
 
 #include "core/lengths/format.h"
 
-#include <algorithm>
-#include <array>
-#include <cassert>
-#include <string_view>
-
 namespace frontwright {
-
-namespace {
-
-/// Whole, so that other languages tell them whole.
-constexpr std::array handbookTitles{
-    text("Forest Products Laboratory, Wood Handbook (GTR-282), equation 4-5"),
-    text("Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: change = size × "
-         "coefficient × change of moisture"),
-    text("Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13; the wider formula from "
-         "memory")};
-
-} // namespace
 
 void Figures::write(Sign sign) {
     if (m_text.empty())
@@ -63,28 +46,21 @@ std::string Figures::equals(Length value) const {
     return withApproximateResults(m_text + " = " + shown(value, m_style));
 }
 
-Source sourceOf(SourceKind kind, Text title) {
+Source sourceNamed(SourceKind kind, Text title) {
     return {kind, std::string(title.english)};
 }
 
 Source commonPractice() {
-    return sourceOf(SourceKind::CommonPractice, text("common practice, no source"));
-}
-
-Source woodHandbook(std::string_view where) {
-    const auto listed = std::find_if(handbookTitles.begin(), handbookTitles.end(),
-                                     [&](Text title) { return title.english.ends_with(where); });
-    assert(listed != handbookTitles.end());
-    return sourceOf(SourceKind::Published, *listed);
+    return sourceNamed(SourceKind::CommonPractice, text("common practice, no source"));
 }
 
 Source makersDecision() {
-    return sourceOf(SourceKind::Maker, text("as the maker decided"));
+    return sourceNamed(SourceKind::Maker, text("as the maker decided"));
 }
 
 Source sourceOfLimit(Length inForce, Length ofProgram) {
     return inForce == ofProgram ? commonPractice()
-                                : sourceOf(SourceKind::Maker, text("the maker's limit"));
+                                : sourceNamed(SourceKind::Maker, text("the maker's limit"));
 }
 
 } // namespace frontwright

@@ -5,7 +5,6 @@
 #include "core/words/approximate.h"
 
 #include <string>
-#include <string_view>
 
 namespace frontwright {
 
@@ -34,12 +33,9 @@ private:
 };
 
 /// A source whose title is the program's own text, so that Source::words() finds its translation.
-Source sourceOf(SourceKind, Text title);
+Source sourceNamed(SourceKind, Text title);
 /// "common practice, no source"
 Source commonPractice();
-/// "Forest Products Laboratory, Wood Handbook (GTR-282), WHERE". Precondition: figures.cpp lists
-/// it.
-Source woodHandbook(std::string_view where);
 /// "as the maker decided"
 Source makersDecision();
 /// Common practice where the limit in force is the program's default, else the maker's.

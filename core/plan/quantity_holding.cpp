@@ -9,19 +9,19 @@ namespace frontwright::deriving {
 namespace {
 
 Source handbook() {
-    return sourceOf(
+    return sourceNamed(
         SourceKind::Published,
         text("Forest Products Laboratory, Wood Handbook, chapter 8: average ultimate load, side "
              "grain, specific gravity on volume at 12 % moisture"));
 }
 Source designStandard() {
-    return sourceOf(
+    return sourceNamed(
         SourceKind::Published,
         text("National Design Specification (NDS): reference design value, side grain only, "
              "specific gravity on ovendry volume"));
 }
 Source pullTest() {
-    return sourceOf(
+    return sourceNamed(
         SourceKind::Published,
         text("Architectural Woodwork Standards, 1st ed., 2009: 50 lbf (222 N) on a pull; shared by "
              "the statics of a stiff front on equal screws (common practice)"));
@@ -102,8 +102,8 @@ Rule threadRule(const Asked& asked) {
     const MountingPlan& mounting = asked.front().mounting;
     const Length penetration = *mounting.length + mounting.recess - mounting.wall;
     const Source source =
-        sourceOf(SourceKind::Published,
-                 text("trade reference: the thread is two thirds of a wood screw's length"));
+        sourceNamed(SourceKind::Published,
+                    text("trade reference: the thread is two thirds of a wood screw's length"));
     if (isSame(asked.value, penetration))
         return {text("screw + recess − wall, all of it thread"),
                 asked.figures()
@@ -170,10 +170,10 @@ Rule pilotRuleOf(const Asked& asked) {
             : phrase("nearest drill to %1 % of the screw's root of %2; wood so light needs none",
                      percent, root),
         figures,
-        sourceOf(SourceKind::Published,
-                 text("National Design Specification (NDS), lead holes by ovendry specific "
-                      "gravity: above "
-                      "0.60 90 %, above 0.50 70 % of the root; root: appendix L, from memory")),
+        sourceNamed(SourceKind::Published,
+                    text("National Design Specification (NDS), lead holes by ovendry specific "
+                         "gravity: above "
+                         "0.60 90 %, above 0.50 70 % of the root; root: appendix L, from memory")),
         inputs};
 }
 

@@ -50,7 +50,9 @@ Phrase changeWords(const Asked& asked, const FrontSeason& season, const End& end
 }
 
 Source movementSource() {
-    return woodHandbook("chapter 13: change = size × coefficient × change of moisture");
+    return sourceNamed(SourceKind::Published,
+                       text("Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: "
+                            "change = size × coefficient × change of moisture"));
 }
 
 /// What a length was when cut, and what has come to it since.
@@ -108,7 +110,8 @@ Rule ruleOfMoisture(const Asked& asked) {
                    withMark(shown(state.temperature), asked.style.mark),
                    asked.number(state.humidity.value(), humidityDecimals),
                    percent(asked, moistureOf(state))),
-            woodHandbook("equation 4-5"),
+            sourceNamed(SourceKind::Published,
+                        text("Forest Products Laboratory, Wood Handbook (GTR-282), equation 4-5")),
             {InputPlace::Air},
             Ending::Complete};
 }

@@ -6,13 +6,13 @@ namespace frontwright::deriving {
 namespace {
 
 Source densitySource() {
-    return sourceOf(
+    return sourceNamed(
         SourceKind::FromMemory,
         text("Forest Products Laboratory, Wood Handbook, chapter 4, from memory: density at 12 % "
              "moisture = specific gravity × 1000 kg/m³ × 1.12"));
 }
 Source storageSource() {
-    return sourceOf(
+    return sourceNamed(
         SourceKind::Published,
         text("16 CFR part 1261 (ASTM F2057-23), volume of a drawer: height less 1/8 in × inside "
              "width × inside depth"));
@@ -55,21 +55,21 @@ Rule contentsRule(const Asked& asked) {
     case DrawerPurpose::Household:
         return {text("15 lb for each square foot (718 Pa) of the bottom, inside"),
                 result,
-                sourceOf(SourceKind::Published, text("ANSI/KCMA A161.1, drawer load")),
+                sourceNamed(SourceKind::Published, text("ANSI/KCMA A161.1, drawer load")),
                 {InputPlace::Box}};
     case DrawerPurpose::Clothing:
         return {text("8.5 lb for each cubic foot of enclosed storage"),
                 result,
-                sourceOf(SourceKind::FromMemory,
-                         text("87 FR 72598 (superseded); the same density recalled for "
-                              "ASTM F2057-23, from memory")),
+                sourceNamed(SourceKind::FromMemory,
+                            text("87 FR 72598 (superseded); the same density recalled for "
+                                 "ASTM F2057-23, from memory")),
                 {InputPlace::Box}};
     case DrawerPurpose::School:
         return {text("100 lb"),
                 result,
-                sourceOf(SourceKind::CommonPractice,
-                         text("school and laboratory casework practice, drawer "
-                              "cycling load")),
+                sourceNamed(SourceKind::CommonPractice,
+                            text("school and laboratory casework practice, drawer "
+                                 "cycling load")),
                 {InputPlace::Box}};
     case DrawerPurpose::Empty:
         break;
@@ -90,8 +90,8 @@ Rule runnerSafetyRule(const Asked& asked) {
     const DrawerLoad& load = asked.front().load;
     return {text("the runners' rating / their load"),
             shown(*load.rating, asked.style) + " / " + shown(*load.onRunner(), asked.style),
-            sourceOf(SourceKind::CommonPractice,
-                     text("rating as in the catalogue: check the runner's own sheet")),
+            sourceNamed(SourceKind::CommonPractice,
+                        text("rating as in the catalogue: check the runner's own sheet")),
             {InputPlace::Runner, InputPlace::Box}};
 }
 

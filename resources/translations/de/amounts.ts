@@ -5,15 +5,15 @@
     <name>frontwright</name>
     <message>
         <source>&quot;%1&quot; is not a weight</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Gewicht</translation>
     </message>
     <message>
         <source>write it like 25 lb, 11.3 kg or 500 g</source>
-        <translation type="unfinished"></translation>
+        <translation>es wie 25 lb, 11,3 kg oder 500 g schreiben</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is more than 100 000 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist mehr als 100 000 kg</translation>
     </message>
 </context>
 </TS>

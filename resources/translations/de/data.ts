@@ -32,6 +32,30 @@
         <translation>8-32 Flachrundkopf</translation>
     </message>
     <message>
+        <source>ASME B18.6.1 (diameter 0.060 in + 0.013 in × gauge, flat head); drills from a common shop chart, lengths from memory; root NDS appendix L, from memory</source>
+        <translation>ASME B18.6.1 (Durchmesser 0,060 in + 0,013 in × Stärke, Senkkopf); Bohrer nach einer verbreiteten Werkstatttabelle, Längen aus dem Gedächtnis; Kerndurchmesser NDS Anhang L, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>ASME B18.6.1 (diameter 0.060 in + 0.013 in × gauge, flat head); lengths and drills from memory</source>
+        <translation>ASME B18.6.1 (Durchmesser 0,060 in + 0,013 in × Stärke, Senkkopf); Längen und Bohrer aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>ASME B18.6.1 (diameter 0.060 in + 0.013 in × gauge, flat head); pilot drill No. 25 from a shop chart, clearance (gauge + 3)/64 in, lengths from memory; root NDS appendix L, from memory</source>
+        <translation>ASME B18.6.1 (Durchmesser 0,060 in + 0,013 in × Stärke, Senkkopf); Bohrer Nr. 25 der Vorbohrung nach einer Werkstatttabelle, Durchgangsbohrung (Stärke + 3)/64 in, Längen aus dem Gedächtnis; Kerndurchmesser NDS Anhang L, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>ASME B18.6.1 (diameter 0.060 in + 0.013 in × gauge, flat head); pilot from a common shop chart, clearance (gauge + 3)/64 in, lengths from memory; root NDS appendix L, from memory</source>
+        <translation>ASME B18.6.1 (Durchmesser 0,060 in + 0,013 in × Stärke, Senkkopf); Vorbohrung nach einer verbreiteten Werkstatttabelle, Durchgangsbohrung (Stärke + 3)/64 in, Längen aus dem Gedächtnis; Kerndurchmesser NDS Anhang L, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>ASME B18.6.3 (recessed pan head, greatest sizes), ASME B18.2.8 normal clearance hole; lengths: trade steps, from memory</source>
+        <translation>ASME B18.6.3 (Flachkopf mit Kreuzschlitz, größte Maße), ASME B18.2.8 normales Durchgangsloch; Längen: im Handel übliche Stufen, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>ASME B18.6.3 (truss head, greatest sizes), ASME B18.2.8 normal clearance hole; lengths: trade steps, from memory</source>
+        <translation>ASME B18.6.3 (Flachrundkopf, größte Maße), ASME B18.2.8 normales Durchgangsloch; Längen: im Handel übliche Stufen, aus dem Gedächtnis</translation>
+    </message>
+    <message>
         <source>American basswood</source>
         <translation>Amerikanische Linde</translation>
     </message>
@@ -74,6 +98,14 @@
     <message>
         <source>Heated home in mid-Sweden</source>
         <translation>Geheizte Wohnung in Mittelschweden</translation>
+    </message>
+    <message>
+        <source>ISO 7045 (greatest head sizes), ISO 273 medium clearance hole; lengths: ISO 888 steps, from memory</source>
+        <translation>ISO 7045 (größte Kopfmaße), ISO 273 Durchgangsloch mittel; Längen: Stufen der ISO 888, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>ISO 7045 (greatest head sizes), ISO 273 medium clearance hole; lengths: ISO 888 steps, from memory; 45 and 50 mm as sold for handles, common practice</source>
+        <translation>ISO 7045 (größte Kopfmaße), ISO 273 Durchgangsloch mittel; Längen: Stufen der ISO 888, aus dem Gedächtnis; 45 und 50 mm, wie sie für Griffe verkauft werden, allgemeine Praxis</translation>
     </message>
     <message>
         <source>Indoors, damp southern coast of the United States</source>
@@ -188,6 +220,10 @@
         <translation>Zuckerahorn (hart)</translation>
     </message>
     <message>
+        <source>Swedish timber trade guide: winter 2 to 6 %, summer 7 to 12 %, 7.5 % over the year</source>
+        <translation>Leitfaden des schwedischen Holzhandels: im Winter 2 bis 6 %, im Sommer 7 bis 12 %, 7,5 % übers Jahr</translation>
+    </message>
+    <message>
         <source>Sweet birch</source>
         <translation>Zuckerbirke</translation>
     </message>
@@ -224,6 +260,34 @@
         <translation>Weißeiche</translation>
     </message>
     <message>
+        <source>Wood Handbook, table 13-1, from memory</source>
+        <translation>Wood Handbook, Tabelle 13-1, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Wood Handbook, table 13-5</source>
+        <translation>Wood Handbook, Tabelle 13-5</translation>
+    </message>
+    <message>
+        <source>Wood Handbook, table 13-5, from memory</source>
+        <translation>Wood Handbook, Tabelle 13-5, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Wood Handbook, table 4-3</source>
+        <translation>Wood Handbook, Tabelle 4-3</translation>
+    </message>
+    <message>
+        <source>Wood Handbook, table 4-3, from memory</source>
+        <translation>Wood Handbook, Tabelle 4-3, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Wood Handbook, table 4-4</source>
+        <translation>Wood Handbook, Tabelle 4-4</translation>
+    </message>
+    <message>
+        <source>Wood Handbook, table 4-4, from memory</source>
+        <translation>Wood Handbook, Tabelle 4-4, aus dem Gedächtnis</translation>
+    </message>
+    <message>
         <source>Wooden runners</source>
         <translation>Holzführungen</translation>
     </message>
@@ -234,6 +298,30 @@
     <message>
         <source>Yellow-poplar</source>
         <translation>Tulpenbaum</translation>
+    </message>
+    <message>
+        <source>common practice for countersunk screws (head twice the diameter), from memory</source>
+        <translation>allgemeine Praxis bei Senkkopfschrauben (Kopf doppelt so groß wie der Durchmesser), aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>allgemeine Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>common practice, no source: box 1 in narrower than its opening; check the runner&apos;s own sheet; rating of a pair: common practice too</source>
+        <translation>allgemeine Praxis, ohne Quelle: Schubkasten 1 in schmaler als seine Öffnung; im Datenblatt der Führung nachsehen; Tragkraft eines Paars: ebenfalls allgemeine Praxis</translation>
+    </message>
+    <message>
+        <source>common practice, no source: check the runner&apos;s own sheet; rating of a pair: common practice too</source>
+        <translation>allgemeine Praxis, ohne Quelle: im Datenblatt der Führung nachsehen; Tragkraft eines Paars: ebenfalls allgemeine Praxis</translation>
+    </message>
+    <message>
+        <source>common practice, no source: for box sides of 5/8 in; check the runner&apos;s own sheet; rating of a pair: common practice too</source>
+        <translation>allgemeine Praxis, ohne Quelle: für Schubkastenseiten von 5/8 in; im Datenblatt der Führung nachsehen; Tragkraft eines Paars: ebenfalls allgemeine Praxis</translation>
+    </message>
+    <message>
+        <source>common practice, no source: play that a wooden drawer runs with</source>
+        <translation>allgemeine Praxis, ohne Quelle: Spiel, mit dem ein hölzerner Schubkasten läuft</translation>
     </message>
     <message>
         <source>First try</source>

@@ -5,11 +5,11 @@
     <name>frontwright</name>
     <message>
         <source>there is no wood screw &quot;%1&quot; in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>im Katalog gibt es keine Holzschraube „%1“</translation>
     </message>
     <message>
         <source>choose one of the catalogue&apos;s or add your own</source>
-        <translation type="unfinished"></translation>
+        <translation>im Katalog wählen oder einen eigenen Eintrag hinzufügen</translation>
     </message>
 </context>
 </TS>

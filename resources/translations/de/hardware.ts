@@ -5,39 +5,39 @@
     <name>frontwright</name>
     <message>
         <source>choose one of the catalogue&apos;s or add your own</source>
-        <translation type="unfinished"></translation>
+        <translation>im Katalog wählen oder einen eigenen Eintrag hinzufügen</translation>
     </message>
     <message>
         <source>there is no handle &quot;%1&quot; in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>im Katalog gibt es keinen Griff „%1“</translation>
     </message>
     <message>
         <source>there is no bolt &quot;%1&quot; in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>im Katalog gibt es keine Gewindeschraube „%1“</translation>
     </message>
     <message>
         <source>through wall and front</source>
-        <translation type="unfinished"></translation>
+        <translation>durch Vorderstück und Blende</translation>
     </message>
     <message>
         <source>front only, counterbore</source>
-        <translation type="unfinished"></translation>
+        <translation>nur Blende, zylindrische Senkung</translation>
     </message>
     <message>
         <source>front only, access hole</source>
-        <translation type="unfinished"></translation>
+        <translation>nur Blende, Zugangsbohrung</translation>
     </message>
     <message>
         <source>Fasten the front to its box first, then drill front and wall together from the show face, with scrap behind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst die Blende am Schubkasten befestigen, dann Blende und Vorderstück zusammen von der Sichtseite bohren, mit Abfallholz dahinter.</translation>
     </message>
     <message>
         <source>Drill and counterbore, and put the bolts in, before the front goes on; scrap behind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohren, senken und die Gewindeschrauben einsetzen, bevor die Blende angebracht wird; Abfallholz dahinter.</translation>
     </message>
     <message>
         <source>Drill the front before it goes on, with scrap behind; the wall has access holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blende bohren, bevor sie angebracht wird, mit Abfallholz dahinter; das Vorderstück hat Zugangsbohrungen.</translation>
     </message>
 </context>
 </TS>

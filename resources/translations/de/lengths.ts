@@ -5,231 +5,231 @@
     <name>frontwright</name>
     <message>
         <source>the text has more than 64 characters</source>
-        <translation type="unfinished"></translation>
+        <translation>der Text hat mehr als 64 Zeichen</translation>
     </message>
     <message>
         <source>write the length shorter</source>
-        <translation type="unfinished"></translation>
+        <translation>die Länge kürzer schreiben</translation>
     </message>
     <message>
         <source>the text is not UTF-8 here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier ist der Text kein UTF-8</translation>
     </message>
     <message>
         <source>type the length again</source>
-        <translation type="unfinished"></translation>
+        <translation>die Länge neu eintippen</translation>
     </message>
     <message>
         <source>position %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stelle %1</translation>
     </message>
     <message>
         <source>the length is beyond 1000 m</source>
-        <translation type="unfinished"></translation>
+        <translation>die Länge liegt jenseits von 1000 m</translation>
     </message>
     <message>
         <source>write a shorter length</source>
-        <translation type="unfinished"></translation>
+        <translation>ein kürzeres Maß schreiben</translation>
     </message>
     <message>
         <source>expected a length, found nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet wird ein Maß, gefunden wurde nichts</translation>
     </message>
     <message>
         <source>write one, such as 12 5/8 in or 321 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>eines schreiben, etwa 12 5/8 in oder 321 mm</translation>
     </message>
     <message>
         <source>&quot;)&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>„)“</translation>
     </message>
     <message>
         <source>close the bracket</source>
-        <translation type="unfinished"></translation>
+        <translation>die Klammer schließen</translation>
     </message>
     <message>
         <source>what stands in the bracket has a unit already</source>
-        <translation type="unfinished"></translation>
+        <translation>was in der Klammer steht, hat schon eine Einheit</translation>
     </message>
     <message>
         <source>leave this one out</source>
-        <translation type="unfinished"></translation>
+        <translation>diese weglassen</translation>
     </message>
     <message>
         <source>inches after feet</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zahl in Zoll nach den Fuß</translation>
     </message>
     <message>
         <source>write their unit, as in 12 ft 2 in</source>
-        <translation type="unfinished"></translation>
+        <translation>ihre Einheit schreiben, wie in 12 ft 2 in</translation>
     </message>
     <message>
         <source>write 12&apos;-2&quot; for feet and inches, or a space on both sides to subtract</source>
-        <translation type="unfinished"></translation>
+        <translation>12&apos;-2&quot; für Fuß und Zoll schreiben, oder zum Abziehen auf beiden Seiten ein Leerzeichen</translation>
     </message>
     <message>
         <source>feet before inches must be a whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuß vor Zoll müssen eine ganze Zahl sein</translation>
     </message>
     <message>
         <source>write whole feet, as in 12 ft 2 1/2 in</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Fuß schreiben, wie in 12 ft 2 1/2 in</translation>
     </message>
     <message>
         <source>inches after feet must be fewer than 12</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Fuß müssen es weniger als 12 Zoll sein</translation>
     </message>
     <message>
         <source>carry them into the feet, or join the two by +</source>
-        <translation type="unfinished"></translation>
+        <translation>sie zu den Fuß schlagen oder beide mit + verbinden</translation>
     </message>
     <message>
         <source>+, -, *, / or the end</source>
-        <translation type="unfinished"></translation>
+        <translation>+, -, *, / oder das Ende</translation>
     </message>
     <message>
         <source>a unit, +, -, *, / or the end</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Einheit, +, -, *, / oder das Ende</translation>
     </message>
     <message>
         <source>the units are in, ft, mm, cm and m</source>
-        <translation type="unfinished"></translation>
+        <translation>die Einheiten sind in, ft, mm, cm und m</translation>
     </message>
     <message>
         <source>leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>das weglassen</translation>
     </message>
     <message>
         <source>write the unit last, as in 12 5/8 in, and + or - between lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>die Einheit zuletzt schreiben, wie in 12 5/8 in, und zwischen Maßen + oder -</translation>
     </message>
     <message>
         <source>write a fraction without spaces, as in 12 5/8</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Bruch ohne Leerzeichen schreiben, wie in 12 5/8</translation>
     </message>
     <message>
         <source>the denominator is 0</source>
-        <translation type="unfinished"></translation>
+        <translation>der Nenner ist 0</translation>
     </message>
     <message>
         <source>write one of at least 1</source>
-        <translation type="unfinished"></translation>
+        <translation>einen von mindestens 1 schreiben</translation>
     </message>
     <message>
         <source>write %1 for a mixed number, or a space on both sides to subtract</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 für eine gemischte Zahl schreiben, oder zum Abziehen auf beiden Seiten ein Leerzeichen</translation>
     </message>
     <message>
         <source>the fraction of a mixed number must be less than 1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Bruch einer gemischten Zahl muss kleiner als 1 sein</translation>
     </message>
     <message>
         <source>write a sum or a subtraction with spaces, as in 12 + 5/4</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Summe oder Differenz mit Leerzeichen schreiben, wie in 12 + 5/4</translation>
     </message>
     <message>
         <source>the number is too long to be computed exactly</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahl ist zu lang, um genau gerechnet zu werden</translation>
     </message>
     <message>
         <source>write fewer digits</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger Ziffern schreiben</translation>
     </message>
     <message>
         <source>a number</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zahl</translation>
     </message>
     <message>
         <source>write a length there, such as 12 5/8 in or 321 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>dort ein Maß schreiben, etwa 12 5/8 in oder 321 mm</translation>
     </message>
     <message>
         <source>the length is not a whole number of nanometres</source>
-        <translation type="unfinished"></translation>
+        <translation>das Maß ist keine ganze Zahl von Nanometern</translation>
     </message>
     <message>
         <source>write %1 mm, the nearest that can be kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm schreiben, das nächste, das sich speichern lässt</translation>
     </message>
     <message>
         <source>expected a plain length, found a sum</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet wird ein einfaches Maß, gefunden wurde eine Summe</translation>
     </message>
     <message>
         <source>write its result, such as 12 5/8 in or 321 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>ihr Ergebnis schreiben, etwa 12 5/8 in oder 321 mm</translation>
     </message>
     <message>
         <source>expected a unit, found the end</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet wird eine Einheit, gefunden wurde das Ende</translation>
     </message>
     <message>
         <source>write in, ft, mm, cm or m</source>
-        <translation type="unfinished"></translation>
+        <translation>in, ft, mm, cm oder m schreiben</translation>
     </message>
     <message>
         <source>the numbers are too long to be computed exactly</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahlen sind zu lang, um genau gerechnet zu werden</translation>
     </message>
     <message>
         <source>a length times a length is an area, not a length</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Maß mal ein Maß ist eine Fläche, keine Länge</translation>
     </message>
     <message>
         <source>multiply by a plain number</source>
-        <translation type="unfinished"></translation>
+        <translation>mit einer einfachen Zahl malnehmen</translation>
     </message>
     <message>
         <source>what is divided by a length is no length</source>
-        <translation type="unfinished"></translation>
+        <translation>was durch ein Maß geteilt wird, ist keine Länge</translation>
     </message>
     <message>
         <source>divide by a plain number; write a fraction without spaces, as in 3/4 in</source>
-        <translation type="unfinished"></translation>
+        <translation>durch eine einfache Zahl teilen; einen Bruch ohne Leerzeichen schreiben, wie in 3/4 in</translation>
     </message>
     <message>
         <source>the divisor is 0</source>
-        <translation type="unfinished"></translation>
+        <translation>der Teiler ist 0</translation>
     </message>
     <message>
         <source>divide by another number</source>
-        <translation type="unfinished"></translation>
+        <translation>durch eine andere Zahl teilen</translation>
     </message>
     <message>
         <source>the end</source>
-        <translation type="unfinished"></translation>
+        <translation>das Ende</translation>
     </message>
     <message>
         <source>&quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“</translation>
     </message>
     <message>
         <source>expected %1, found %2</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet wird %1, gefunden wurde %2</translation>
     </message>
     <message>
         <source>this hyphen has a space on one side only</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Bindestrich hat nur auf einer Seite ein Leerzeichen</translation>
     </message>
     <message>
         <source>the number has more than 18 digits</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahl hat mehr als 18 Ziffern</translation>
     </message>
     <message>
         <source>the number has two decimal marks</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahl hat zwei Dezimalzeichen</translation>
     </message>
     <message>
         <source>leave digits ungrouped, as in 1234.5</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziffern nicht gruppieren, wie in 1234,5</translation>
     </message>
     <message>
         <source>&quot;%1&quot; can be read in two ways</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ lässt sich auf zwei Arten lesen</translation>
     </message>
     <message>
         <source>write %1 or %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 oder %2 schreiben</translation>
     </message>
 </context>
 </TS>

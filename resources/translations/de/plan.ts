@@ -4,924 +4,920 @@
 <context>
     <name>frontwright</name>
     <message>
-        <source>Forest Products Laboratory, Wood Handbook (GTR-282), equation 4-5</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: change = size × coefficient × change of moisture</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13; the wider formula from memory</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>allgemeine Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>as the maker decided</source>
-        <translation type="unfinished"></translation>
+        <translation>wie vom Möbelbauer entschieden</translation>
     </message>
     <message>
         <source>the maker&apos;s limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert des Möbelbauers</translation>
     </message>
     <message>
         <source>front %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende %1</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>no species &quot;%1&quot; in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Holzart „%1“ im Katalog</translation>
     </message>
     <message>
         <source>choose one that is there</source>
-        <translation type="unfinished"></translation>
+        <translation>eine wählen, die es dort gibt</translation>
     </message>
     <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Art von Führungen „%1“ im Katalog</translation>
     </message>
     <message>
         <source>no hardware form &quot;%1&quot; in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Griffform „%1“ im Katalog</translation>
     </message>
     <message>
         <source>no bolt &quot;%1&quot; in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Gewindeschraube „%1“ im Katalog</translation>
     </message>
     <message>
         <source>no wood screw &quot;%1&quot; in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Holzschraube „%1“ im Katalog</translation>
     </message>
     <message>
         <source>%1 = %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 = %2</translation>
     </message>
     <message>
         <source>as given</source>
-        <translation type="unfinished"></translation>
+        <translation>wie angegeben</translation>
     </message>
     <message>
         <source>front + wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende + Vorderstück</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende</translation>
     </message>
     <message>
         <source>shortest stocked length from the least to the greatest</source>
-        <translation type="unfinished"></translation>
+        <translation>kürzeste vorrätige Länge zwischen der kleinsten und der größten</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>height of the bolt&apos;s head, so that it lies flush</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Schraubenkopfs, damit er bündig liegt</translation>
     </message>
     <message>
         <source>%1 + least engagement − bolt</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 + kleinste Einschraubtiefe − Gewindeschraube</translation>
     </message>
     <message>
         <source>%1 − the counterbore that makes the bolt long enough</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 − zylindrische Senkung, mit der die Gewindeschraube lang genug ist</translation>
     </message>
     <message>
         <source>%1 − counterbore</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 − zylindrische Senkung</translation>
     </message>
     <message>
         <source>grip + least engagement</source>
-        <translation type="unfinished"></translation>
+        <translation>Klemmdicke + kleinste Einschraubtiefe</translation>
     </message>
     <message>
         <source>grip + thread depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Klemmdicke + Gewindetiefe</translation>
     </message>
     <message>
         <source>opening − 2 × side clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung − 2 × Luft an der Seite</translation>
     </message>
     <message>
         <source>opening − clearance below − clearance above</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung − Luft unten − Luft oben</translation>
     </message>
     <message>
         <source>front&apos;s thickness, as the front lies in the opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke der Blende, denn sie liegt in der Öffnung</translation>
     </message>
     <message>
         <source>the box wall is flush with the frame&apos;s face</source>
-        <translation type="unfinished"></translation>
+        <translation>das Vorderstück ist bündig mit der Vorderseite des Blendrahmens</translation>
     </message>
     <message>
         <source>groove height + bottom&apos;s thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Nuthöhe + Dicke des Bodens</translation>
     </message>
     <message>
         <source>left overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag links</translation>
     </message>
     <message>
         <source>left gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge links</translation>
     </message>
     <message>
         <source>right overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag rechts</translation>
     </message>
     <message>
         <source>right gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge rechts</translation>
     </message>
     <message>
         <source>bottom overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag unten</translation>
     </message>
     <message>
         <source>bottom gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge unten</translation>
     </message>
     <message>
         <source>top overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag oben</translation>
     </message>
     <message>
         <source>top gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge oben</translation>
     </message>
     <message>
         <source>opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung</translation>
     </message>
     <message>
         <source>%1 − %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 − %2</translation>
     </message>
     <message>
         <source>%1 + %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 + %2</translation>
     </message>
     <message>
         <source>thickness, as no profile takes from the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke, denn kein Profil nimmt etwas von der Kante</translation>
     </message>
     <message>
         <source>thickness − profile&apos;s depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke − Tiefe des Profils</translation>
     </message>
     <message>
         <source>opening&apos;s right edge − its left edge, from the case&apos;s left side</source>
-        <translation type="unfinished"></translation>
+        <translation>rechte Kante der Öffnung − ihre linke Kante, von der linken Seite des Korpus aus</translation>
     </message>
     <message>
         <source>opening&apos;s top − its bottom, from the case&apos;s lower edge</source>
-        <translation type="unfinished"></translation>
+        <translation>obere Kante der Öffnung − ihre untere Kante, von der Unterkante des Korpus aus</translation>
     </message>
     <message>
         <source>front&apos;s width − profile at the left − profile at the right</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Blende − Profil links − Profil rechts</translation>
     </message>
     <message>
         <source>front&apos;s height − profile at the bottom − profile at the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Blende − Profil unten − Profil oben</translation>
     </message>
     <message>
         <source>from the opening&apos;s edge to the front&apos;s, where the least gap leaves room</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Kante der Öffnung bis zu der der Blende, soweit die kleinste Fuge Platz lässt</translation>
     </message>
     <message>
         <source>member − gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil − Fuge</translation>
     </message>
     <message>
         <source>half of what the gap leaves of the member: (member − gap) / 2</source>
-        <translation type="unfinished"></translation>
+        <translation>die Hälfte dessen, was die Fuge vom Rahmenteil übrig lässt: (Rahmenteil − Fuge) / 2</translation>
     </message>
     <message>
         <source>member − gap − overlay of the facing front</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil − Fuge − Aufschlag der Blende gegenüber</translation>
     </message>
     <message>
         <source>least distance to what the front faces</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinster Abstand zu dem, was der Blende gegenüberliegt</translation>
     </message>
     <message>
         <source>member − overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil − Aufschlag</translation>
     </message>
     <message>
         <source>member − overlay − overlay of the facing front</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil − Aufschlag − Aufschlag der Blende gegenüber</translation>
     </message>
     <message>
         <source>%1 + hole&apos;s offset from the handle&apos;s centre</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 + Abstand der Bohrung von der Griffmitte</translation>
     </message>
     <message>
         <source>handle&apos;s centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffmitte</translation>
     </message>
     <message>
         <source>half the front&apos;s width</source>
-        <translation type="unfinished"></translation>
+        <translation>halbe Breite der Blende</translation>
     </message>
     <message>
         <source>front&apos;s width × %1 per cent</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Blende × %1 Prozent</translation>
     </message>
     <message>
         <source>field&apos;s left edge + half its width</source>
-        <translation type="unfinished"></translation>
+        <translation>linke Kante des Spiegels + seine halbe Breite</translation>
     </message>
     <message>
         <source>field&apos;s lower edge + half its height</source>
-        <translation type="unfinished"></translation>
+        <translation>untere Kante des Spiegels + seine halbe Höhe</translation>
     </message>
     <message>
         <source>half the front&apos;s height + 1/%1 of it</source>
-        <translation type="unfinished"></translation>
+        <translation>halbe Höhe der Blende + 1/%1 ihrer Höhe</translation>
     </message>
     <message>
         <source>front&apos;s height − the given distance from its top</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Blende − der angegebene Abstand von ihrer Oberkante</translation>
     </message>
     <message>
         <source>half the front&apos;s height</source>
-        <translation type="unfinished"></translation>
+        <translation>halbe Höhe der Blende</translation>
     </message>
     <message>
         <source>Forest Products Laboratory, Wood Handbook, chapter 8: average ultimate load, side grain, specific gravity on volume at 12 % moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Forest Products Laboratory, Wood Handbook, Kapitel 8: mittlere Bruchlast, Langholz, Dichtezahl auf das Volumen bei 12 % Holzfeuchte bezogen</translation>
     </message>
     <message>
         <source>National Design Specification (NDS): reference design value, side grain only, specific gravity on ovendry volume</source>
-        <translation type="unfinished"></translation>
+        <translation>National Design Specification (NDS): Bemessungswert, nur Langholz, Dichtezahl auf das darrtrockene Volumen bezogen</translation>
     </message>
     <message>
         <source>Architectural Woodwork Standards, 1st ed., 2009: 50 lbf (222 N) on a pull; shared by the statics of a stiff front on equal screws (common practice)</source>
-        <translation type="unfinished"></translation>
+        <translation>Architectural Woodwork Standards, 1. Auflage, 2009: 50 lbf (222 N) Zug am Griff; verteilt nach der Statik einer steifen Blende auf gleichen Schrauben (allgemeine Praxis)</translation>
     </message>
     <message>
         <source>15 700 (108.25 in N, mm) × G² × shank × thread in the front</source>
-        <translation type="unfinished"></translation>
+        <translation>15 700 (108,25 in N, mm) × G² × Schaft × Gewinde in der Blende</translation>
     </message>
     <message>
         <source>2850 (19.65 in N, mm) × G² × shank × thread in the front</source>
-        <translation type="unfinished"></translation>
+        <translation>2850 (19,65 in N, mm) × G² × Schaft × Gewinde in der Blende</translation>
     </message>
     <message>
         <source>%1; gauge and length lie outside the handbook&apos;s tests, so it is likely to be less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; Stärke und Länge liegen außerhalb der Versuche des Handbuchs, wahrscheinlich ist es weniger</translation>
     </message>
     <message>
         <source>ultimate withdrawal / share of the pull test, at the worst screw</source>
-        <translation type="unfinished"></translation>
+        <translation>Bruchlast beim Herausziehen / Anteil am Prüfzug, an der ungünstigsten Schraube</translation>
     </message>
     <message>
         <source>design value of withdrawal / share of the pull test, at the worst screw</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemessungswert beim Herausziehen / Anteil am Prüfzug, an der ungünstigsten Schraube</translation>
     </message>
     <message>
         <source>pull test × (1 / screws + its part of the turning), at the handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfzug × (1 / Schrauben + ihr Teil an der Drehung), am Griff</translation>
     </message>
     <message>
         <source>%1 on one screw</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 auf einer Schraube</translation>
     </message>
     <message>
         <source>%1 on %2 screws</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 auf %2 Schrauben</translation>
     </message>
     <message>
         <source>trade reference: the thread is two thirds of a wood screw&apos;s length</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachschlagewerk des Handwerks: das Gewinde einer Holzschraube nimmt zwei Drittel ihrer Länge ein</translation>
     </message>
     <message>
         <source>screw + recess − wall, all of it thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube + Kopfversenkung − Vorderstück, alles davon Gewinde</translation>
     </message>
     <message>
         <source>the screw does not reach the front</source>
-        <translation type="unfinished"></translation>
+        <translation>die Schraube reicht nicht bis in die Blende</translation>
     </message>
     <message>
         <source>two thirds of the screw: its thread</source>
-        <translation type="unfinished"></translation>
+        <translation>zwei Drittel der Schraube: ihr Gewinde</translation>
     </message>
     <message>
         <source>hole on the wall + wall from the front&apos;s bottom edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung auf dem Vorderstück + Vorderstück von der Unterkante der Blende</translation>
     </message>
     <message>
         <source>hole on the wall + wall from the front&apos;s left end</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung auf dem Vorderstück + Vorderstück vom linken Ende der Blende</translation>
     </message>
     <message>
         <source>front − hole on the wall − wall from the front&apos;s bottom edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende − Bohrung auf dem Vorderstück − Vorderstück von der Unterkante der Blende</translation>
     </message>
     <message>
         <source>front − hole on the wall − wall from the front&apos;s left end</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende − Bohrung auf dem Vorderstück − Vorderstück vom linken Ende der Blende</translation>
     </message>
     <message>
         <source>the catalogue&apos;s for the screw</source>
-        <translation type="unfinished"></translation>
+        <translation>wie im Katalog für die Schraube</translation>
     </message>
     <message>
         <source>nearest drill to %1 % of the screw&apos;s root of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrer, der %1 % des Kerndurchmessers der Schraube von %2 am nächsten kommt</translation>
     </message>
     <message>
         <source>nearest drill to %1 % of the screw&apos;s root of %2; wood so light needs none</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrer, der %1 % des Kerndurchmessers der Schraube von %2 am nächsten kommt; so leichtes Holz braucht keine Vorbohrung</translation>
     </message>
     <message>
         <source>National Design Specification (NDS), lead holes by ovendry specific gravity: above 0.60 90 %, above 0.50 70 % of the root; root: appendix L, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>National Design Specification (NDS), Vorbohrungen nach der darrtrockenen Dichtezahl: über 0,60 90 %, über 0,50 70 % des Kerndurchmessers; Kerndurchmesser: Anhang L, aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>bolt − grip</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindeschraube − Klemmdicke</translation>
     </message>
     <message>
         <source>the bolt does not reach</source>
-        <translation type="unfinished"></translation>
+        <translation>die Gewindeschraube reicht nicht</translation>
     </message>
     <message>
         <source>all of the handle&apos;s thread</source>
-        <translation type="unfinished"></translation>
+        <translation>das ganze Gewinde des Griffs</translation>
     </message>
     <message>
         <source>one end − the other, from the case&apos;s lower left corner</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Ende − das andere, von der linken unteren Ecke des Korpus aus</translation>
     </message>
     <message>
         <source>member − overlay − overlay, where the fronts are nearest</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil − Aufschlag − Aufschlag, wo sich die Blenden am nächsten sind</translation>
     </message>
     <message>
         <source>member − overlay, where it is covered most</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil − Aufschlag, wo es am weitesten bedeckt ist</translation>
     </message>
     <message>
         <source>what the fronts leave of the member</source>
-        <translation type="unfinished"></translation>
+        <translation>was die Blenden vom Rahmenteil übrig lassen</translation>
     </message>
     <message>
         <source>Case width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Korpus</translation>
     </message>
     <message>
         <source>Case height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Korpus</translation>
     </message>
     <message>
         <source>Wood&apos;s moisture when cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte beim Zuschnitt</translation>
     </message>
     <message>
         <source>Wood&apos;s moisture at its driest</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Holzfeuchte</translation>
     </message>
     <message>
         <source>Wood&apos;s moisture at its wettest</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Holzfeuchte</translation>
     </message>
     <message>
         <source>Weight of fronts, boxes and frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht der Blenden, der Schubkästen und des Rahmens</translation>
     </message>
     <message>
         <source>Weight of what the drawers hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht des Inhalts der Schubkästen</translation>
     </message>
     <message>
         <source>Enclosed storage of the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossener Stauraum des Korpus</translation>
     </message>
     <message>
         <source>Member width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Rahmenteils</translation>
     </message>
     <message>
         <source>Member length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge des Rahmenteils</translation>
     </message>
     <message>
         <source>Reveal</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichtbreite</translation>
     </message>
     <message>
         <source>Reveal over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichtbreite im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Opening width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Öffnung</translation>
     </message>
     <message>
         <source>Opening height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Öffnung</translation>
     </message>
     <message>
         <source>Front width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Blende</translation>
     </message>
     <message>
         <source>Front height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Blende</translation>
     </message>
     <message>
         <source>Front thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke der Blende</translation>
     </message>
     <message>
         <source>Left overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag links</translation>
     </message>
     <message>
         <source>Right overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag rechts</translation>
     </message>
     <message>
         <source>Bottom overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag unten</translation>
     </message>
     <message>
         <source>Top overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag oben</translation>
     </message>
     <message>
         <source>Gap at the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge links</translation>
     </message>
     <message>
         <source>Gap at the right</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge rechts</translation>
     </message>
     <message>
         <source>Gap below</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge unten</translation>
     </message>
     <message>
         <source>Gap above</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge oben</translation>
     </message>
     <message>
         <source>Front width over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Blende im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Front height over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Blende im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Left overlay over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag links im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Right overlay over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag rechts im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Bottom overlay over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag unten im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Top overlay over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag oben im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Gap at the left over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge links im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Gap at the right over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge rechts im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Gap below over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge unten im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Gap above over the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge oben im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Edge thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantendicke</translation>
     </message>
     <message>
         <source>Field width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Spiegels</translation>
     </message>
     <message>
         <source>Field height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Spiegels</translation>
     </message>
     <message>
         <source>Box width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Schubkastens</translation>
     </message>
     <message>
         <source>Box height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Schubkastens</translation>
     </message>
     <message>
         <source>Box depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe des Schubkastens</translation>
     </message>
     <message>
         <source>Box setback</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücksprung des Schubkastens</translation>
     </message>
     <message>
         <source>Top of the bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberseite des Bodens</translation>
     </message>
     <message>
         <source>Screw length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge der Schrauben</translation>
     </message>
     <message>
         <source>Least screw length</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Länge der Schrauben</translation>
     </message>
     <message>
         <source>Greatest screw length</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Länge der Schrauben</translation>
     </message>
     <message>
         <source>Screw penetration</source>
-        <translation type="unfinished"></translation>
+        <translation>Eindringtiefe der Schraube</translation>
     </message>
     <message>
         <source>Tip cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Restholz vor der Schraubenspitze</translation>
     </message>
     <message>
         <source>Screw hole from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenbohrung von links</translation>
     </message>
     <message>
         <source>Screw hole from below</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenbohrung von unten</translation>
     </message>
     <message>
         <source>Least hole height</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Höhe der Bohrungen</translation>
     </message>
     <message>
         <source>Row of screws that holds the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenreihe, die die Blende hält</translation>
     </message>
     <message>
         <source>Movement at the screws</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellen und Schwinden an den Schrauben</translation>
     </message>
     <message>
         <source>Least clearance hole for the movement</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Durchgangsbohrung für Quellen und Schwinden</translation>
     </message>
     <message>
         <source>Clearance drill for the movement</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrer der Durchgangsbohrung für Quellen und Schwinden</translation>
     </message>
     <message>
         <source>Clearance hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgangsbohrung</translation>
     </message>
     <message>
         <source>Pilot hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbohrung</translation>
     </message>
     <message>
         <source>Thread in the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde in der Blende</translation>
     </message>
     <message>
         <source>Safety against the pull test, ultimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit gegen den Prüfzug, Bruchlast</translation>
     </message>
     <message>
         <source>Safety against the pull test, design value</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit gegen den Prüfzug, Bemessungswert</translation>
     </message>
     <message>
         <source>Screw to the front&apos;s edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube bis zur Längskante der Blende</translation>
     </message>
     <message>
         <source>Screw to the front&apos;s end</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube bis zum Ende der Blende</translation>
     </message>
     <message>
         <source>Withdrawal, ultimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Herausziehen, Bruchlast</translation>
     </message>
     <message>
         <source>Withdrawal, design value</source>
-        <translation type="unfinished"></translation>
+        <translation>Herausziehen, Bemessungswert</translation>
     </message>
     <message>
         <source>Share of the pull test</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am Prüfzug</translation>
     </message>
     <message>
         <source>Handle hole from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffbohrung von links</translation>
     </message>
     <message>
         <source>Handle hole from below</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffbohrung von unten</translation>
     </message>
     <message>
         <source>Grip</source>
-        <translation type="unfinished"></translation>
+        <translation>Klemmdicke</translation>
     </message>
     <message>
         <source>Least bolt length</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Länge der Gewindeschraube</translation>
     </message>
     <message>
         <source>Greatest bolt length</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Länge der Gewindeschraube</translation>
     </message>
     <message>
         <source>Bolt length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge der Gewindeschraube</translation>
     </message>
     <message>
         <source>Counterbore depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der zylindrischen Senkung</translation>
     </message>
     <message>
         <source>Wood under the bolt&apos;s head</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz unter dem Kopf der Gewindeschraube</translation>
     </message>
     <message>
         <source>Thread in the handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde im Griff</translation>
     </message>
     <message>
         <source>Weight of the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht der Blende</translation>
     </message>
     <message>
         <source>Weight of the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht des Schubkastens</translation>
     </message>
     <message>
         <source>Weight of the contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht des Inhalts</translation>
     </message>
     <message>
         <source>Load on the runners</source>
-        <translation type="unfinished"></translation>
+        <translation>Last auf den Führungen</translation>
     </message>
     <message>
         <source>Runners&apos; rating over their load</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragkraft der Führungen im Verhältnis zu ihrer Last</translation>
     </message>
     <message>
         <source>Enclosed storage</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossener Stauraum</translation>
     </message>
     <message>
         <source>Spacer</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanzholz</translation>
     </message>
     <message>
         <source>Stop from the member&apos;s far edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlagholz von der fernen Kante des Rahmenteils</translation>
     </message>
     <message>
         <source>Stop from the opening&apos;s edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlagholz von der Kante der Öffnung</translation>
     </message>
     <message>
         <source>longest stocked length from the least to the greatest</source>
-        <translation type="unfinished"></translation>
+        <translation>längste vorrätige Länge zwischen der kleinsten und der größten</translation>
     </message>
     <message>
         <source>wall − recess + least penetration</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderstück − Kopfversenkung + kleinste Eindringtiefe</translation>
     </message>
     <message>
         <source>wall − recess + front behind the thinnest hole − least tip cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderstück − Kopfversenkung + Blende hinter der dünnsten Bohrung − kleinstes Restholz</translation>
     </message>
     <message>
         <source>screw + recess − wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube + Kopfversenkung − Vorderstück</translation>
     </message>
     <message>
         <source>front behind the hole − penetration</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende hinter der Bohrung − Eindringtiefe</translation>
     </message>
     <message>
         <source>half the box&apos;s width</source>
-        <translation type="unfinished"></translation>
+        <translation>halbe Breite des Schubkastens</translation>
     </message>
     <message>
         <source>the given distance from the box&apos;s left side</source>
-        <translation type="unfinished"></translation>
+        <translation>der angegebene Abstand von der linken Seite des Schubkastens</translation>
     </message>
     <message>
         <source>the least allowed distance from the box&apos;s left side</source>
-        <translation type="unfinished"></translation>
+        <translation>der kleinste erlaubte Abstand von der linken Seite des Schubkastens</translation>
     </message>
     <message>
         <source>box&apos;s width − the given distance from its right side</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Schubkastens − der angegebene Abstand von seiner rechten Seite</translation>
     </message>
     <message>
         <source>box&apos;s width − the least allowed distance from its right side</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Schubkastens − der kleinste erlaubte Abstand von seiner rechten Seite</translation>
     </message>
     <message>
         <source>box&apos;s height − the given distance from its top</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Schubkastens − der angegebene Abstand von seiner Oberkante</translation>
     </message>
     <message>
         <source>box&apos;s height − the least allowed distance from its top</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Schubkastens − der kleinste erlaubte Abstand von seiner Oberkante</translation>
     </message>
     <message>
         <source>the least allowed distance from the box&apos;s lower edge</source>
-        <translation type="unfinished"></translation>
+        <translation>der kleinste erlaubte Abstand von der Unterkante des Schubkastens</translation>
     </message>
     <message>
         <source>top of the bottom + radius of the recess tool, which is more than head radius + margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberseite des Bodens + Radius des Werkzeugs für die Kopfversenkung, das mehr braucht als Kopfradius + Zugabe</translation>
     </message>
     <message>
         <source>top of the bottom + head radius + margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberseite des Bodens + Kopfradius + Zugabe</translation>
     </message>
     <message>
         <source>%1 for each 1 % of moisture, from %2 when cut to %3; beyond 6 to 14 % by the wider formula</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je 1 % Holzfeuchte, von %2 beim Zuschnitt bis %3; außerhalb von 6 bis 14 % nach der weiter reichenden Formel</translation>
     </message>
     <message>
         <source>%1 for each 1 % of moisture, from %2 when cut to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je 1 % Holzfeuchte, von %2 beim Zuschnitt bis %3</translation>
+    </message>
+    <message>
+        <source>Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: change = size × coefficient × change of moisture</source>
+        <translation>Forest Products Laboratory, Wood Handbook (GTR-282), Kapitel 13: Änderung = Maß × Beiwert × Änderung der Holzfeuchte</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>when cut + what edges have moved since, away from the row of screws that holds the front</source>
-        <translation type="unfinished"></translation>
+        <translation>beim Zuschnitt + was die Kanten seither gewandert sind, von der Schraubenreihe aus, die die Blende hält</translation>
     </message>
     <message>
         <source>when cut + what edges have moved since, away from the front&apos;s middle</source>
-        <translation type="unfinished"></translation>
+        <translation>beim Zuschnitt + was die Kanten seither gewandert sind, von der Mitte der Blende aus</translation>
     </message>
     <message>
         <source>when cut + what the fronts&apos; edges have moved since</source>
-        <translation type="unfinished"></translation>
+        <translation>beim Zuschnitt + was die Kanten der Blenden seither gewandert sind</translation>
     </message>
     <message>
         <source>as read by a moisture meter</source>
-        <translation type="unfinished"></translation>
+        <translation>wie mit einem Feuchtemesser gemessen</translation>
     </message>
     <message>
         <source>(1800 / W) × (K h / (1 − K h) + (K1 K h + 2 K1 K2 K² h²) / (1 + K1 K h + K1 K2 K² h²)), h = relative humidity; W, K, K1, K2 by temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>(1800 / W) × (K h / (1 − K h) + (K1 K h + 2 K1 K2 K² h²) / (1 + K1 K h + K1 K2 K² h²)), h = relative Luftfeuchte; W, K, K1, K2 nach der Temperatur</translation>
     </message>
     <message>
         <source>in air of %1 and %2 % relative humidity: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>in Luft von %1 und %2 % relativer Luftfeuchte: %3</translation>
+    </message>
+    <message>
+        <source>Forest Products Laboratory, Wood Handbook (GTR-282), equation 4-5</source>
+        <translation>Forest Products Laboratory, Wood Handbook (GTR-282), Gleichung 4-5</translation>
     </message>
     <message>
         <source>width + change</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite + Änderung</translation>
     </message>
     <message>
         <source>height + change</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe + Änderung</translation>
     </message>
     <message>
         <source>the lowest row, above the box&apos;s lower edge: it carries the front, so that all fronts of a bank go the same way</source>
-        <translation type="unfinished"></translation>
+        <translation>die unterste Reihe, über der Unterkante des Schubkastens: sie trägt die Blende, damit alle Blenden einer Blendenreihe in dieselbe Richtung wandern</translation>
     </message>
     <message>
         <source>the row nearest to the front&apos;s middle, from the box&apos;s left side</source>
-        <translation type="unfinished"></translation>
+        <translation>die Reihe, die der Mitte der Blende am nächsten ist, von der linken Seite des Schubkastens aus</translation>
     </message>
     <message>
         <source>distance from the row that holds the front × change: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand von der Reihe, die die Blende hält × Änderung: %1</translation>
     </message>
     <message>
         <source>shank + 2 × movement at the screws, which stand in their holes&apos; middles when cut; across the grain a slot of that length does the same</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaft + 2 × Quellen und Schwinden an den Schrauben, die beim Zuschnitt mitten in ihren Bohrungen sitzen; ein Langloch dieser Länge quer zur Faser leistet dasselbe</translation>
     </message>
     <message>
         <source>the screw&apos;s clearance hole, or the next drill above the least hole for the movement</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgangsbohrung der Schraube oder der nächste Bohrer über der kleinsten Bohrung für Quellen und Schwinden</translation>
     </message>
     <message>
         <source>member − overlay − overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenteil − Aufschlag − Aufschlag</translation>
     </message>
     <message>
         <source>the front&apos;s overlay at that side</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag der Blende an dieser Seite</translation>
     </message>
     <message>
         <source>Forest Products Laboratory, Wood Handbook, chapter 4, from memory: density at 12 % moisture = specific gravity × 1000 kg/m³ × 1.12</source>
-        <translation type="unfinished"></translation>
+        <translation>Forest Products Laboratory, Wood Handbook, Kapitel 4, aus dem Gedächtnis: Dichte bei 12 % Holzfeuchte = Dichtezahl × 1000 kg/m³ × 1,12</translation>
     </message>
     <message>
         <source>16 CFR part 1261 (ASTM F2057-23), volume of a drawer: height less 1/8 in × inside width × inside depth</source>
-        <translation type="unfinished"></translation>
+        <translation>16 CFR part 1261 (ASTM F2057-23), Rauminhalt eines Schubkastens: Höhe weniger 1/8 in × lichte Breite × lichte Tiefe</translation>
     </message>
     <message>
         <source>width × height × thickness × density; the edge profile is left on</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite × Höhe × Dicke × Dichte; das Kantenprofil ist nicht abgezogen</translation>
     </message>
     <message>
         <source>two sides, two walls and the bottom × density, all as of the front&apos;s wood</source>
-        <translation type="unfinished"></translation>
+        <translation>zwei Seiten, Vorder- und Hinterstück und der Boden × Dichte, alles wie aus dem Holz der Blende</translation>
     </message>
     <message>
         <source>box %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten %1, %2</translation>
     </message>
     <message>
         <source>15 lb for each square foot (718 Pa) of the bottom, inside</source>
-        <translation type="unfinished"></translation>
+        <translation>15 lb je Quadratfuß (718 Pa) des Bodens, innen</translation>
     </message>
     <message>
         <source>ANSI/KCMA A161.1, drawer load</source>
-        <translation type="unfinished"></translation>
+        <translation>ANSI/KCMA A161.1, Last eines Schubkastens</translation>
     </message>
     <message>
         <source>8.5 lb for each cubic foot of enclosed storage</source>
-        <translation type="unfinished"></translation>
+        <translation>8,5 lb je Kubikfuß geschlossenen Stauraums</translation>
     </message>
     <message>
         <source>87 FR 72598 (superseded); the same density recalled for ASTM F2057-23, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>87 FR 72598 (abgelöst); dieselbe Dichte für ASTM F2057-23 erinnert, aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>100 lb</source>
-        <translation type="unfinished"></translation>
+        <translation>100 lb</translation>
     </message>
     <message>
         <source>school and laboratory casework practice, drawer cycling load</source>
-        <translation type="unfinished"></translation>
+        <translation>Praxis für Schul- und Labormöbel, Last im Dauerversuch für Schubkästen</translation>
     </message>
     <message>
         <source>nothing is counted on</source>
-        <translation type="unfinished"></translation>
+        <translation>mit nichts wird gerechnet</translation>
     </message>
     <message>
         <source>front + box + contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende + Schubkasten + Inhalt</translation>
     </message>
     <message>
         <source>the runners&apos; rating / their load</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragkraft der Führungen / ihre Last</translation>
     </message>
     <message>
         <source>rating as in the catalogue: check the runner&apos;s own sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragkraft wie im Katalog: im Datenblatt der Führung nachsehen</translation>
     </message>
     <message>
         <source>(opening&apos;s top − bottom&apos;s top − 1/8 in) × inside width × inside depth</source>
-        <translation type="unfinished"></translation>
+        <translation>(Oberkante der Öffnung − Oberseite des Bodens − 1/8 in) × lichte Breite × lichte Tiefe</translation>
     </message>
     <message>
         <source>drawers: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkästen: %1</translation>
     </message>
     <message>
         <source>fronts + boxes + face frame; sides, back and top of the case are not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Blenden + Schubkästen + Blendrahmen; Seiten, Rückwand und Platte des Korpus sind nicht mitgezählt</translation>
     </message>
     <message>
         <source>sum of the contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe der Inhalte</translation>
     </message>
     <message>
         <source>sum of the drawers&apos; enclosed storage</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe des geschlossenen Stauraums der Schubkästen</translation>
     </message>
 </context>
 </TS>

@@ -5,15 +5,15 @@
     <name>frontwright</name>
     <message>
         <source>%1; %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: %2; %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2; %3</translation>
     </message>
 </context>
 </TS>

@@ -5,23 +5,23 @@
     <name>frontwright</name>
     <message>
         <source>%1.%2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1,%2</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2</translation>
     </message>
     <message>
         <source>Only %1 of wood is left, less than %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur %1 Holz bleiben, weniger als %2</translation>
     </message>
 </context>
 </TS>

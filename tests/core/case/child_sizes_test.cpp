@@ -21,7 +21,7 @@ Split splitOf(const RegionPtr& region) {
 }
 Sizes sizesIn(const RegionPtr& region, Length total) {
     const auto sizes = childSizes(splitOf(region), total, sixteenth);
-    EXPECT_TRUE(sizes.ok()) << (sizes.ok() ? "" : sizes.error().sentence());
+    EXPECT_TRUE(sizes.ok()) << (sizes.ok() ? std::string() : sizes.error().sentence().english());
     return sizes.ok() ? sizes.value() : Sizes{};
 }
 std::string errorIn(const RegionPtr& region, Length total) {

@@ -27,7 +27,7 @@ inline RegionPtr graduated(const RegionPtr& region, Graduation graduation) {
 /// Of one that must succeed.
 inline Layout layoutOf(const Project& project) {
     auto layout = layOut(project.casework);
-    EXPECT_TRUE(layout.ok()) << (layout.ok() ? "" : layout.error().sentence());
+    EXPECT_TRUE(layout.ok()) << (layout.ok() ? std::string() : layout.error().sentence().english());
     return layout.ok() ? std::move(layout).value() : Layout{};
 }
 inline std::vector<Length> widths(const Project& project) {

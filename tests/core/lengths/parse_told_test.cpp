@@ -53,7 +53,7 @@ TEST(TellingAboutALength, LeavesNoWordUntoldInARefusal) {
         const auto result = parseLength(text, Unit::Inch, CommaGrouping::Ambiguous);
         ASSERT_FALSE(result.ok()) << text;
         EXPECT_EQ(untold(result.error().sentence(), typed), noWords) << result.error().sentence();
-        sentences.insert(result.error().what);
+        sentences.insert(result.error().what.english());
     }
     EXPECT_GT(sentences.size(), 20U); // or the refusals above are all of one kind
 }

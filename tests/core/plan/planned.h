@@ -31,7 +31,7 @@ private:
     static Plan made(const Project& project, const Catalogue& catalogue) {
         Result<Plan> result = makePlan(project, catalogue);
         if (!result.ok())
-            throw std::runtime_error(result.error().sentence());
+            throw std::runtime_error(result.error().sentence().english());
         return std::move(result).value();
     }
 };

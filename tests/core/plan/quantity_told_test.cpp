@@ -137,11 +137,10 @@ TEST(AnImpossiblePlan, LeavesNoWordUntold) {
     }
 }
 
-TEST(AHandbooksTitle, IsWholeSoThatItsTranslationIsFound) {
-    EXPECT_EQ(woodHandbook("equation 4-5").title,
-              "Forest Products Laboratory, Wood Handbook (GTR-282), equation 4-5");
-    EXPECT_EQ(woodHandbook("chapter 13; the wider formula from memory").kind,
-              SourceKind::Published);
+TEST(ASourcesTitle, IsFoundAmongTheTranslations) {
+    EXPECT_EQ(told(commonPractice().words(), testing::mute()),
+              told(text("common practice, no source"), testing::mute()));
+    EXPECT_EQ(sourceNamed(SourceKind::Maker, text("by eye")).title, "by eye");
 }
 
 } // namespace
