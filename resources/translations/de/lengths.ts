@@ -57,7 +57,7 @@
     </message>
     <message>
         <source>inches after feet</source>
-        <translation>eine Zahl in Zoll nach den Fuß</translation>
+        <translation>eine Angabe in Zoll nach den Fuß</translation>
     </message>
     <message>
         <source>write their unit, as in 12 ft 2 in</source>

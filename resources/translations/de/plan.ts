@@ -29,7 +29,7 @@
     </message>
     <message>
         <source>choose one that is there</source>
-        <translation>eine wählen, die es dort gibt</translation>
+        <translation>etwas aus dem Katalog wählen</translation>
     </message>
     <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>
@@ -609,7 +609,7 @@
     </message>
     <message>
         <source>Screw to the front&apos;s edge</source>
-        <translation>Schraube bis zur Längskante der Blende</translation>
+        <translation>Schraube bis zur Kante der Blende</translation>
     </message>
     <message>
         <source>Screw to the front&apos;s end</source>
@@ -885,7 +885,7 @@
     </message>
     <message>
         <source>nothing is counted on</source>
-        <translation>mit nichts wird gerechnet</translation>
+        <translation>es wird mit keinem Inhalt gerechnet</translation>
     </message>
     <message>
         <source>front + box + contents</source>
