@@ -309,15 +309,31 @@
     </message>
     <message>
         <source>hole on the wall + wall from the front&apos;s bottom edge</source>
-        <translation>Bohrung auf dem Vorderstück + Vorderstück von der Unterkante der Blende</translation>
+        <translation>Bohrung auf dem Vorderstück + Vorderstück von der unteren Kante der Blende</translation>
+    </message>
+    <message>
+        <source>front − hole on the wall − wall from the front&apos;s bottom edge</source>
+        <translation>Blende − Bohrung auf dem Vorderstück − Vorderstück von der unteren Kante der Blende</translation>
+    </message>
+    <message>
+        <source>hole on the wall + wall from the front&apos;s bottom end</source>
+        <translation>Bohrung auf dem Vorderstück + Vorderstück vom unteren Ende der Blende</translation>
+    </message>
+    <message>
+        <source>front − hole on the wall − wall from the front&apos;s bottom end</source>
+        <translation>Blende − Bohrung auf dem Vorderstück − Vorderstück vom unteren Ende der Blende</translation>
+    </message>
+    <message>
+        <source>hole on the wall + wall from the front&apos;s left edge</source>
+        <translation>Bohrung auf dem Vorderstück + Vorderstück von der linken Kante der Blende</translation>
+    </message>
+    <message>
+        <source>front − hole on the wall − wall from the front&apos;s left edge</source>
+        <translation>Blende − Bohrung auf dem Vorderstück − Vorderstück von der linken Kante der Blende</translation>
     </message>
     <message>
         <source>hole on the wall + wall from the front&apos;s left end</source>
         <translation>Bohrung auf dem Vorderstück + Vorderstück vom linken Ende der Blende</translation>
-    </message>
-    <message>
-        <source>front − hole on the wall − wall from the front&apos;s bottom edge</source>
-        <translation>Blende − Bohrung auf dem Vorderstück − Vorderstück von der Unterkante der Blende</translation>
     </message>
     <message>
         <source>front − hole on the wall − wall from the front&apos;s left end</source>
