@@ -8,14 +8,18 @@ constexpr Length nothing{};
 
 void proposeSquare(const Search& search, Profile profile) {
     profile.family = ProfileFamily::Square;
-    search.propose("Leave the edges of % square", profile);
+    search.propose({phrase("Leave the edges of %1 square", search.name()),
+                    text("Leave the edges of the whole case square")},
+                   profile);
 }
 
 void proposeHeight(const Search& search, BoxSpec spec) {
     if (!spec.height)
         return;
     spec.height.reset();
-    search.propose("Make the box of % as tall as its opening allows", spec);
+    search.propose({phrase("Make the box of %1 as tall as its opening allows", search.name()),
+                    text("Make the box of the whole case as tall as its opening allows")},
+                   spec);
 }
 
 void proposeRunnerClearances(const Search& search, BoxSpec spec) {
@@ -24,10 +28,16 @@ void proposeRunnerClearances(const Search& search, BoxSpec spec) {
     spec.sideClearance.reset();
     spec.clearanceBelow.reset();
     spec.clearanceAbove.reset();
-    search.propose("Give the box of % the runner's own clearances", spec);
+    search.propose({phrase("Give the box of %1 the runner's own clearances", search.name()),
+                    text("Give the box of the whole case the runner's own clearances")},
+                   spec);
     if (spec.height) {
         spec.height.reset();
-        search.propose("Give the box of % the runner's own clearances and the height they leave",
+        search.propose({phrase("Give the box of %1 the runner's own clearances and the height they "
+                               "leave",
+                               search.name()),
+                        text("Give the box of the whole case the runner's own clearances and the "
+                             "height they leave")},
                        spec);
     }
 }
@@ -38,7 +48,9 @@ void proposeDepth(const Search& search, BoxSpec spec) {
         casework.frameThickness.length + casework.depth.length - search.front.box.setback;
     spec.depth = search.down(room);
     if (spec.depth > nothing)
-        search.propose("Make the box of % " + search.say(spec.depth) + " deep", spec);
+        search.propose({phrase("Make the box of %1 %2 deep", search.name(), search.say(spec.depth)),
+                        phrase("Make the box of the whole case %1 deep", search.say(spec.depth))},
+                       spec);
 }
 
 void proposeGroove(const Search& search, BoxSpec spec) {
@@ -46,24 +58,34 @@ void proposeGroove(const Search& search, BoxSpec spec) {
     const Length usual = inInches ? Length::inches(0, 32) : Length::millimetres(12);
     for (const Length height : {usual, search.down(usual.half())}) {
         spec.grooveHeight = height;
-        search.propose("Groove the box of % " + search.say(height) + " up", spec);
+        search.propose({phrase("Groove the box of %1 %2 up", search.name(), search.say(height)),
+                        phrase("Groove the box of the whole case %1 up", search.say(height))},
+                       spec);
     }
 }
 
 } // namespace
+
+Label widenProfile(const Search& search, Length width) {
+    const std::string wide = search.say(width);
+    return {phrase("Make the edge profile of %1 %2 wide", search.name(), wide),
+            phrase("Make the edge profile of the whole case %1 wide", wide)};
+}
 
 void forProfile(const Search& search) {
     Profile profile = chosenProfile(search.project, search.front);
     if (search.finding.code == FindingCode::ProfileTooDeep) {
         profile.depth = search.down(search.front.thickness.half());
         profile.step = least(profile.step, profile.depth);
-        search.propose("Make the edge profile of % " + search.say(profile.depth) + " deep",
-                       profile);
+        search.propose(
+            {phrase("Make the edge profile of %1 %2 deep", search.name(),
+                    search.say(profile.depth)),
+             phrase("Make the edge profile of the whole case %1 deep", search.say(profile.depth))},
+            profile);
     } else {
         const Length size = least(search.front.rect.width(), search.front.rect.height());
         profile.width = search.down(size.half().half());
-        search.propose("Make the edge profile of % " + search.say(profile.width) + " wide",
-                       profile);
+        search.propose(widenProfile(search, profile.width), profile);
     }
     proposeSquare(search, profile);
 }

@@ -1,7 +1,6 @@
 #include "core/findings/remedying_fits.h"
 
 #include "core/edits/choices.h"
-#include "core/geometry/side_names.h"
 #include "core/lengths/length.h"
 #include "core/plan/banks.h"
 #include "core/plan/facing.h"
@@ -19,12 +18,15 @@ void proposeForPair(const Search& search, const Between& pair) {
     const Length overlay = search.down((widthOf(pair.member) - leastGap).half());
     if (overlay > nothing) {
         const SideFit fit{Fit::Overlay, overlay};
-        const std::string what = "Make the overlays between ";
-        search.propose(what + pair.names() + " " + search.say(overlay), setFits(pair.both(fit)));
-        search.forCase.push_back({"Make all such overlays of the case " + search.say(overlay),
+        const std::string amount = search.say(overlay);
+        search.propose(phrase("Make the overlays between %1 and %2 %3", pair.firstName(),
+                              pair.secondName(), amount),
+                       setFits(pair.both(fit)));
+        search.forCase.push_back({phrase("Make all such overlays of the case %1", amount),
                                   setFits(pair.bothOfCase(fit))});
     }
-    search.propose("Leave a gap of " + search.say(leastGap) + " between " + pair.names(),
+    search.propose(phrase("Leave a gap of %1 between %2 and %3", search.say(leastGap),
+                          pair.firstName(), pair.secondName()),
                    setFits(pair.both({Fit::Gap, leastGap})));
 }
 
@@ -36,18 +38,14 @@ void proposeSmaller(const Search& search, const FrontPlan& front, const CaseRect
         const Length overlay = search.down(front.overlay[side] - overlap - leastGap);
         if (front.fit[side] == Fit::Inset || overlay <= nothing)
             continue;
-        search.propose("Make the " + std::string(nameOf(side)) + " overlay of " +
-                           label(search.project, front) + " " + search.say(overlay),
+        search.propose(makeOverlay(side, label(search.project, front), search.say(overlay)).ofFront,
                        setFits({{{front.opening}, side, {Fit::Overlay, overlay}}}));
     }
 }
 
 void proposeInsetGap(const Search& search, Side side) {
     const Length gap = search.up(search.project.limits.leastGap);
-    const SideFit fit{Fit::Inset, gap};
-    const std::string what = "Make the gap at the " + std::string(nameOf(side)) + " of ";
-    search.propose(what + "% " + search.say(gap), setFits({{{search.front.opening}, side, fit}}));
-    search.forCase.push_back({what + "all fronts " + search.say(gap), setFits({{{}, side, fit}})});
+    proposeForSide(search, makeGap(side, search.name(), search.say(gap)), side, {Fit::Inset, gap});
 }
 
 /// The spacers down the finding's bank.
@@ -86,15 +84,16 @@ void proposeCaseFits(const Search& search) {
     for (const FrontPlan& front : search.plan.fronts)
         if (front.bank == search.front.bank)
             bank.push_back(front.opening);
-    search.propose("Let the gaps of bank " + bankLetters(search.front.bank) + " follow the case",
-                   [bank](const Project& project) {
-                       Result<Project> changed(project);
-                       for (const OpeningId opening : bank)
-                           for (const Side side : {Side::Bottom, Side::Top})
-                               if (changed.ok())
-                                   changed = clearFrontFit(changed.value(), opening, side);
-                       return changed;
-                   });
+    search.propose(
+        phrase("Let the gaps of bank %1 follow the case", bankLetters(search.front.bank)),
+        [bank](const Project& project) {
+            Result<Project> changed(project);
+            for (const OpeningId opening : bank)
+                for (const Side side : {Side::Bottom, Side::Top})
+                    if (changed.ok())
+                        changed = clearFrontFit(changed.value(), opening, side);
+            return changed;
+        });
 }
 
 void proposeEvenGap(const Search& search, const std::vector<Between>& pairs,
@@ -104,20 +103,15 @@ void proposeEvenGap(const Search& search, const std::vector<Between>& pairs,
         if (widths[i] != gap)
             for (const NewFit& fit : pairs[i].both({Fit::Gap, gap}))
                 fits.push_back(fit);
-    search.propose("Make all gaps of bank " + bankLetters(search.front.bank) + " " +
-                       search.say(gap),
-                   setFits(std::move(fits)));
+    search.propose(
+        phrase("Make all gaps of bank %1 %2", bankLetters(search.front.bank), search.say(gap)),
+        setFits(std::move(fits)));
 }
 
 void proposeOverlay(const Search& search, Side side, Length overlay) {
-    if (overlay <= nothing)
-        return;
-    const SideFit fit{Fit::Overlay, overlay};
-    const std::string what = "Make the " + std::string(nameOf(side)) + " overlay of ";
-    search.propose(what + "% " + search.say(overlay),
-                   setFits({{{search.front.opening}, side, fit}}));
-    search.forCase.push_back(
-        {what + "all fronts " + search.say(overlay), setFits({{{}, side, fit}})});
+    if (overlay > nothing)
+        proposeForSide(search, makeOverlay(side, search.name(), search.say(overlay)), side,
+                       {Fit::Overlay, overlay});
 }
 
 } // namespace

@@ -7,8 +7,7 @@ namespace {
 
 constexpr Length nothing{};
 
-void proposePlacing(const Search& search, HardwareSpec spec, Placing placing,
-                    std::string_view label) {
+void proposePlacing(const Search& search, HardwareSpec spec, Placing placing, const Label& label) {
     if (spec.placing == placing && !spec.placedAt)
         return;
     spec.placing = placing;
@@ -17,10 +16,15 @@ void proposePlacing(const Search& search, HardwareSpec spec, Placing placing,
 }
 
 void proposePlacings(const Search& search, const HardwareSpec& spec) {
-    proposePlacing(search, spec, Placing::CentredInField, "Centre the handle of % in the field");
-    proposePlacing(search, spec, Placing::CentredOnFront, "Centre the handle of % on the front");
+    proposePlacing(search, spec, Placing::CentredInField,
+                   {phrase("Centre the handle of %1 in the field", search.name()),
+                    text("Centre the handle of the whole case in the field")});
+    proposePlacing(search, spec, Placing::CentredOnFront,
+                   {phrase("Centre the handle of %1 on the front", search.name()),
+                    text("Centre the handle of the whole case on the front")});
     proposePlacing(search, spec, Placing::OpticalCentre,
-                   "Place the handle of % at the optical centre");
+                   {phrase("Place the handle of %1 at the optical centre", search.name()),
+                    text("Place the handle of the whole case at the optical centre")});
 }
 
 /// From the front's top edge to the handle's centre, wherever all is in order up the front: base in
@@ -50,16 +54,24 @@ void proposeFromTop(const Search& search, HardwareSpec spec) {
     spec.placing = Placing::FromTop;
     spec.distance = distance;
     spec.placedAt.reset();
-    search.propose("Place the handle of % " + search.say(distance) + " below the top edge", spec);
+    search.propose(
+        {phrase("Place the handle of %1 %2 below the top edge", search.name(),
+                search.say(distance)),
+         phrase("Place the handle of the whole case %1 below the top edge", search.say(distance))},
+        spec);
 }
 
 void proposeFewer(const Search& search, HardwareSpec spec) {
     if (search.front.hardware->handles.size() < 2)
         return;
     spec.twoAtPercent = HardwareSpec{}.twoAtPercent;
-    search.propose("Place the two handles of % at a quarter of the width", spec);
+    search.propose({phrase("Place the two handles of %1 at a quarter of the width", search.name()),
+                    text("Place the two handles of the whole case at a quarter of the width")},
+                   spec);
     spec.twoPast.reset();
-    search.propose("Use one handle on %", spec);
+    search.propose(
+        {phrase("Use one handle on %1", search.name()), text("Use one handle on the whole case")},
+        spec);
 }
 
 /// Forms of the same kind, then the others, that bear on less.
@@ -74,7 +86,10 @@ void proposeSmallerForms(const Search& search, HardwareSpec spec) {
         for (const HardwareForm& form : search.catalogue.hardware)
             if ((form.kind == now.kind) == sameKind && isSmaller(form) && proposed < 4) {
                 spec.form = form.id;
-                search.propose("Use another handle on %: " + form.name, spec);
+                search.propose(
+                    {phrase("Use another handle on %1: %2", search.name(), nameFromData(form.name)),
+                     phrase("Use another handle on the whole case: %1", nameFromData(form.name))},
+                    spec);
                 ++proposed;
             }
 }
@@ -85,15 +100,15 @@ void proposeNarrowerProfile(const Search& search) {
     if (width <= nothing)
         return;
     profile.width = width;
-    search.propose("Make the edge profile of % " + search.say(width) + " wide", profile);
+    search.propose(widenProfile(search, width), profile);
 }
 
 void proposeWays(const Search& search, HardwareSpec spec) {
     spec.accessDiameter.reset();
     spec.way = MountingWay::FrontCounterbore;
-    search.propose("Bolt the handle of % to the front alone, the head in a counterbore", spec);
+    search.propose(boltHandle(search, spec.way), spec);
     spec.way = MountingWay::ThroughWall;
-    search.propose("Bolt the handle of % through wall and front", spec);
+    search.propose(boltHandle(search, spec.way), spec);
 }
 
 } // namespace

@@ -1,7 +1,6 @@
 #include "core/findings/remedying.h"
 
 #include "core/edits/choices.h"
-#include "core/geometry/side_names.h"
 
 #include <algorithm>
 
@@ -12,7 +11,7 @@ namespace {
 constexpr Length nothing{};
 
 void proposePattern(const Search& search, MountingSpec spec, ScrewPattern pattern,
-                    std::string_view label) {
+                    const Label& label) {
     if (spec.pattern == pattern)
         return;
     spec.pattern = pattern;
@@ -25,7 +24,9 @@ void proposeThickerScrews(const Search& search, const MountingSpec& spec) {
         if (screw.shankDiameter > shank) {
             MountingSpec changed = spec;
             changed.screw = screw.id;
-            search.propose("Use " + screw.name + "s in %", changed);
+            search.propose({phrase("Use %1s in %2", nameFromData(screw.name), search.name()),
+                            phrase("Use %1s in the whole case", nameFromData(screw.name))},
+                           changed);
         }
 }
 
@@ -58,7 +59,7 @@ void proposeFartherIn(const Search& search) {
     }
     const auto opening = front.opening;
     search.propose(
-        "Move the screws of % away from edges and ends",
+        phrase("Move the screws of %1 away from edges and ends", search.name()),
         [opening, spec](const Project& project) { return setMounting(project, {opening}, spec); });
 }
 
@@ -77,18 +78,27 @@ Edit setAllFits(OpeningId opening, SideFit fit) {
 void forHolding(const Search& search) {
     const MountingSpec spec = chosenMounting(search.project, search.front);
     forScrewLength(search);
-    proposePattern(search, spec, ScrewPattern::Six, "Hold % with six screws");
+    proposePattern(search, spec, ScrewPattern::Six,
+                   {phrase("Hold %1 with six screws", search.name()),
+                    text("Hold the whole case with six screws")});
     proposeThickerScrews(search, spec);
     HardwareSpec hardware = chosenHardware(search.project, search.front);
     hardware.way = MountingWay::ThroughWall;
-    search.propose("Bolt the handle of % through wall and front, so that the bolts carry the pull",
-                   hardware);
+    search.propose(
+        {phrase("Bolt the handle of %1 through wall and front, so that the bolts carry the "
+                "pull",
+                search.name()),
+         text("Bolt the handle of the whole case through wall and front, so that the "
+              "bolts carry the pull")},
+        hardware);
 }
 
 void forScrewDistance(const Search& search) {
     const MountingSpec spec = chosenMounting(search.project, search.front);
     if (search.finding.code == FindingCode::ScrewsCrowded)
-        proposePattern(search, spec, ScrewPattern::FourCorners, "Hold % with four screws");
+        proposePattern(search, spec, ScrewPattern::FourCorners,
+                       {phrase("Hold %1 with four screws", search.name()),
+                        text("Hold the whole case with four screws")});
     forScrewHole(search);
     proposeFartherIn(search);
     if (spec.pilotHole && spec.pilotHole->length.isZero())
@@ -103,16 +113,25 @@ void forDrills(const Search& search) {
             spec.clearanceHole.reset();
         else
             spec.clearanceHole = search.up(mounting.screw->shankDiameter);
-        search.propose("Drill clearance holes in % that let the screws through", spec);
+        search.propose(
+            {phrase("Drill clearance holes in %1 that let the screws through", search.name()),
+             text("Drill clearance holes in the whole case that let the screws "
+                  "through")},
+            spec);
         return;
     }
     if (spec.pilotHole) {
         spec.pilotHole.reset();
-        search.propose("Drill the pilot holes of % as its wood asks", spec);
+        search.propose({phrase("Drill the pilot holes of %1 as its wood asks", search.name()),
+                        text("Drill the pilot holes of the whole case as its wood asks")},
+                       spec);
     }
     if (const auto& rule = search.front.holding.pilot) {
         spec.pilotHole = rule->advised;
-        search.propose("Drill pilot holes of " + search.say(rule->advised) + " in %", spec);
+        search.propose(
+            {phrase("Drill pilot holes of %1 in %2", search.say(rule->advised), search.name()),
+             phrase("Drill pilot holes of %1 in the whole case", search.say(rule->advised))},
+            spec);
     }
 }
 
@@ -123,7 +142,7 @@ void forEngagement(const Search& search) {
     for (const Length length : hardware.bolt->lengths)
         if (length >= way.grip + hardware.bolt->majorDiameter && length <= way.greatestLength) {
             spec.boltLength = length;
-            search.propose("Use " + search.say(length) + " bolts in %", spec);
+            search.propose(useBolts(search, length), spec);
             return;
         }
 }
@@ -134,7 +153,9 @@ void forRunnerLoad(const Search& search) {
         if (load && runner.rating && *runner.rating >= *load) {
             BoxSpec spec = chosenBox(search.project, search.front);
             spec.runner = runner.id;
-            search.propose("Run % on: " + runner.name, spec);
+            search.propose({phrase("Run %1 on: %2", search.name(), nameFromData(runner.name)),
+                            phrase("Run the whole case on: %1", nameFromData(runner.name))},
+                           spec);
         }
 }
 
@@ -145,9 +166,11 @@ void forMixedFits(const Search& search) {
             const SideFit& fit = chosenFit(search.project, front, side);
             if (fit.fit != wanted || fit.amount.length <= nothing)
                 continue;
-            search.propose((wanted == Fit::Inset ? "Set % into its opening on all sides, by "
-                                                 : "Let % cover the frame on all sides, by ") +
-                               search.say(fit.amount),
+            search.propose(wanted == Fit::Inset
+                               ? phrase("Set %1 into its opening on all sides, by %2",
+                                        search.name(), search.say(fit.amount))
+                               : phrase("Let %1 cover the frame on all sides, by %2", search.name(),
+                                        search.say(fit.amount)),
                            setAllFits(front.opening, fit));
             break;
         }

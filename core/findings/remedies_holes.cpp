@@ -70,11 +70,11 @@ void proposeNearestPlaces(const Search& search) {
     const MountingSpec spec = withPlacedHoles(search, moved);
     if (moved == 0)
         return;
-    const std::string what =
-        moved == 1 ? "the screw hole of % to its" : "the screw holes of % to their";
     const auto opening = search.front.opening;
     search.propose(
-        "Move " + what + " nearest allowed place" + (moved == 1 ? "" : "s"),
+        moved == 1
+            ? phrase("Move the screw hole of %1 to its nearest allowed place", search.name())
+            : phrase("Move the screw holes of %1 to their nearest allowed places", search.name()),
         [opening, spec](const Project& project) { return setMounting(project, {opening}, spec); });
 }
 
@@ -84,7 +84,9 @@ void proposeFreeRows(const Search& search, MountingSpec spec) {
     spec.fromBottom.reset();
     spec.fromTop.reset();
     spec.fromSides.reset();
-    search.propose("Let the screw rows of % find their allowed places", spec);
+    search.propose({phrase("Let the screw rows of %1 find their allowed places", search.name()),
+                    text("Let the screw rows of the whole case find their allowed places")},
+                   spec);
 }
 
 /// The row or column in question put just where it is allowed, the others left as they are.
@@ -94,16 +96,25 @@ void proposeRow(const Search& search, MountingSpec spec) {
     const FindingCode code = search.finding.code;
     if (code == FindingCode::HoleInBottom || code == FindingCode::RecessToolBlocked) {
         spec.fromBottom = search.up(allowed.bottom);
-        search.propose("Move the lower screw row of % up to " + search.say(*spec.fromBottom), spec);
+        search.propose({phrase("Move the lower screw row of %1 up to %2", search.name(),
+                               search.say(*spec.fromBottom)),
+                        phrase("Move the lower screw row of the whole case up to %1",
+                               search.say(*spec.fromBottom))},
+                       spec);
     } else if (code == FindingCode::HoleAtTopEdge) {
         spec.fromTop = search.up(box.height - allowed.top);
-        search.propose("Move the upper screw row of % down to " + search.say(*spec.fromTop) +
-                           " below the edge",
+        search.propose({phrase("Move the upper screw row of %1 down to %2 below the edge",
+                               search.name(), search.say(*spec.fromTop)),
+                        phrase("Move the upper screw row of the whole case down to %1 below the "
+                               "edge",
+                               search.say(*spec.fromTop))},
                        spec);
     } else if (code == FindingCode::HoleAtBoxSide) {
         spec.fromSides = search.up(greatest(allowed.left, box.width - allowed.right));
-        search.propose("Move the screws of % in to " + search.say(*spec.fromSides) +
-                           " from the box's sides",
+        search.propose({phrase("Move the screws of %1 in to %2 from the box's sides", search.name(),
+                               search.say(*spec.fromSides)),
+                        phrase("Move the screws of the whole case in to %1 from the box's sides",
+                               search.say(*spec.fromSides))},
                        spec);
     }
 }
@@ -121,7 +132,10 @@ void proposeSmallerTool(const Search& search, MountingSpec spec) {
     if (!radius || search.down(2 * *radius) < search.front.mounting.screw->headDiameter)
         return;
     spec.toolDiameter = search.down(2 * *radius);
-    search.propose("Cut the recesses of % with a tool of at most " + search.say(spec.toolDiameter),
+    search.propose({phrase("Cut the recesses of %1 with a tool of at most %2", search.name(),
+                           search.say(spec.toolDiameter)),
+                    phrase("Cut the recesses of the whole case with a tool of at most %1",
+                           search.say(spec.toolDiameter))},
                    spec);
 }
 

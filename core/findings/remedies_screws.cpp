@@ -20,7 +20,9 @@ void proposeStockedLengths(const Search& search, const MountingSpec& spec) {
             continue;
         MountingSpec changed = spec;
         changed.length = *length;
-        search.propose("Use " + search.say(*length) + " screws in %", changed);
+        search.propose({phrase("Use %1 screws in %2", search.say(*length), search.name()),
+                        phrase("Use %1 screws in the whole case", search.say(*length))},
+                       changed);
         ++proposed;
     }
 }
@@ -38,9 +40,23 @@ Span recessesFor(const Search& search, Length length) {
     return {greatest(low, nothing), least(high, most)};
 }
 
-std::string settingOf(const Search& search, Length recess) {
-    return recess.isZero() ? std::string("Set the screws of % flush")
-                           : "Set the screws of % " + search.say(recess) + " deep";
+Label settingOf(const Search& search, Length recess) {
+    if (recess.isZero())
+        return {phrase("Set the screws of %1 flush", search.name()),
+                text("Set the screws of the whole case flush")};
+    return {phrase("Set the screws of %1 %2 deep", search.name(), search.say(recess)),
+            phrase("Set the screws of the whole case %1 deep", search.say(recess))};
+}
+
+/// And their length chosen anew.
+Label settingAndLengthOf(const Search& search, Length recess) {
+    if (recess.isZero())
+        return {phrase("Set the screws of %1 flush, their length from stock", search.name()),
+                text("Set the screws of the whole case flush, their length from stock")};
+    return {phrase("Set the screws of %1 %2 deep, their length from stock", search.name(),
+                   search.say(recess)),
+            phrase("Set the screws of the whole case %1 deep, their length from stock",
+                   search.say(recess))};
 }
 
 void proposeRecess(const Search& search, MountingSpec spec, Length length) {
@@ -61,7 +77,9 @@ void proposeCutting(const Search& search, MountingSpec spec) {
     if (length < mounting.leastLength || length <= nothing)
         return;
     spec.length = length;
-    search.propose("Cut the screws of % to " + search.say(length), spec);
+    search.propose({phrase("Cut the screws of %1 to %2", search.name(), search.say(length)),
+                    phrase("Cut the screws of the whole case to %1", search.say(length))},
+                   spec);
 }
 
 /// Where even the window of lengths is empty, no recess helps: it is as wide as the front is
@@ -73,7 +91,7 @@ void proposeThickerFront(const Search& search) {
         return;
     const Length thickness = search.up(search.front.thickness + missing);
     const auto opening = search.front.opening;
-    search.propose("Make the front of % " + search.say(thickness) + " thick",
+    search.propose(phrase("Make the front of %1 %2 thick", search.name(), search.say(thickness)),
                    [opening, thickness](const Project& project) {
                        return setThickness(project, {opening}, thickness);
                    });
@@ -104,13 +122,13 @@ void forWallUnderHead(const Search& search) {
     if (most < nothing)
         return;
     MountingSpec spec = chosenMounting(search.project, search.front);
-    const std::string label = settingOf(search, search.down(most));
-    spec.recess = search.down(most);
-    search.propose(label, spec);
+    const Length recess = search.down(most);
+    spec.recess = recess;
+    search.propose(settingOf(search, recess), spec);
     if (!spec.length)
         return;
     spec.length.reset();
-    search.propose(label + ", their length from stock", spec);
+    search.propose(settingAndLengthOf(search, recess), spec);
 }
 
 } // namespace frontwright::remedying

@@ -22,21 +22,17 @@ void proposeGap(const Search& search) {
         if (!pair)
             return;
         const SideFit fit{Fit::Gap, gap};
-        search.propose("Leave a gap of " + search.say(gap) + " between " + pair->names() +
-                           " when cut",
+        search.propose(phrase("Leave a gap of %1 between %2 and %3 when cut", search.say(gap),
+                              pair->firstName(), pair->secondName()),
                        setFits(pair->both(fit)));
-        search.forCase.push_back({"Leave a gap of " + search.say(gap) + " there in all the case",
-                                  setFits(pair->bothOfCase(fit))});
+        search.forCase.push_back(
+            {phrase("Leave a gap of %1 there in all the case", search.say(gap)),
+             setFits(pair->bothOfCase(fit))});
         return;
     }
-    if (!where.side)
-        return;
-    const SideFit fit{Fit::Inset, gap};
-    const std::string what = "Make the gap at the " + std::string(nameOf(*where.side)) + " of ";
-    search.propose(what + "% " + search.say(gap) + " when cut",
-                   setFits({{{search.front.opening}, *where.side, fit}}));
-    search.forCase.push_back(
-        {what + "all fronts " + search.say(gap) + " when cut", setFits({{{}, *where.side, fit}})});
+    if (where.side)
+        proposeForSide(search, makeGapWhenCut(*where.side, search.name(), search.say(gap)),
+                       *where.side, {Fit::Inset, gap});
 }
 
 void proposeOverlay(const Search& search) {
@@ -45,11 +41,8 @@ void proposeOverlay(const Search& search) {
     const Side side = *search.finding.where.side;
     const Length lost = search.finding.figures[0] - search.finding.figures[1];
     const SideFit fit{Fit::Overlay, search.up(lost + search.grid())};
-    const std::string what = "Make the " + std::string(nameOf(side)) + " overlay of ";
-    search.propose(what + "% " + search.say(fit.amount) + " when cut",
-                   setFits({{{search.front.opening}, side, fit}}));
-    search.forCase.push_back(
-        {what + "all fronts " + search.say(fit.amount) + " when cut", setFits({{{}, side, fit}})});
+    proposeForSide(search, makeOverlayWhenCut(side, search.name(), search.say(fit.amount)), side,
+                   fit);
 }
 
 /// Quarter-sawn boards move about half as much as flat-sawn ones.
@@ -58,7 +51,9 @@ void proposeCut(const Search& search) {
     if (stock.build == Build::Stable || stock.cut == Cut::QuarterSawn)
         return;
     stock.cut = Cut::QuarterSawn;
-    search.propose("Cut % from quarter-sawn boards", stock);
+    search.propose({phrase("Cut %1 from quarter-sawn boards", search.name()),
+                    text("Cut the whole case from quarter-sawn boards")},
+                   stock);
 }
 
 /// The head must still bear on the wall all round its hole.
@@ -68,7 +63,9 @@ void proposeDrill(const Search& search) {
         return;
     MountingSpec mounting = chosenMounting(search.project, search.front);
     mounting.clearanceHole = WrittenLength(drill);
-    search.propose("Drill the clearance holes of % " + search.say(drill), mounting);
+    search.propose({phrase("Drill the clearance holes of %1 %2", search.name(), search.say(drill)),
+                    phrase("Drill the clearance holes of the whole case %1", search.say(drill))},
+                   mounting);
 }
 
 } // namespace

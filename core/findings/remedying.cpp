@@ -7,30 +7,22 @@ namespace frontwright::remedying {
 
 namespace {
 
-std::string filled(std::string_view label, std::string_view name) {
-    std::string text(label);
-    if (const auto place = text.find('%'); place != std::string::npos)
-        text.replace(place, 1, name);
-    return text;
-}
-
 template<class Spec>
-Remedy remedyOf(std::string label, EditTarget target,
+Remedy remedyOf(const Phrase& label, EditTarget target,
                 Result<Project> (*set)(const Project&, EditTarget, const Spec&), const Spec& spec) {
-    return {std::move(label),
+    return {label,
             [target, set, spec](const Project& project) { return set(project, target, spec); }};
 }
 
 template<class Spec, class Own>
-void proposeSpec(const Search& search, std::string_view label, const Spec& spec,
+void proposeSpec(const Search& search, const Label& label, const Spec& spec,
                  Result<Project> (*set)(const Project&, EditTarget, const Spec&),
                  Own FrontChoices::*own) {
     const FrontPlan& front = search.front;
-    search.forFront.push_back(remedyOf(filled(label, frontwright::label(search.project, front)),
-                                       {front.opening}, set, spec));
+    search.forFront.push_back(remedyOf(label.ofFront, {front.opening}, set, spec));
     const bool followsCase = front.choices != nullptr && !(front.choices->*own);
     if (followsCase && search.plan.fronts.size() > 1)
-        search.forCase.push_back(remedyOf(filled(label, "the whole case"), {}, set, spec));
+        search.forCase.push_back(remedyOf(label.wholeCase, {}, set, spec));
 }
 
 Length downTo(Length length, Length grid) {
@@ -41,32 +33,36 @@ Length downTo(Length length, Length grid) {
 
 } // namespace
 
-void Search::propose(std::string_view label, const Edit& edit) const {
-    forFront.push_back({filled(label, frontwright::label(project, front)), edit});
+void Search::propose(Phrase label, const Edit& edit) const {
+    forFront.push_back({std::move(label), edit});
 }
 
-void Search::propose(std::string_view label, const MountingSpec& spec) const {
+void Search::propose(const Label& label, const MountingSpec& spec) const {
     proposeSpec(*this, label, spec, &setMounting, &FrontChoices::mounting);
 }
 
-void Search::propose(std::string_view label, const HardwareSpec& spec) const {
+void Search::propose(const Label& label, const HardwareSpec& spec) const {
     proposeSpec(*this, label, spec, &setHardware, &FrontChoices::hardware);
 }
 
-void Search::propose(std::string_view label, const BoxSpec& spec) const {
+void Search::propose(const Label& label, const BoxSpec& spec) const {
     proposeSpec(*this, label, spec, &setBox, &FrontChoices::box);
 }
 
-void Search::propose(std::string_view label, const Profile& profile) const {
+void Search::propose(const Label& label, const Profile& profile) const {
     proposeSpec(*this, label, profile, &setProfile, &FrontChoices::profile);
 }
 
-void Search::propose(std::string_view label, const Stock& stock) const {
+void Search::propose(const Label& label, const Stock& stock) const {
     proposeSpec(*this, label, stock, &setStock, &FrontChoices::stock);
 }
 
+std::string Search::name() const {
+    return label(project, front);
+}
+
 std::string Search::say(Length length) const {
-    return shown(length, {style.unit, 64});
+    return shown(length, {style.unit, 64, style.mark});
 }
 
 Length Search::grid() const {

@@ -4,12 +4,17 @@
 #include "core/plan/chosen.h"
 
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace frontwright::remedying {
 
 using Edit = std::function<Result<Project>(const Project&)>;
+
+/// A remedy's name, an imperative: of this front, and where the same is decided for the whole case.
+struct Label {
+    Phrase ofFront;   ///< "Use 1 in screws in B3"
+    Phrase wholeCase; ///< "Use 1 in screws in the whole case"
+};
 
 /// A search for edits that may cure a finding. What is proposed is tried afterwards, on a copy, and
 /// what does not cure or makes something graver is dropped: proposals may be optimistic.
@@ -23,21 +28,26 @@ struct Search {
     std::vector<Remedy>& forFront;
     std::vector<Remedy>& forCase; ///< the same decision made for all that follow the case
 
-    /// `label` is an imperative with "%" where the front's name goes: "Use 1 in screws in %".
-    void propose(std::string_view label, const Edit& edit) const;
+    void propose(Phrase label, const Edit& edit) const;
     // A decision for this front; where it follows the case, the same for the case too.
-    void propose(std::string_view label, const MountingSpec&) const;
-    void propose(std::string_view label, const HardwareSpec&) const;
-    void propose(std::string_view label, const BoxSpec&) const;
-    void propose(std::string_view label, const Profile&) const;
-    void propose(std::string_view label, const Stock&) const;
+    void propose(const Label&, const MountingSpec&) const;
+    void propose(const Label&, const HardwareSpec&) const;
+    void propose(const Label&, const BoxSpec&) const;
+    void propose(const Label&, const Profile&) const;
+    void propose(const Label&, const Stock&) const;
 
+    [[nodiscard]] std::string name() const; ///< of the front: "B3"
     [[nodiscard]] std::string say(Length) const;
     /// What a maker sets by hand: whole 1/16 in or whole millimetres.
     [[nodiscard]] Length grid() const;
     [[nodiscard]] Length down(Length) const; ///< to the grid
     [[nodiscard]] Length up(Length) const;   ///< to the grid
 };
+
+// Labels of what several themes propose.
+Label useBolts(const Search&, Length);
+Label boltHandle(const Search&, MountingWay);
+Label widenProfile(const Search&, Length width);
 
 // Proposals by theme, best first.
 void forScrewLength(const Search&);

@@ -2,12 +2,10 @@
 
 #include "core/edits/choices.h"
 #include "core/findings/remedying.h"
-#include "core/geometry/side_names.h"
 #include "core/plan/facing.h"
 
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace frontwright::remedying {
@@ -28,10 +26,12 @@ struct Between {
     const FrontPlan& upper;
     const MemberPlan& member;
 
-    [[nodiscard]] std::string names() const {
-        const bool lowerFirst = &lower < &upper; // as the plan lists them
-        return label(search.project, lowerFirst ? lower : upper) + " and " +
-               label(search.project, lowerFirst ? upper : lower);
+    // As the plan lists them.
+    [[nodiscard]] std::string firstName() const {
+        return label(search.project, &lower < &upper ? lower : upper);
+    }
+    [[nodiscard]] std::string secondName() const {
+        return label(search.project, &lower < &upper ? upper : lower);
     }
     [[nodiscard]] std::vector<NewFit> both(SideFit fit) const {
         return {{{lower.opening}, sideOfLower(member.kind), fit},
@@ -41,6 +41,18 @@ struct Between {
         return {{{}, sideOfLower(member.kind), fit}, {{}, sideOfUpper(member.kind), fit}};
     }
 };
+
+/// An amount for one side: of one front by its name, and of all the fronts of the case.
+struct SideLabel {
+    Phrase ofFront;
+    Phrase ofAll;
+};
+SideLabel makeOverlay(Side, const std::string& front, const std::string& amount);
+SideLabel makeOverlayWhenCut(Side, const std::string& front, const std::string& amount);
+SideLabel makeGap(Side, const std::string& front, const std::string& amount);
+SideLabel makeGapWhenCut(Side, const std::string& front, const std::string& amount);
+/// The label's front is the search's.
+void proposeForSide(const Search&, SideLabel, Side, SideFit);
 
 /// nullopt where no spacer lies between the two.
 std::optional<Between> between(const Search&, OpeningId a, OpeningId b);

@@ -136,7 +136,7 @@ std::optional<std::string> Told::shownFinely(Length length) const {
 Phrase Told::say(Length length) const {
     if (auto figure = shownFinely(length))
         return *std::move(figure);
-    return style.unit == Unit::Inch ? text("less than 1/64 in") : text("less than 0.1 mm");
+    return phrase("less than %1", style.unit == Unit::Inch ? "1/64 in" : number(0.1, 1) + " mm");
 }
 
 Phrase Told::sayAbout(std::size_t i) const {

@@ -48,11 +48,16 @@ TEST(Search, SaysLengthsAsFineAsTheyAre) {
     EXPECT_EQ(inches.search.say(um(10'000)), "≈ 25/64 in");
 }
 
+Label sinkScrews() {
+    return {phrase("Sink the screws of %1", std::string("A1")),
+            text("Sink the screws of the whole case")};
+}
+
 TEST(Search, ProposesForTheFrontAndForTheCaseItFollows) {
     const Searched follows(bank(2));
     MountingSpec spec = follows.found.project.fronts.mounting;
     spec.recess = n64(4);
-    follows.search.propose("Sink the screws of %", spec);
+    follows.search.propose(sinkScrews(), spec);
     ASSERT_EQ(follows.proposed.size(), 1U);
     ASSERT_EQ(follows.proposedForCase.size(), 1U);
     EXPECT_EQ(follows.proposed[0].label, "Sink the screws of A1");
@@ -68,11 +73,11 @@ TEST(Search, ProposesNothingForTheCaseWhereThatWouldNotReachTheFront) {
     const Searched decides(withChoices(bank(2), 0, [](FrontChoices& choices) {
         choices.mounting = testing::smallDefaults().mounting;
     }));
-    decides.search.propose("Sink the screws of %", decides.found.project.fronts.mounting);
+    decides.search.propose(sinkScrews(), decides.found.project.fronts.mounting);
     EXPECT_EQ(decides.proposed.size(), 1U);
     EXPECT_TRUE(decides.proposedForCase.empty());
     const Searched alone(bank(1));
-    alone.search.propose("Sink the screws of %", alone.found.project.fronts.mounting);
+    alone.search.propose(sinkScrews(), alone.found.project.fronts.mounting);
     EXPECT_TRUE(alone.proposedForCase.empty());
 }
 
