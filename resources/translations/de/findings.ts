@@ -1001,19 +1001,19 @@
     </message>
     <message>
         <source>The screw is %1 from the front&apos;s left edge, less than %2: it may split the front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schraube sitzt %1 von der linken Kante der Blende, weniger als %2: Das Holz kann reißen.</translation>
     </message>
     <message>
         <source>The screw is %1 from the front&apos;s right edge, less than %2: it may split the front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schraube sitzt %1 von der rechten Kante der Blende, weniger als %2: Das Holz kann reißen.</translation>
     </message>
     <message>
         <source>The screw is %1 from the front&apos;s bottom end, less than %2: it may split the front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schraube sitzt %1 vom unteren Ende der Blende, weniger als %2: Das Holz kann reißen.</translation>
     </message>
     <message>
         <source>The screw is %1 from the front&apos;s top end, less than %2: it may split the front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schraube sitzt %1 vom oberen Ende der Blende, weniger als %2: Das Holz kann reißen.</translation>
     </message>
     <message>
         <source>least distance to the end, along the grain = %1 × the shank of %2 %3</source>
