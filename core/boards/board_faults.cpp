@@ -1,0 +1,126 @@
+#include "core/boards/board_faults.h"
+
+#include "core/boards/board_wording.h"
+
+#include <algorithm>
+#include <array>
+
+namespace frontwright {
+namespace {
+
+struct Row {
+    BoardFault fault;
+    BoardGravity gravity;
+    std::string_view key;
+};
+using enum BoardGravity;
+constexpr std::array<Row, boardFaultCount> rows{
+    {{BoardFault::BradBlowsOut, RuinsPart, "board_brad_through_show_side"},
+     {BoardFault::KeeperScrewBlowsOut, RuinsPart, "board_keeper_screw_through_show_side"},
+     {BoardFault::DoesNotPass, WillNotWork, "board_does_not_pass"},
+     {BoardFault::DoesNotGoIn, WillNotWork, "board_does_not_go_in"},
+     {BoardFault::KeeperMisses, WillNotWork, "board_keeper_misses"},
+     {BoardFault::Jams, WillNotWork, "board_jams"},
+     {BoardFault::TooFarOut, WillNotWork, "board_too_far_out"},
+     {BoardFault::SticksAside, WillNotWork, "board_sticks_aside"},
+     {BoardFault::SticksInHeight, WillNotWork, "board_sticks_in_height"},
+     {BoardFault::BradTooShort, AgainstPractice, "board_brad_too_short"},
+     {BoardFault::KeeperScrewTooShort, AgainstPractice, "board_keeper_screw_too_short"},
+     {BoardFault::BradTipNear, AgainstPractice, "board_brad_tip_near"},
+     {BoardFault::KeeperScrewTipNear, AgainstPractice, "board_keeper_screw_tip_near"},
+     {BoardFault::RunsHard, AgainstPractice, "board_runs_hard"},
+     {BoardFault::NoFurring, AgainstPractice, "board_no_furring"},
+     {BoardFault::PieceLeftOut, ToKnow, "board_keeper_piece_left_out"},
+     {BoardFault::SofterRunner, ToKnow, "board_softer_runner"}}};
+
+constexpr bool eachAtItsPlace() {
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        if (static_cast<std::size_t>(rows[i].fault) != i)
+            return false;
+    return true;
+}
+static_assert(eachAtItsPlace());
+
+bool has(const PerSide<std::optional<LayerCheck>>& checks, Passage passage) {
+    return std::any_of(allSides.begin(), allSides.end(),
+                       [&](Side side) { return checks[side] && checks[side]->passage == passage; });
+}
+
+bool leavesOut(const FittedBoard& fitted) {
+    return !fitted.strips.left.leftOut.empty() || !fitted.strips.right.leftOut.empty();
+}
+
+bool swingsOut(const BoardSpec& spec, const BoardPlan& board) {
+    const Length gap = greatest(board.insideGap.left, board.insideGap.right);
+    return spec.furred == Furred::No && gap > board.sidePlay + spec.workingAllowance.length;
+}
+
+bool isTooFarOut(const FittedBoard& fitted) {
+    return fitted.wanted > fitted.safe.pullOut && fitted.safe.end != PullOutEnd::Jams &&
+           fitted.hold.holdsBoard;
+}
+
+bool jams(const FittedBoard& fitted) {
+    return fitted.closedRunning.running == Running::Jams || fitted.running.running == Running::Jams;
+}
+
+bool isThere(BoardFault fault, const BoardSpec& spec, const FittedBoard& fitted) {
+    switch (fault) {
+    case BoardFault::BradBlowsOut:
+        return has(fitted.brads, Passage::BlowsOut);
+    case BoardFault::KeeperScrewBlowsOut:
+        return has(fitted.keeperScrews, Passage::BlowsOut);
+    case BoardFault::DoesNotPass:
+        return fitted.board.underTopRail < Length{};
+    case BoardFault::DoesNotGoIn:
+        return fitted.board.behind < Length{};
+    case BoardFault::KeeperMisses:
+        return !fitted.hold.holdsBoard;
+    case BoardFault::Jams:
+        return jams(fitted);
+    case BoardFault::TooFarOut:
+        return isTooFarOut(fitted);
+    case BoardFault::SticksAside:
+        return fitted.season && fitted.season->sidePlay < Length{};
+    case BoardFault::SticksInHeight:
+        return fitted.season && fitted.season->playInHeight < Length{};
+    case BoardFault::BradTooShort:
+        return has(fitted.brads, Passage::TooShort);
+    case BoardFault::KeeperScrewTooShort:
+        return has(fitted.keeperScrews, Passage::TooShort);
+    case BoardFault::BradTipNear:
+        return has(fitted.brads, Passage::TipNear);
+    case BoardFault::KeeperScrewTipNear:
+        return has(fitted.keeperScrews, Passage::TipNear);
+    case BoardFault::RunsHard:
+        return fitted.closedRunning.running == Running::Hard && !jams(fitted);
+    case BoardFault::NoFurring:
+        return swingsOut(spec, fitted.board);
+    case BoardFault::PieceLeftOut:
+        return leavesOut(fitted);
+    case BoardFault::SofterRunner:
+        break;
+    }
+    return fitted.isRunnerSofter.value_or(false);
+}
+
+} // namespace
+
+BoardGravity gravityOf(BoardFault fault) {
+    return rows[static_cast<std::size_t>(fault)].gravity;
+}
+
+std::string_view key(BoardFault fault) {
+    return rows[static_cast<std::size_t>(fault)].key;
+}
+
+std::vector<BoardFinding> judgeBoard(const BoardSpec& spec, const FittedBoard& fitted,
+                                     const Limits& limits, LengthStyle style) {
+    std::vector<BoardFinding> findings;
+    for (const Row& row : rows)
+        if (isThere(row.fault, spec, fitted))
+            findings.push_back(boards::worded(row.fault, {spec, fitted, limits, style}));
+    return findings;
+}
+
+} // namespace frontwright

@@ -1,0 +1,120 @@
+#include "core/boards/board_figures.h"
+#include "core/lengths/format.h"
+
+namespace frontwright {
+namespace {
+
+using namespace boards;
+
+struct Asked {
+    const BoardSpec& spec;
+    const BoardPlace& place;
+    const FittedBoard& fitted;
+    LengthStyle style;
+
+    [[nodiscard]] std::string say(Length length) const { return shown(length, style); }
+    [[nodiscard]] BoardNumber row(Phrase name, Length value, Phrase formula,
+                                  const std::string& figures) const {
+        return {std::move(name), say(value), std::move(formula), equals(figures, value, style),
+                commonPractice()};
+    }
+};
+
+BoardNumber width(const Asked& asked) {
+    const BoardPlan& board = asked.fitted.board;
+    return asked.row(text("Board width"), board.width, text("opening − 2 × side play"),
+                     asked.say(asked.place.opening.width()) + " − 2 × " +
+                         asked.say(board.sidePlay));
+}
+
+BoardNumber furring(const Asked& asked, Side side) {
+    const bool isLeft = side == Side::Left;
+    const Length back = isLeft ? asked.place.opening.left - asked.place.leftPanel
+                               : asked.place.rightPanel - asked.place.opening.right;
+    return asked.row(isLeft ? text("Furring on the left, thickness")
+                            : text("Furring on the right, thickness"),
+                     asked.fitted.board.furring[side],
+                     text("side panel to the opening's edge − working allowance"),
+                     asked.say(back) + " − " + asked.say(asked.spec.workingAllowance));
+}
+
+BoardNumber runnerTop(const Asked& asked) {
+    const BoardPlan& board = asked.fitted.board;
+    const Text name = text("Setup block for the runner: its top above the opening's lower edge");
+    if (asked.spec.runnerRise)
+        return {name,
+                asked.say(board.runnerTop),
+                text("as given"),
+                asked.say(board.runnerTop),
+                {SourceKind::Maker, std::string(text("as the maker decided"))}};
+    return asked.row(name, board.runnerBlock, text("(opening's height − board) / 2"),
+                     "(" + asked.say(asked.place.opening.height()) + " − " +
+                         asked.say(board.thickness) + ") / 2");
+}
+
+BoardNumber runnerUnderside(const Asked& asked) {
+    const BoardPlan& board = asked.fitted.board;
+    return asked.row(text("Runner's underside above the opening's lower edge"),
+                     board.runnerUnderside, text("runner's top − its height"),
+                     asked.say(board.runnerTop) + " − " + asked.say(asked.spec.runnerHeight));
+}
+
+BoardNumber keeperBlock(const Asked& asked) {
+    const BoardPlan& board = asked.fitted.board;
+    return asked.row(text("Setup block for the keeper strip: its underside above the runner"),
+                     board.keeperBlock, text("board + play in height"),
+                     asked.say(board.thickness) + " + " + asked.say(board.playInHeight));
+}
+
+BoardNumber keeperUnderside(const Asked& asked) {
+    const BoardPlan& board = asked.fitted.board;
+    return asked.row(text("Keeper strip's underside above the opening's lower edge"),
+                     board.keeperUnderside, text("runner's top + board + play in height"),
+                     asked.say(board.runnerTop) + " + " + asked.say(board.thickness) + " + " +
+                         asked.say(board.playInHeight));
+}
+
+BoardNumber underTopRail(const Asked& asked) {
+    const BoardPlan& board = asked.fitted.board;
+    return asked.row(text("Left under the top rail"), board.underTopRail,
+                     text("opening's height − runner's top − board"),
+                     asked.say(asked.place.opening.height()) + " − " + asked.say(board.runnerTop) +
+                         " − " + asked.say(board.thickness));
+}
+
+BoardNumber behind(const Asked& asked) {
+    const BoardPlan& board = asked.fitted.board;
+    return asked.row(text("Left behind the closed board"), board.behind,
+                     text("frame + depth inside − board's depth"),
+                     asked.say(asked.place.frameThickness) + " + " +
+                         asked.say(asked.place.caseDepth) + " − " + asked.say(board.depth));
+}
+
+BoardNumber piece(const Asked& asked, Side side, std::size_t i) {
+    const Span along = asked.fitted.strips[side].pieces[i].along;
+    const std::string count = std::to_string(i + 1);
+    return asked.row(side == Side::Left ? phrase("Keeper strip on the left, piece %1", count)
+                                        : phrase("Keeper strip on the right, piece %1", count),
+                     along.size(), text("its end − its beginning, behind the frame's face"),
+                     asked.say(along.high) + " − " + asked.say(along.low));
+}
+
+} // namespace
+
+std::vector<BoardNumber> sizesOf(const BoardSpec& spec, const BoardPlace& place,
+                                 const FittedBoard& fitted, LengthStyle style) {
+    const Asked asked{spec, place, fitted, style};
+    std::vector<BoardNumber> rows{width(asked)};
+    for (const Side side : {Side::Left, Side::Right})
+        if (fitted.board.furring[side] > Length{})
+            rows.push_back(furring(asked, side));
+    for (const auto make :
+         {runnerTop, runnerUnderside, keeperBlock, keeperUnderside, underTopRail, behind})
+        rows.push_back(make(asked));
+    for (const Side side : {Side::Left, Side::Right})
+        for (std::size_t i = 0; i < fitted.strips[side].pieces.size(); ++i)
+            rows.push_back(piece(asked, side, i));
+    return rows;
+}
+
+} // namespace frontwright

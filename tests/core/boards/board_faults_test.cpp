@@ -1,0 +1,143 @@
+#include "core/boards/board_faults.h"
+
+#include "tests/core/boards/fitted.h"
+#include "tests/core/words/untold.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace frontwright {
+namespace {
+
+using namespace testing;
+
+constexpr LengthStyle inches{Unit::Inch, 64};
+
+std::string keysOf(const std::vector<BoardFinding>& findings) {
+    std::string keys;
+    for (const BoardFinding& finding : findings)
+        keys += std::string(key(finding.fault)) + " ";
+    return keys;
+}
+
+TEST(GoodBoard, HasNothingSaidAgainstIt) {
+    EXPECT_EQ(keysOf(BoardCase().findings()), "");
+}
+
+TEST(FaultyBoard, IsToldItsFault) {
+    std::set<BoardFault> provoked;
+    for (const auto& [fault, board] : faultyBoards()) {
+        EXPECT_TRUE(board.finding(fault)) << key(fault) << ": " << keysOf(board.findings());
+        provoked.insert(fault);
+    }
+    EXPECT_EQ(provoked.size(), boardFaultCount) << "each has a board that provokes it";
+}
+
+TEST(FaultyBoard, CanBeToldInEveryLanguage) {
+    for (const auto& [fault, board] : faultyBoards())
+        for (const BoardFinding& finding : board.findings()) {
+            EXPECT_EQ(untold(finding.sentence), std::vector<std::string>{}) << finding.sentence;
+            EXPECT_EQ(untold(finding.reason), std::vector<std::string>{}) << finding.reason;
+            EXPECT_EQ(untold(finding.remedy), std::vector<std::string>{}) << finding.remedy;
+            EXPECT_FALSE(finding.sentence.empty() || finding.reason.empty() ||
+                         finding.remedy.empty() || finding.source.title.empty());
+        }
+}
+
+TEST(BoardFindings, ComeGravestFirst) {
+    BoardCase board;
+    board.spec.bradLength = in(1, 32);
+    board.spec.playInHeight = Length{};
+    board.spec.depth = in(16);
+    EXPECT_EQ(keysOf(board.findings()),
+              "board_brad_through_show_side board_sticks_in_height board_runs_hard ");
+}
+
+TEST(BoardFinding, SaysHowFarTheBradComesOut) {
+    BoardCase board;
+    board.spec.bradLength = in(1, 32);
+    const auto found = judgeBoard(board.spec, board.fitted(), {}, inches);
+    ASSERT_EQ(found.size(), 1u);
+    EXPECT_EQ(found[0].sentence,
+              "The furring's brads come through the show side of the case by 1/32 in");
+    EXPECT_EQ(found[0].reason,
+              "length and set − layers passed 23/32 in = 25/32 in in a side panel of 3/4 in");
+    EXPECT_EQ(found[0].remedy, "Use a length from 1 3/32 in to 1 11/32 in");
+    EXPECT_EQ(found[0].gravity, BoardGravity::RuinsPart);
+}
+
+TEST(BoardFinding, TellsTheWorseSide) {
+    BoardCase board;
+    board.spec.bradLength = in(1, 32);
+    board.place.leftPanel += in(0, 8); // 19/32 of furring on the left
+    const auto found = judgeBoard(board.spec, board.fitted(), {}, inches);
+    EXPECT_EQ(found[0].sentence,
+              "The furring's brads come through the show side of the case by 5/32 in");
+}
+
+TEST(BoardFinding, SaysWhyItJams) {
+    BoardCase board;
+    board.spec.pullOut = in(9, 4);
+    const auto found = board.finding(BoardFault::Jams);
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->sentence, "The board jams before it is 9 1/16 in out: then 8 15/16 in of it "
+                               "are guided");
+    EXPECT_EQ(found->reason,
+              "Pulled 8 15/16 in from its middle, a board jams where no more than 2 × friction 0.5 "
+              "× 8 15/16 in = 8 15/16 in of it is guided: what presses at its two corners rubs as "
+              "hard as it is pulled, however hard that is");
+    EXPECT_EQ(found->remedy, "Stop it at 9 in, make it deeper, or pull it nearer to its middle");
+}
+
+TEST(BoardFinding, EndsJustThisSideOfTheLimit) {
+    BoardCase board;
+    board.spec.pullOut = in(9);
+    EXPECT_FALSE(board.finding(BoardFault::Jams));
+    board.spec.bradLength = in(1, 22);
+    EXPECT_FALSE(board.finding(BoardFault::BradTipNear));
+    board.spec.bradLength = in(1, 23);
+    EXPECT_TRUE(board.finding(BoardFault::BradTipNear));
+    board.spec.runnerRise = in(0, 16);
+    EXPECT_FALSE(board.finding(BoardFault::DoesNotPass));
+    board.spec.depth = in(18, 48);
+    EXPECT_FALSE(board.finding(BoardFault::DoesNotGoIn));
+    board.spec.depth = in(18, 49);
+    EXPECT_TRUE(board.finding(BoardFault::DoesNotGoIn));
+}
+
+TEST(BoardFinding, OfTheSeasonIsCuredByThePlayThatItAsksFor) {
+    BoardCase board;
+    board.stock.grain = Grain::AlongHeight;
+    ASSERT_TRUE(board.finding(BoardFault::SticksAside));
+    board.spec.sidePlay = board.fitted().season->leastSidePlay;
+    EXPECT_FALSE(board.finding(BoardFault::SticksAside));
+}
+
+TEST(BoardFinding, OfThePullOutIsCuredByStoppingItWhereItIsSafe) {
+    RandomBoards random(71);
+    int cured = 0;
+    for (int i = 0; i < 100; ++i) {
+        BoardCase board;
+        board.spec = random.spec();
+        board.place = random.place();
+        board.spec.pullOut = random.upTo(64 * 24);
+        if (!board.finding(BoardFault::TooFarOut))
+            continue;
+        board.spec.pullOut = board.fitted().safe.pullOut;
+        EXPECT_FALSE(board.finding(BoardFault::TooFarOut) && !board.spec.pullOut->length.isZero())
+            << i;
+        ++cured;
+    }
+    EXPECT_GT(cured, 5);
+}
+
+TEST(BoardFaults, HaveNamesOfTheirOwn) {
+    std::set<std::string_view> keys;
+    for (std::size_t i = 0; i < boardFaultCount; ++i)
+        keys.insert(key(static_cast<BoardFault>(i)));
+    EXPECT_EQ(keys.size(), boardFaultCount);
+}
+
+} // namespace
+} // namespace frontwright
