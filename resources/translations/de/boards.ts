@@ -5,11 +5,11 @@
     <name>frontwright</name>
     <message>
         <source>common practice, no source</source>
-        <translation>übliche Praxis, ohne Quelle</translation>
+        <translation>allgemeine Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>statics of stiff parts, common practice</source>
-        <translation>Statik starrer Teile, übliche Praxis</translation>
+        <translation>Statik starrer Teile, allgemeine Praxis</translation>
     </message>
     <message>
         <source>statics; friction of dry wood 0.5, the upper end of 0.3 to 0.5: Wood Handbook, 1999, chapter 4, from memory</source>
@@ -209,7 +209,7 @@
     </message>
     <message>
         <source>as the maker decided</source>
-        <translation>wie entschieden</translation>
+        <translation>wie vom Möbelbauer entschieden</translation>
     </message>
     <message>
         <source>(opening&apos;s height − board) / 2</source>
