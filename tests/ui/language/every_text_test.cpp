@@ -1,48 +1,17 @@
-// A language that puts brackets round every text that it is asked for, and knows only the texts
-// that the translation files list: what is seen without brackets can't be translated.
-
 #include "ui/help/help_window.h"
 #include "ui/window/own_entries_dialog.h"
 
+#include "tests/ui/language/brackets.h"
 #include "tests/ui/language/seen_texts.h"
-#include "tests/ui/language/translation_file.h"
 #include "tests/ui/window/every_dialog.h"
 
 #include <QApplication>
 #include <QDockWidget>
 #include <QMenu>
-#include <QTranslator>
 #include <QUndoStack>
 
 namespace frontwright::testing {
 namespace {
-
-class Brackets : public QTranslator {
-public:
-    Brackets() {
-        for (const QString& file : translationFiles(QStringLiteral("de")))
-            for (const TranslationEntry& entry : entriesOf(file))
-                m_known.insert({entry.context, entry.source});
-        QCoreApplication::installTranslator(this);
-    }
-
-    [[nodiscard]] bool isEmpty() const override { return false; }
-    [[nodiscard]] QString translate(const char* context, const char* source, const char*,
-                                    int) const override {
-        const QString text = QString::fromUtf8(source);
-        // Qt's own contexts are its classes' names.
-        const bool isKnown = context[0] == 'Q' || m_known.contains({QLatin1String(context), text});
-        return isKnown ? u'[' + text + u']' : QString();
-    }
-
-private:
-    QSet<std::pair<QString, QString>> m_known;
-};
-
-/// Before the window is made.
-struct Bracketed {
-    Brackets brackets;
-};
 
 class EveryText : Bracketed, public OpenWindow {
 protected:
@@ -55,10 +24,9 @@ protected:
                 << seen.where.toStdString() << ": " << seen.text.toStdString();
         }
     }
-    /// Findings, names of numbers and of sheets are told by core.
+    /// Names of numbers and of sheets are told by core.
     static bool isToldByCore(const QString& where) {
         static const QStringList places{
-            QStringLiteral("QTreeWidget in QSplitter in frontwright::FindingsPanel"),
             QStringLiteral("QTreeWidget in QSplitter in frontwright::NumbersPanel"),
             QStringLiteral("QHeaderView in QTableWidget in frontwright::WaysPanel"),
             QStringLiteral("QLabel in QWidget in QSplitter in frontwright::TemplateDialog"),
