@@ -132,8 +132,9 @@ Result<Outputs> templateOutputs(const TemplatesCommand& command, const Work& wor
         const QDir folder(QString::fromStdString(command.svgFolder));
         for (std::size_t i = 0; i < laid.value().size(); ++i) {
             const Page& page = laid.value()[i];
-            outputs.emplace_back(folder.filePath(sheetFileName(i + 1, page.label)),
-                                 QByteArray::fromStdString(svg(page.drawing, page.label)));
+            outputs.emplace_back(
+                folder.filePath(sheetFileName(i + 1, page.label.english())),
+                QByteArray::fromStdString(svg(page.drawing, page.label.english())));
         }
     }
     return outputs;

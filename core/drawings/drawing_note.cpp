@@ -23,17 +23,19 @@ bool showsApproximate(const std::vector<Mark>& marks) {
     });
 }
 
-std::string unitLine(LengthStyle style, double paperScale) {
-    std::string line =
-        style.unit == Unit::Inch ? "Dimensions in inches" : "Dimensions in millimetres";
-    if (const std::string scale = scaleName(paperScale); !scale.empty())
-        line += ", scale " + scale;
-    return line;
+Phrase unitLine(LengthStyle style, double paperScale) {
+    const bool isInches = style.unit == Unit::Inch;
+    const std::string scale = scaleName(paperScale);
+    if (scale.empty())
+        return isInches ? text("Dimensions in inches") : text("Dimensions in millimetres");
+    return isInches ? phrase("Dimensions in inches, scale %1", scale)
+                    : phrase("Dimensions in millimetres, scale %1", scale);
 }
 
-std::string approximateLine(LengthStyle style) {
-    return "≈ nearest " + (style.unit == Unit::Inch ? "1/" + std::to_string(style.denominator)
-                                                    : std::string("0.1"));
+Phrase withApproximate(Phrase line, LengthStyle style) {
+    return phrase("%1; ≈ nearest %2", std::move(line),
+                  style.unit == Unit::Inch ? "1/" + std::to_string(style.denominator)
+                                           : withMark("0.1", style.mark));
 }
 
 } // namespace
@@ -49,27 +51,27 @@ std::string scaleName(double paperScale) {
     return {};
 }
 
-void drawNote(Sketch& sketch, const DrawingNote& note, LengthStyle style) {
+void drawNote(Sketch& sketch, const DrawingNote& note, LengthStyle style,
+              const Language& language) {
     const BoxMm drawn = extentOf({sketch.marks(), {}, sketch.paperScale()});
     if (drawn.isEmpty())
         return;
     PointMm at = drawn.min() - PointMm(0, sketch.forPaper(fromDrawing));
-    const auto write = [&](const std::string& words, double height) {
-        sketch.text(Layer::Note, {at, words, height, Anchor::Start, 0}, {{}, {}, "note"});
+    const auto write = [&](const Phrase& words, double height) {
+        sketch.text(Layer::Note, {at, told(words, language), height, Anchor::Start, 0},
+                    {{}, {}, "note"});
     };
     const bool isApproximate = showsApproximate(sketch.marks());
     if (!note.title.empty()) {
         write(note.title, titleHeight);
         at.y() -= sketch.forPaper(linePitch + 0.5);
     }
-    for (const std::string& line : note.lines) {
+    for (const Phrase& line : note.lines) {
         write(line, lineHeight);
         at.y() -= sketch.forPaper(linePitch);
     }
-    std::string last = unitLine(style, sketch.paperScale());
-    if (isApproximate)
-        last += "; " + approximateLine(style);
-    write(last, lineHeight);
+    const Phrase last = unitLine(style, sketch.paperScale());
+    write(isApproximate ? withApproximate(last, style) : last, lineHeight);
 }
 
 } // namespace frontwright

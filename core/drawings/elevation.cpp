@@ -28,8 +28,8 @@ Drawing elevation(const Project& project, const Plan& plan, const ElevationOptio
             sketch.add(mark);
         DrawingNote note{project.title, {}};
         if (dimensions.leftOut > 0)
-            note.lines.emplace_back("Not all dimensions fit at this scale");
-        drawNote(sketch, note, options.style);
+            note.lines.emplace_back(text("Not all dimensions fit at this scale"));
+        drawNote(sketch, note, options.style, options.language);
     }
     return std::move(sketch).finished(margin);
 }

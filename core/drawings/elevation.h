@@ -2,6 +2,7 @@
 
 #include "core/drawings/drawing.h"
 #include "core/edits/placed_part.h"
+#include "core/words/language.h"
 
 namespace frontwright {
 
@@ -9,6 +10,7 @@ enum class Shown : std::uint8_t { No, Yes };
 
 struct ElevationOptions {
     LengthStyle style;
+    Language language;       ///< of its words
     double paperScale = 0.1; ///< paper mm per mm of case
     Shown dimensions = Shown::Yes;
     Shown holes = Shown::Yes;  ///< mounting screws, handles' holes

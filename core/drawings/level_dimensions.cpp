@@ -15,12 +15,12 @@ public:
         : m_subject(subject),
           m_breaks(breaks) {}
 
-    [[nodiscard]] Measured between(Length a, Length b, std::string_view words,
+    [[nodiscard]] Measured between(Length a, Length b, Text pattern,
                                    std::optional<Quantity> quantity) const {
         const Length low = least(a, b), high = greatest(a, b);
         return {at(low), at(high),
-                std::string(words) + " " + shownBare(high - low, m_subject.options.style), quantity,
-                Part{m_subject.front.opening, std::nullopt, std::string(words)}};
+                m_subject.say({pattern, {shownBare(high - low, m_subject.options.style)}}),
+                quantity, Part{m_subject.front.opening, std::nullopt, partName(pattern)}};
     }
     /// Where it is drawn.
     [[nodiscard]] double at(Length x) const { return m_breaks.placed(x.inMillimetres()); }
@@ -45,19 +45,20 @@ void layFront(DimensionRows& rows, const SectionSubject& subject, const LongBrea
         const Length overlay = front.overlay[side], gap = front.neighbours[side].gap;
         if (overlay > Length())
             ends.push_back(measure.between(
-                edge, isLeft ? overlay : width - overlay, "overlay",
+                edge, isLeft ? overlay : width - overlay, text("overlay %1"),
                 measure.ofFront(isLeft ? QuantityKind::OverlayLeft : QuantityKind::OverlayRight)));
         if (front.neighbours[side].front || front.fit[side] == Fit::Inset)
             ends.push_back(measure.between(
-                edge, isLeft ? edge - gap : edge + gap, gap < Length() ? "overlap" : "gap",
+                edge, isLeft ? edge - gap : edge + gap,
+                gap < Length() ? text("overlap %1") : text("gap %1"),
                 measure.ofFront(isLeft ? QuantityKind::GapLeft : QuantityKind::GapRight)));
     }
     rows.addChain(std::move(ends));
     if (front.hardware && !front.hardware->holes.empty())
-        rows.addChain({measure.between({}, front.hardware->holes.front().x, "handle at",
+        rows.addChain({measure.between({}, front.hardware->holes.front().x, text("handle at %1"),
                                        measure.ofFront(QuantityKind::HandleX))});
-    rows.addOverall(
-        measure.between({}, width, "front width", measure.ofFront(QuantityKind::FrontWidth)));
+    rows.addOverall(measure.between({}, width, text("front width %1"),
+                                    measure.ofFront(QuantityKind::FrontWidth)));
 }
 
 /// Inside the box: clearances at its sides, holes from its left, access, the whole width.
@@ -75,22 +76,24 @@ void layBox(DimensionRows& rows, const SectionSubject& subject, const LongBreak&
         rows.keepClear(measure.at(left + hole->at.x));
     std::vector<Measured> clearances;
     if (!(left - openingLeft).isZero())
-        clearances.push_back(measure.between(openingLeft, left, "side clearance", std::nullopt));
+        clearances.push_back(
+            measure.between(openingLeft, left, text("side clearance %1"), std::nullopt));
     if (!(openingRight - right).isZero())
-        clearances.push_back(measure.between(right, openingRight, "side clearance", std::nullopt));
+        clearances.push_back(
+            measure.between(right, openingRight, text("side clearance %1"), std::nullopt));
     rows.addChain(std::move(clearances));
     if (const MountingHole* hole = subject.hole())
         rows.addChain(
-            {measure.between(left, left + hole->at.x, "hole at",
+            {measure.between(left, left + hole->at.x, text("hole at %1"),
                              measure.ofFront(QuantityKind::HoleX, subject.options.mountingHole))});
     if (front.hardware && front.hardware->chosen == MountingWay::FrontAccessHole &&
         !boltAxes(subject, *front.hardware).empty()) {
         const Length x = front.hardware->holes.front().x;
         const Length r = front.hardware->accessDiameter.half();
-        rows.addChain({measure.between(x - r, x + r, "access hole", std::nullopt)});
+        rows.addChain({measure.between(x - r, x + r, text("access hole %1"), std::nullopt)});
     }
-    rows.addOverall(
-        measure.between(left, right, "box width", measure.ofFront(QuantityKind::BoxWidth)));
+    rows.addOverall(measure.between(left, right, text("box width %1"),
+                                    measure.ofFront(QuantityKind::BoxWidth)));
 }
 
 } // namespace

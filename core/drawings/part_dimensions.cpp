@@ -14,18 +14,23 @@ namespace {
 /// is what is looked at.
 constexpr double firstRow = 5;
 
-std::string wordFor(PartDistance::To to) {
+/// What is measured to: its stable name, and the words with the distance.
+struct Target {
+    const char* name;
+    Text pattern;
+};
+Target targetOf(PartDistance::To to) {
     switch (to) {
     case PartDistance::To::FrontEdge:
-        return "front";
+        return {"front", text("front %1")};
     case PartDistance::To::BoxWall:
-        return "wall";
+        return {"wall", text("wall %1")};
     case PartDistance::To::Bottom:
-        return "bottom";
+        return {"bottom", text("bottom %1")};
     case PartDistance::To::Hole:
         break;
     }
-    return "hole";
+    return {"hole", text("hole %1")};
 }
 
 /// What a distance to the wall's left or lower edge is called in the plan, so that it can be typed.
@@ -80,11 +85,12 @@ private:
         const double end =
             isAcross ? distance.end.x.inMillimetres() : distance.end.y.inMillimetres();
         const double own = isAcross ? m_centre.x() : m_centre.y();
-        const std::string word = wordFor(distance.to);
-        return {std::min(own, end), std::max(own, end),
-                word + " " + shownBare(distance.length.magnitude(), m_options.style),
+        const Target target = targetOf(distance.to);
+        const Phrase words(target.pattern,
+                           {shownBare(distance.length.magnitude(), m_options.style)});
+        return {std::min(own, end), std::max(own, end), told(words, m_options.language),
                 quantityOf(m_plan, m_part, distance),
-                Part{m_part.opening, std::nullopt, "distance to " + word}};
+                Part{m_part.opening, std::nullopt, std::string("distance to ") + target.name}};
     }
     void lay(DimensionRows& rows, Side low, Side high) const {
         const std::vector<PartDistance> distances = distancesOf(m_plan, m_part);

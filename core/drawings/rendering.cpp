@@ -145,11 +145,9 @@ Drawing caseRendering(const RenderingSubject& subject) {
     } else {
         sketch.wash(cornersOf(outline), lit(boardTone(frameWood(subject, 0)), frameLight), part);
         const PointMm below = outline.min() - PointMm(0, sketch.forPaper(6));
-        sketch.text(Layer::Note,
-                    {below,
-                     "Reveals ×" + std::to_string(static_cast<int>(subject.places.reveals)) +
-                         ", not to scale",
-                     2.5, Anchor::Start, 0},
+        const Phrase words = phrase("Reveals ×%1, not to scale",
+                                    std::to_string(static_cast<int>(subject.places.reveals)));
+        sketch.text(Layer::Note, {below, told(words, subject.language), 2.5, Anchor::Start, 0},
                     {{}, {}, "note"});
     }
     auto edge = cornersOf(outline);

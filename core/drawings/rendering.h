@@ -2,6 +2,7 @@
 
 #include "core/drawings/drawing.h"
 #include "core/plan/exaggerated.h"
+#include "core/words/language.h"
 
 namespace frontwright {
 
@@ -12,6 +13,7 @@ struct RenderingSubject {
     const Plan& plan;
     const FrontPlaces& places; ///< placesAsPlanned or placesExaggerated of that plan
     double paperScale = 0.1;   ///< detail that is too fine on paper is left out
+    Language language = {};    ///< of its words
 };
 
 /// How much wider reveals are drawn where they are to be compared.

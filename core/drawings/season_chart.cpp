@@ -16,6 +16,7 @@ namespace frontwright {
 namespace {
 
 constexpr double margin = 2, letters = 2.5, tick = 1.2, pointRadius = 1.3;
+constexpr double besideLine = 0.8;               // from an upright line to its words
 constexpr int stepOfCurve = 2, stepOfScale = 20; // per cent of humidity
 const Part noPart;
 
@@ -85,8 +86,9 @@ private:
         return gap ? std::optional(gap->inMillimetres()) : std::nullopt;
     }
 
-    void text(PointMm at, std::string words, Anchor anchor) {
-        m_sketch.text(Layer::Note, {at, std::move(words), letters, anchor, 0}, noPart);
+    void write(PointMm at, const Phrase& words, Anchor anchor) {
+        m_sketch.text(Layer::Note, {at, told(words, m_options.language), letters, anchor, 0},
+                      noPart);
     }
 
     void drawFrame() {
@@ -96,12 +98,14 @@ private:
         for (int humidity = 0; humidity <= 100; humidity += stepOfScale) {
             const double x = m_scale.x(humidity);
             m_sketch.line(Layer::Dimension, {x, 0}, {x, -tick}, noPart);
-            text({x, -tick - 1.5 * letters}, humidity == 100 ? "100 %" : std::to_string(humidity),
-                 Anchor::Middle);
+            write({x, -tick - 1.5 * letters},
+                  std::to_string(humidity) + (humidity == 100 ? " %" : ""), Anchor::Middle);
         }
-        text({w / 2, -tick - 3.2 * letters}, "relative humidity at " + shown(m_temperature),
-             Anchor::Middle);
-        text({0, h + letters}, "smallest gap", Anchor::Start);
+        write(
+            {w / 2, -tick - 3.2 * letters},
+            phrase("relative humidity at %1", withMark(shown(m_temperature), m_options.style.mark)),
+            Anchor::Middle);
+        write({0, h + letters}, text("smallest gap"), Anchor::Start);
     }
 
     void drawLevel(double gap, const std::string& label, Layer layer) {
@@ -110,7 +114,7 @@ private:
         // The least gap is often near nothing: its figure keeps clear of that one.
         const double base = m_scale.y(0) - letters / 2;
         const double at = gap > 0 ? std::max(y - letters / 2, base + 1.5 * letters) : base;
-        text({-tick, at}, label, Anchor::End);
+        write({-tick, at}, label, Anchor::End);
     }
 
     /// The room's driest and wettest, as what air at today's temperature would do the same.
@@ -118,17 +122,21 @@ private:
         const auto& air = *m_project.air;
         struct Named {
             const AirState& state;
-            const char* name;
+            Text name;
             Anchor anchor;
         };
-        for (const Named& end : {Named{air.driest, "driest ", Anchor::End},
-                                 Named{air.wettest, " wettest", Anchor::Start}}) {
+        for (const Named& end : {Named{air.driest, text("driest"), Anchor::End},
+                                 Named{air.wettest, text("wettest"), Anchor::Start}}) {
             const double x = m_scale.x(humidityOf(end.state, m_temperature));
             m_sketch.line(Layer::BoxEdge, {x, 0}, {x, m_options.height}, noPart);
-            text({x, m_options.height - letters}, end.name,
-                 x < 15                     ? Anchor::Start
-                 : x > m_options.width - 18 ? Anchor::End
-                                            : end.anchor);
+            const double words =
+                textWidth(told(end.name, m_options.language), letters) + besideLine;
+            const Anchor anchor = x < words                     ? Anchor::Start
+                                  : x > m_options.width - words ? Anchor::End
+                                                                : end.anchor;
+            write({x + (anchor == Anchor::Start ? besideLine : -besideLine),
+                   m_options.height - letters},
+                  end.name, anchor);
         }
     }
 
@@ -145,7 +153,9 @@ private:
         const PointMm at = m_scale.at({humidity, gap});
         m_sketch.circle(Layer::Hole, at, pointRadius, noPart);
         m_sketch.circle(Layer::Hole, at, pointRadius / 3, noPart);
-        labelToday(at, "today " + shown(Length::nearestToMillimetres(gap), m_options.style));
+        const Phrase words =
+            phrase("today %1", shown(Length::nearestToMillimetres(gap), m_options.style));
+        labelToday(at, told(words, m_options.language));
     }
 
     /// Below the point or above it, on the side where there is more room, where it meets the fewest
@@ -169,9 +179,9 @@ private:
         m_sketch.text(Layer::Note, std::move(best), noPart);
     }
     /// A time of the year's line is the least in the way.
-    [[nodiscard]] int linesMet(const TextMark& text) const {
+    [[nodiscard]] int linesMet(const TextMark& label) const {
         constexpr int inTheWay = 10;
-        const BoxMm own = textBox(text, 1);
+        const BoxMm own = textBox(label, 1);
         const BoxMm room(PointMm(0, 0), PointMm(m_options.width, m_options.height));
         int met = room.contains(own) ? 0 : 2 * inTheWay;
         const auto meets = [&](const PointMm& a, const PointMm& b) {

@@ -2,6 +2,7 @@
 
 #include "core/drawings/drawing.h"
 #include "core/wood/air.h"
+#include "core/words/language.h"
 
 #include <optional>
 
@@ -9,6 +10,7 @@ namespace frontwright {
 
 struct SeasonChartOptions {
     LengthStyle style;
+    Language language;  ///< of its words
     double width = 100; ///< of the plot, mm on paper
     double height = 50;
     AirState today; ///< where the point is; a meter's reading counts as air of 20 °C

@@ -10,49 +10,55 @@ namespace {
 
 constexpr double margin = 5; // of paper, round the whole drawing
 
-std::string wayWords(MountingWay way) {
+Text wayWords(MountingWay way) {
     switch (way) {
     case MountingWay::ThroughWall:
-        return "through wall and front";
+        return text("through wall and front");
     case MountingWay::FrontCounterbore:
-        return "in the front only, head in a counterbore";
+        return text("in the front only, head in a counterbore");
     case MountingWay::FrontAccessHole:
         break;
     }
-    return "in the front only, reached through an access hole";
+    return text("in the front only, reached through an access hole");
 }
 
-std::string screwLine(const SectionSubject& subject) {
+Phrase screwLine(const SectionSubject& subject) {
     const MountingPlan& mounting = subject.front.mounting;
     const LengthStyle style = subject.options.style;
-    std::string line = mounting.screw->name;
-    if (mounting.length)
-        line += " × " + shown(*mounting.length, style);
-    else
-        line += ": no stocked length fits";
-    return line + "; clearance hole " + shown(mounting.clearanceHole, style) + ", pilot hole " +
-           shown(mounting.pilotHole, style);
+    const Phrase screw = nameFromData(mounting.screw->name);
+    const std::string clearance = shown(mounting.clearanceHole, style);
+    const std::string pilot = shown(mounting.pilotHole, style);
+    if (!mounting.length)
+        return phrase("%1: no stocked length fits; clearance hole %2, pilot hole %3", screw,
+                      clearance, pilot);
+    return phrase("%1 × %2; clearance hole %3, pilot hole %4", screw,
+                  shown(*mounting.length, style), clearance, pilot);
 }
 
-std::string boltLine(const SectionSubject& subject, const HardwarePlan& hardware) {
+Phrase boltLine(const SectionSubject& subject, const HardwarePlan& hardware) {
     const WayPlan& way = hardware.chosenWay();
     const LengthStyle style = subject.options.style;
-    std::string line = hardware.bolt->name;
-    if (way.length)
-        line += " × " + shown(*way.length, style);
-    else
-        line += ": no stocked length fits, drawn " + shown(way.leastLength, style) + " long";
-    return line + ", " + wayWords(way.way);
+    const Phrase bolt = nameFromData(hardware.bolt->name);
+    if (!way.length)
+        return phrase("%1: no stocked length fits, drawn %2 long, %3", bolt,
+                      shown(way.leastLength, style), wayWords(way.way));
+    return phrase("%1 × %2, %3", bolt, shown(*way.length, style), wayWords(way.way));
+}
+
+Phrase titleOf(const SectionSubject& subject) {
+    const std::string front = label(subject.project, subject.front);
+    if (subject.hole() == nullptr)
+        return subject.isLevel() ? phrase("%1, level section", front)
+                                 : phrase("%1, section", front);
+    const std::string screw = std::to_string(subject.options.mountingHole + 1);
+    return subject.isLevel() ? phrase("%1, level section through screw %2", front, screw)
+                             : phrase("%1, section through screw %2", front, screw);
 }
 
 DrawingNote noteOf(const SectionSubject& subject) {
-    DrawingNote note;
-    note.title = label(subject.project, subject.front) +
-                 (subject.isLevel() ? ", level section" : ", section");
-    if (subject.hole() != nullptr) {
-        note.title += " through screw " + std::to_string(subject.options.mountingHole + 1);
+    DrawingNote note{titleOf(subject), {}};
+    if (subject.hole() != nullptr)
         note.lines.push_back(screwLine(subject));
-    }
     if (subject.front.hardware)
         note.lines.push_back(boltLine(subject, *subject.front.hardware));
     return note;
@@ -115,7 +121,7 @@ Drawing frontSection(const Project& project, const Plan& plan, std::uint32_t fro
     drawFasteners(sketch, subject);
     drawSectionDimensions(sketch, subject);
     if (options.notes == SectionNotes::Below)
-        drawNote(sketch, noteOf(subject), options.style);
+        drawNote(sketch, noteOf(subject), options.style, options.language);
     return std::move(sketch).finished(margin);
 }
 
@@ -137,7 +143,7 @@ Drawing levelSection(const Project& project, const Plan& plan, std::uint32_t fro
         sketch.add(std::move(mark));
     drawLevelDimensions(sketch, subject, breaks);
     if (options.notes == SectionNotes::Below)
-        drawNote(sketch, noteOf(subject), options.style);
+        drawNote(sketch, noteOf(subject), options.style, options.language);
     return sketch.finished(margin);
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/drawings/drawing.h"
+#include "core/words/language.h"
 
 namespace frontwright {
 
@@ -25,6 +26,7 @@ struct SectionOptions {
     /// The level section only: laid through that hole of the handle instead of through a screw.
     std::optional<std::uint32_t> handleHole = std::nullopt;
     LongStretches longStretches = LongStretches::Drawn;
+    Language language = {}; ///< of its words
 };
 Drawing frontSection(const Project&, const Plan&, std::uint32_t front, const SectionOptions&);
 

@@ -14,11 +14,11 @@ public:
     explicit Measurer(const SectionSubject& subject) : m_subject(subject) {}
 
     /// Between two places in either order. `size` is the plan's exact value.
-    [[nodiscard]] Measured between(double a, double b, std::string_view words, Length size,
+    [[nodiscard]] Measured between(double a, double b, Text pattern, Length size,
                                    std::optional<Quantity> quantity) const {
         return {std::min(a, b), std::max(a, b),
-                std::string(words) + " " + shownBare(size.magnitude(), m_subject.options.style),
-                quantity, Part{m_subject.front.opening, std::nullopt, std::string(words)}};
+                m_subject.say({pattern, {shownBare(size.magnitude(), m_subject.options.style)}}),
+                quantity, Part{m_subject.front.opening, std::nullopt, partName(pattern)}};
     }
     [[nodiscard]] Quantity ofFront(QuantityKind kind, std::uint32_t index = 0) const {
         return {kind, m_subject.frontIndex, index};
@@ -29,6 +29,10 @@ private:
 };
 } // namespace
 
+std::string partName(Text pattern) {
+    return std::string(pattern.english.substr(0, pattern.english.find(" %1")));
+}
+
 /// The order puts what ends farther right nearer to the
 /// drawing, so that no extension line runs through a text.
 void layScrew(DimensionRows& rows, const SectionSubject& subject) {
@@ -37,32 +41,34 @@ void layScrew(DimensionRows& rows, const SectionSubject& subject) {
     const MountingPlan& mounting = subject.front.mounting;
     const double face = -subject.thickness();
     rows.keepClear(face);
-    rows.addChain({measure.between(0, subject.wall(), "wall", subject.front.box.wallThickness,
-                                   std::nullopt)});
+    rows.addChain({measure.between(0, subject.wall(), text("wall %1"),
+                                   subject.front.box.wallThickness, std::nullopt)});
     const auto reach = hole != nullptr ? screwReach(subject, *hole) : std::nullopt;
     if (hole != nullptr) {
         const Length neck = mounting.wall - mounting.recess;
         const Length web = neck - mounting.screw->headHeight;
         if (mounting.recess > Length{})
-            rows.addChain({measure.between(neck.inMillimetres(), subject.wall(), "recess",
+            rows.addChain({measure.between(neck.inMillimetres(), subject.wall(), text("recess %1"),
                                            mounting.recess, std::nullopt)});
         if (web > Length{})
-            rows.addChain({measure.between(0, web.inMillimetres(), "web", web, std::nullopt)});
+            rows.addChain(
+                {measure.between(0, web.inMillimetres(), text("web %1"), web, std::nullopt)});
     }
     if (reach) {
         const std::uint32_t i = subject.options.mountingHole;
         const double local = -hole->thickness.inMillimetres();
         const bool isThrough = hole->tipCover < Length{};
-        rows.addChain({measure.between(reach->head, reach->tip, "screw length", *mounting.length,
-                                       measure.ofFront(QuantityKind::ScrewLength))});
         rows.addChain(
-            {measure.between(reach->tip, local, isThrough ? "through by" : "tip cover",
-                             hole->tipCover, measure.ofFront(QuantityKind::ScrewTipCover, i))});
+            {measure.between(reach->head, reach->tip, text("screw length %1"), *mounting.length,
+                             measure.ofFront(QuantityKind::ScrewLength))});
+        rows.addChain({measure.between(
+            reach->tip, local, isThrough ? text("through by %1") : text("tip cover %1"),
+            hole->tipCover, measure.ofFront(QuantityKind::ScrewTipCover, i))});
         if (hole->penetration > Length{})
-            rows.addChain({measure.between(0, reach->tip, "drill depth", hole->penetration,
+            rows.addChain({measure.between(0, reach->tip, text("drill depth %1"), hole->penetration,
                                            measure.ofFront(QuantityKind::ScrewPenetration, i))});
     }
-    rows.addChain({measure.between(face, 0, "thickness", subject.front.thickness,
+    rows.addChain({measure.between(face, 0, text("thickness %1"), subject.front.thickness,
                                    measure.ofFront(QuantityKind::FrontThickness))});
 }
 
@@ -72,19 +78,21 @@ void layBolt(DimensionRows& rows, const SectionSubject& subject, const HardwareP
     const BoltReach reach = boltReach(subject, hardware);
     const auto index = static_cast<std::uint32_t>(hardware.chosen);
     if (!way.counterbore.isZero())
-        rows.addChain({measure.between(reach.underHead, reach.bored, "counterbore", way.counterbore,
-                                       measure.ofFront(QuantityKind::Counterbore, index))});
-    rows.addChain({measure.between(-subject.thickness(), reach.underHead, "grip", way.grip,
+        rows.addChain(
+            {measure.between(reach.underHead, reach.bored, text("counterbore %1"), way.counterbore,
+                             measure.ofFront(QuantityKind::Counterbore, index))});
+    rows.addChain({measure.between(-subject.thickness(), reach.underHead, text("grip %1"), way.grip,
                                    measure.ofFront(QuantityKind::BoltGrip, index))});
     if (way.length)
-        rows.addChain({measure.between(reach.end, reach.underHead, "bolt length", *way.length,
-                                       measure.ofFront(QuantityKind::BoltLength, index))});
+        rows.addChain(
+            {measure.between(reach.end, reach.underHead, text("bolt length %1"), *way.length,
+                             measure.ofFront(QuantityKind::BoltLength, index))});
     if (hardware.chosen == MountingWay::FrontAccessHole) {
         const Length reached =
             subject.front.box.wallThickness + way.counterbore - hardware.bolt->headHeight;
         if (reached > Length{})
-            rows.addChain({measure.between(reach.headTop, subject.wall(), "driver reaches in",
-                                           reached, std::nullopt)});
+            rows.addChain({measure.between(reach.headTop, subject.wall(),
+                                           text("driver reaches in %1"), reached, std::nullopt)});
     }
 }
 
@@ -100,12 +108,12 @@ void layFrontHeights(DimensionRows& rows, const SectionSubject& subject) {
     rows.keepClear(height);
     std::vector<Measured> overlays;
     if (front.overlay.bottom > Length{})
-        overlays.push_back(measure.between(0, front.overlay.bottom.inMillimetres(), "overlay",
-                                           front.overlay.bottom,
+        overlays.push_back(measure.between(0, front.overlay.bottom.inMillimetres(),
+                                           text("overlay %1"), front.overlay.bottom,
                                            measure.ofFront(QuantityKind::OverlayBottom)));
     if (front.overlay.top > Length{})
         overlays.push_back(measure.between(height - front.overlay.top.inMillimetres(), height,
-                                           "overlay", front.overlay.top,
+                                           text("overlay %1"), front.overlay.top,
                                            measure.ofFront(QuantityKind::OverlayTop)));
     for (const Side side : {Side::Bottom, Side::Top})
         if (const Neighbour& next = front.neighbours[side];
@@ -114,17 +122,17 @@ void layFrontHeights(DimensionRows& rows, const SectionSubject& subject) {
             const double gap = next.gap.inMillimetres();
             overlays.push_back(
                 measure.between(edge, side == Side::Top ? edge + gap : edge - gap,
-                                next.gap < Length{} ? "overlap" : "gap", next.gap,
+                                next.gap < Length{} ? text("overlap %1") : text("gap %1"), next.gap,
                                 measure.ofFront(side == Side::Top ? QuantityKind::GapTop
                                                                   : QuantityKind::GapBottom)));
         }
     rows.addChain(std::move(overlays));
     if (front.hardware && !front.hardware->holes.empty()) {
         const Length y = front.hardware->holes.front().y;
-        rows.addChain({measure.between(0, y.inMillimetres(), "handle at", y,
+        rows.addChain({measure.between(0, y.inMillimetres(), text("handle at %1"), y,
                                        measure.ofFront(QuantityKind::HandleY))});
     }
-    rows.addOverall(measure.between(0, height, "front height", front.rect.height(),
+    rows.addOverall(measure.between(0, height, text("front height %1"), front.rect.height(),
                                     measure.ofFront(QuantityKind::FrontHeight)));
 }
 
@@ -136,12 +144,12 @@ void layBoxHeights(DimensionRows& rows, const SectionSubject& subject) {
     const double top = foot + box.height.inMillimetres();
     rows.keepClear(top);
     if (const MountingHole* hole = subject.hole())
-        rows.addChain(
-            {measure.between(foot, foot + hole->at.y.inMillimetres(), "hole at", hole->at.y,
-                             measure.ofFront(QuantityKind::HoleY, subject.options.mountingHole))});
-    rows.addChain({measure.between(foot, foot + box.bottomTop.inMillimetres(), "bottom at",
+        rows.addChain({measure.between(
+            foot, foot + hole->at.y.inMillimetres(), text("hole at %1"), hole->at.y,
+            measure.ofFront(QuantityKind::HoleY, subject.options.mountingHole))});
+    rows.addChain({measure.between(foot, foot + box.bottomTop.inMillimetres(), text("bottom at %1"),
                                    box.bottomTop, measure.ofFront(QuantityKind::BottomTop))});
-    rows.addOverall(measure.between(foot, top, "box height", box.height,
+    rows.addOverall(measure.between(foot, top, text("box height %1"), box.height,
                                     measure.ofFront(QuantityKind::BoxHeight)));
 }
 

@@ -48,6 +48,10 @@ struct SectionSubject {
     [[nodiscard]] Length cutAt() const;
     /// How far the handle stands out from the show face; 0 where there is none.
     [[nodiscard]] double handleProjection() const;
+    /// As the section's words are told.
+    [[nodiscard]] std::string say(const Phrase& words) const {
+        return told(words, options.language);
+    }
 };
 
 /// A screw or a bolt seen from the side: not cut, so it hides what is behind it.
@@ -105,6 +109,9 @@ void layBolt(DimensionRows&, const SectionSubject&, const HardwarePlan&);
 
 /// Places along the front of the handle's holes that are drawn, each once.
 std::vector<double> boltAxes(const SectionSubject&, const HardwarePlan&);
+
+/// The stable name of what that pattern tells: "overlay" for "overlay %1".
+std::string partName(Text pattern);
 
 // The fasteners' places along x, for what is drawn and what is dimensioned.
 

@@ -26,24 +26,25 @@ struct Laying {
 
 std::optional<Error> unusable(const SheetOptions& options) {
     if (options.margin < leastMargin)
-        return Error{"margin", "a margin under 6.5 mm loses marks at the paper's edge",
-                     "use 6.5 mm or more"};
+        return Error{text("margin"), text("a margin under 6.5 mm loses marks at the paper's edge"),
+                     text("use 6.5 mm or more")};
     if (options.overlap < Length{})
-        return Error{"overlap", "an overlap can't be negative", "use 0 for a butt joint"};
+        return Error{text("overlap"), text("an overlap can't be negative"),
+                     text("use 0 for a butt joint")};
     if (options.paper.width <= Length{} || options.paper.height < Length{})
-        return Error{"paper", "the paper has no size", "choose a paper"};
+        return Error{text("paper"), text("the paper has no size"), text("choose a paper")};
     return std::nullopt;
 }
 
 Result<PageLayout> layoutFor(const Laying& laying, Spread spread, double map) {
     const std::string tile = spread == Spread::OnePage ? "" : widestTile;
-    const std::string title = pageLabel(laying.part, tile, widestNumber, widestNumber);
+    const Phrase title = pageLabel(laying.part, tile, widestNumber, widestNumber);
     const ScaleFactors factors = factorsOf(laying.options, laying.orientation);
     return layOut(
         {beforeCorrection(laying.options.paper, laying.orientation, factors), laying.orientation,
          laying.options.margin.inMillimetres(), laying.project.style.unit, spread, map,
          pageWords(laying.project, laying.part, laying.options, laying.orientation, title),
-         laying.part.drawing.extent.sizes(), laying.legend});
+         laying.part.drawing.extent.sizes(), laying.legend, laying.options.language});
 }
 
 bool fits(const BoxMm& part, const BoxMm& room) {
@@ -68,8 +69,8 @@ Result<Arranged> tiled(const Laying& laying, double map) {
     const PointMm room = layout.value().drawing.sizes();
     const double overlap = laying.options.overlap.inMillimetres();
     if (room.minCoeff() < 3 * overlap)
-        return Error{"overlap", "the tiles would be mostly overlap",
-                     "use a larger paper or a smaller overlap"};
+        return Error{text("overlap"), text("the tiles would be mostly overlap"),
+                     text("use a larger paper or a smaller overlap")};
     Arranged result{
         &laying.part, laying.orientation, layout.value(), tilingOf(laying.part, room, overlap), {}};
     for (const Tile& one : result.tiling.tiles)
@@ -99,12 +100,15 @@ Result<Arranged> laid(Laying laying) {
 }
 
 /// "corrected for Printer: × 1.0042 across, × 0.9983 up"
-std::string correctionWords(const SheetOptions& options, Orientation orientation) {
+Phrase correctionWords(const SheetOptions& options, Orientation orientation) {
     const ScaleFactors factors = factorsOf(options, orientation);
     if (factors.areNone())
-        return "not corrected";
-    return "corrected" + (options.printer.empty() ? "" : " for " + options.printer) + ": \u00d7 " +
-           factorText(factors.across) + " across, \u00d7 " + factorText(factors.up) + " up";
+        return text("not corrected");
+    const DecimalMark mark = options.language.decimalMark();
+    const std::string across = factorText(factors.across, mark), up = factorText(factors.up, mark);
+    return options.printer.empty()
+               ? phrase("corrected: × %1 across, × %2 up", across, up)
+               : phrase("corrected for %1: × %2 across, × %3 up", options.printer, across, up);
 }
 
 /// Lies as the options say, or as it takes the fewest pages.
@@ -141,34 +145,35 @@ Result<std::vector<Arranged>> arranged(const Project& project, std::span<const T
 }
 
 PageText pageWords(const Project& project, const Template& part, const SheetOptions& options,
-                   Orientation orientation, const std::string& title) {
-    PageText text;
-    text.title = title;
+                   Orientation orientation, const Phrase& title) {
+    const auto say = [&](const Phrase& phrase) { return told(phrase, options.language); };
+    PageText words;
+    words.title = say(title);
     const std::string& document =
         options.documentName.empty() ? project.title : options.documentName;
     std::string about;
     for (const std::string& word :
-         {document, options.revision, correctionWords(options, orientation)})
+         {document, options.revision, say(correctionWords(options, orientation))})
         if (!word.empty())
-            about += (about.empty() ? "" : " \u00b7 ") + word;
-    text.paragraphs.push_back(about);
-    text.paragraphs.push_back("Print at 100 % / Actual size, not Fit. " + part.face + "; " +
-                              part.up + ".");
+            about += (about.empty() ? "" : " · ") + word;
+    words.paragraphs.push_back(about);
+    words.paragraphs.push_back(
+        say(phrase("Print at 100 % / Actual size, not Fit. %1; %2.", part.face, part.up)));
     std::string parameters;
-    for (const std::string& line : part.parameters)
-        parameters += (parameters.empty() ? "" : " ") + line;
+    for (const Phrase& sentence : part.parameters)
+        parameters += (parameters.empty() ? "" : " ") + say(sentence);
     if (!parameters.empty())
-        text.paragraphs.push_back(parameters);
-    text.paragraphs.push_back(
-        "Test on scrap; measure the check bars before drilling; wear eye protection. Tool makers' "
-        "instructions and local codes come first.");
-    return text;
+        words.paragraphs.push_back(parameters);
+    words.paragraphs.push_back(
+        say(text("Test on scrap; measure the check bars before drilling; wear eye protection. Tool "
+                 "makers' instructions and local codes come first.")));
+    return words;
 }
 
-std::string pageLabel(const Template& part, const std::string& tile, const std::string& number,
-                      const std::string& count) {
-    return part.title + (tile.empty() ? "" : " \u00b7 tile " + tile) + " \u00b7 page " + number +
-           " of " + count;
+Phrase pageLabel(const Template& part, const std::string& tile, const std::string& number,
+                 const std::string& count) {
+    return tile.empty() ? phrase("%1 · page %2 of %3", part.title, number, count)
+                        : phrase("%1 · tile %2 · page %3 of %4", part.title, tile, number, count);
 }
 
 } // namespace frontwright

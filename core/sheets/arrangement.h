@@ -21,11 +21,12 @@ struct Arranged {
 Result<std::vector<Arranged>> arranged(const Project&, std::span<const Template>,
                                        const SheetOptions&);
 
-/// A page's words under that title, with what the pages of that orientation are corrected by.
+/// A page's words under that title, with what the pages of that orientation are corrected by, in
+/// the options' language.
 PageText pageWords(const Project&, const Template&, const SheetOptions&, Orientation,
-                   const std::string& title);
+                   const Phrase& title);
 /// "Front A2 · tile B1 · page 3 of 12"; `tile` may be empty.
-std::string pageLabel(const Template&, const std::string& tile, const std::string& number,
-                      const std::string& count);
+Phrase pageLabel(const Template&, const std::string& tile, const std::string& number,
+                 const std::string& count);
 
 } // namespace frontwright

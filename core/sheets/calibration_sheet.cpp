@@ -29,22 +29,35 @@ Paper sheetFor(const CalibrationRequest& request) {
     return paper;
 }
 
+constexpr Text title = text("Test page for measuring a printer");
+
+/// What is measured.
+Phrase setupWords(const CalibrationRequest& request) {
+    const bool isUpright = request.orientation == Orientation::Portrait;
+    const Phrase paper = nameOf(request.paper);
+    if (request.printer.empty())
+        return isUpright ? phrase("paper %1, upright.", paper)
+                         : phrase("paper %1, landscape.", paper);
+    return isUpright ? phrase("Printer %1, paper %2, upright.", request.printer, paper)
+                     : phrase("Printer %1, paper %2, landscape.", request.printer, paper);
+}
+
 PageText wordsFor(const CalibrationRequest& request) {
-    PageText text;
-    text.title = "Test page for measuring a printer";
-    text.paragraphs.push_back(
-        (request.printer.empty() ? "" : "Printer " + request.printer + ", ") + "paper " +
-        request.paper.name +
-        (request.orientation == Orientation::Portrait ? ", upright." : ", landscape."));
-    text.paragraphs.push_back(
-        request.factors.areNone()
-            ? "Print at 100 % / Actual size, not Fit. Nothing on this page is corrected."
-            : "Print at 100 % / Actual size, not Fit. Proof of the correction: \u00d7 " +
-                  factorText(request.factors.across) + " across, \u00d7 " +
-                  factorText(request.factors.up) + " up.");
-    text.paragraphs.push_back("Measure bar A and bar B with a steel rule, from outer tick to outer "
-                              "tick, as finely as you can read, and type both lengths.");
-    return text;
+    const DecimalMark mark = request.language.decimalMark();
+    PageText words;
+    words.title = told(title, request.language);
+    for (const Phrase& paragraph :
+         {setupWords(request),
+          request.factors.areNone()
+              ? text("Print at 100 % / Actual size, not Fit. Nothing on this page is corrected.")
+              : phrase("Print at 100 % / Actual size, not Fit. Proof of the correction: × %1 "
+                       "across, × %2 up.",
+                       factorText(request.factors.across, mark),
+                       factorText(request.factors.up, mark)),
+          Phrase(text("Measure bar A and bar B with a steel rule, from outer tick to outer tick, "
+                      "as finely as you can read, and type both lengths."))})
+        words.paragraphs.push_back(told(paragraph, request.language));
+    return words;
 }
 
 /// As long as `room` allows.
@@ -72,12 +85,14 @@ std::optional<PointMm> startOfBars(const BoxMm& room) {
 }
 
 /// 100 mm and 4 in both ways, from the lower left corner of `room`.
-void addUsualBars(Page& page, const BoxMm& room, const PointMm& start) {
+void addUsualBars(Page& page, const BoxMm& room, const PointMm& start, const Language& language) {
+    const BarsLaid across{BarDirection::Level, "across", language};
+    const BarsLaid up{BarDirection::Upright, "up", language};
     const std::array bars{CheckBar{metricBar, 10, "100 mm"}, CheckBar{inchBar, 25.4, "4 in"}};
     double away = firstBar;
     for (const CheckBar& bar : bars) {
-        drawBar(page, bar, room.min() + PointMm(start.x(), away), BarDirection::Level, "across");
-        drawBar(page, bar, room.min() + PointMm(away, start.y()), BarDirection::Upright, "up");
+        drawBar(page, bar, room.min() + PointMm(start.x(), away), across);
+        drawBar(page, bar, room.min() + PointMm(away, start.y()), up);
         away += barPitch;
     }
 }
@@ -98,23 +113,25 @@ Result<CalibrationSheet> calibrationSheet(const CalibrationRequest& request) {
     const BoxMm room(inside.min() + PointMm(inner, inner), inside.max());
     const std::optional<PointMm> start = room.isEmpty() ? std::nullopt : startOfBars(room);
     if (!start)
-        return Error{"paper", request.paper.name + " has no room for the bars to be measured",
-                     "use a larger paper or a smaller margin"};
+        return Error{text("paper"),
+                     phrase("%1 has no room for the bars to be measured", nameOf(request.paper)),
+                     text("use a larger paper or a smaller margin")};
     const PointMm corner = inside.min() + PointMm(barsCorner, barsCorner);
     const CheckBar across = longest(inside.max().x() - corner.x(), request.unit, "A");
     const CheckBar up = longest(inside.max().y() - corner.y(), request.unit, "B");
-    const PageText text = wordsFor(request);
     CalibrationSheet sheet;
     Page& page = sheet.page;
     page.width = inside.max().x() + inside.min().x();
     page.height = inside.max().y() + inside.min().y();
-    page.label = text.title;
+    page.label = title;
     page.drawing.extent = {PointMm(0, 0), PointMm(page.width, page.height)};
-    drawBar(page, across, {corner.x(), inside.min().y() + barFromEdge}, BarDirection::Level,
-            "across");
-    drawBar(page, up, {inside.min().x() + barFromEdge, corner.y()}, BarDirection::Upright, "up");
-    addUsualBars(page, room, *start);
-    for (TextMark& line : textLines(text, {room.min() + PointMm(inner, 0), room.max()}))
+    drawBar(page, across, {corner.x(), inside.min().y() + barFromEdge},
+            {BarDirection::Level, "across", request.language});
+    drawBar(page, up, {inside.min().x() + barFromEdge, corner.y()},
+            {BarDirection::Upright, "up", request.language});
+    addUsualBars(page, room, *start, request.language);
+    for (TextMark& line :
+         textLines(wordsFor(request), {room.min() + PointMm(inner, 0), room.max()}))
         page.drawing.marks.push_back({Layer::Note, std::move(line), {}});
     correct(page, request.factors);
     sheet.nominal = {Length::nearestToMillimetres(across.length),

@@ -11,6 +11,7 @@ struct CalibrationRequest {
     Unit unit = Unit::Millimetre; ///< of the bars to be measured
     ScaleFactors factors;         ///< none for the first print; those to be proved for the second
     std::string printer;
+    Language language = {};
 };
 
 /// A page with one long bar each way, as long as the page allows in whole centimetres or inches.

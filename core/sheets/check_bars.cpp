@@ -35,11 +35,11 @@ CheckBar longBar(double room, Unit unit) {
 /// Draws one bar along its direction; `textSide` is the unit vector towards its text.
 class BarPen {
 public:
-    BarPen(Page& page, BarDirection direction, std::string where)
+    BarPen(Page& page, const BarsLaid& laid)
         : m_page(page),
-          m_where(std::move(where)),
-          m_turned(direction == BarDirection::Level ? 0 : 90),
-          m_along(direction == BarDirection::Level ? PointMm(1, 0) : PointMm(0, 1)),
+          m_laid(laid),
+          m_turned(laid.direction == BarDirection::Level ? 0 : 90),
+          m_along(laid.direction == BarDirection::Level ? PointMm(1, 0) : PointMm(0, 1)),
           m_textSide(-m_along.y(), m_along.x()) {}
 
     void draw(const CheckBar& bar, const PointMm& from) {
@@ -49,11 +49,12 @@ public:
             tick(from + at * m_along, shortTick);
         end(bar, from, " / from");
         end(bar, to, " / to");
-        m_page.drawing.marks.push_back({Layer::CheckBar,
-                                        TextMark{(from + to) / 2 + textGap * m_textSide,
-                                                 bar.text + ": measure outer tick to outer tick",
-                                                 smallText, Anchor::Middle, m_turned},
-                                        {}});
+        const Phrase words = phrase("%1: measure outer tick to outer tick", bar.text);
+        m_page.drawing.marks.push_back(
+            {Layer::CheckBar,
+             TextMark{(from + to) / 2 + textGap * m_textSide, told(words, m_laid.language),
+                      smallText, Anchor::Middle, m_turned},
+             {}});
     }
 
 private:
@@ -65,11 +66,12 @@ private:
     }
     void end(const CheckBar& bar, const PointMm& at, const char* which) {
         tick(at, longTick);
-        m_page.marks.push_back({"check-bar", bar.text + " " + m_where + which, at.x(), at.y()});
+        m_page.marks.push_back(
+            {"check-bar", bar.text + " " + m_laid.where + which, at.x(), at.y()});
     }
 
     Page& m_page;
-    std::string m_where;
+    const BarsLaid& m_laid;
     double m_turned;
     PointMm m_along;
     PointMm m_textSide;
@@ -101,15 +103,13 @@ double barStripBreadth(std::size_t lines) {
     return linePitchOfBars * static_cast<double>(lines);
 }
 
-void drawBar(Page& page, const CheckBar& bar, const PointMm& from, BarDirection direction,
-             const std::string& where) {
-    BarPen(page, direction, where).draw(bar, from);
+void drawBar(Page& page, const CheckBar& bar, const PointMm& from, const BarsLaid& laid) {
+    BarPen(page, laid).draw(bar, from);
 }
 
-void drawBars(Page& page, const BoxMm& strip, BarDirection direction, Unit unit,
-              const std::string& where) {
-    const bool isLevel = direction == BarDirection::Level;
-    BarPen pen(page, direction, where);
+void drawBars(Page& page, const BoxMm& strip, const BarsLaid& laid, Unit unit) {
+    const bool isLevel = laid.direction == BarDirection::Level;
+    BarPen pen(page, laid);
     double across = barInLine;
     for (const auto& line : barLines(isLevel ? strip.sizes().x() : strip.sizes().y(), unit)) {
         double along = edge;

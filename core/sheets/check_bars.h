@@ -8,7 +8,7 @@ namespace frontwright {
 struct CheckBar {
     double length = 0;     ///< mm
     double tickEvery = 10; ///< mm between small ticks
-    std::string text;      ///< "100 mm"
+    std::string text;      ///< "100 mm", "A, 250 mm"
 };
 /// The two that every page carries, in both directions.
 inline constexpr double metricBar = 100;
@@ -24,13 +24,18 @@ std::vector<std::vector<CheckBar>> barLines(double room, Unit unit);
 double barStripBreadth(std::size_t lines);
 inline constexpr std::size_t mostBarLines = 3;
 
-/// Draws one bar from its left or lower end, and marks its ends.
-void drawBar(Page& page, const CheckBar&, const PointMm& from, BarDirection,
-             const std::string& where);
+/// How bars lie. `where` names their ends in the page's marks and tells strips of one direction
+/// apart: "across", "across, far end".
+struct BarsLaid {
+    BarDirection direction = BarDirection::Level;
+    std::string where;
+    Language language = {}; ///< of the words beside them
+};
 
-/// Draws the bars that fit in a strip, from its upper left corner, and marks their ends. `where`
-/// tells strips of one direction apart: "across", "across, far end".
-void drawBars(Page& page, const BoxMm& strip, BarDirection direction, Unit unit,
-              const std::string& where);
+/// Draws one bar from its left or lower end, and marks its ends.
+void drawBar(Page& page, const CheckBar&, const PointMm& from, const BarsLaid&);
+
+/// Draws the bars that fit in a strip, from its upper left corner, and marks their ends.
+void drawBars(Page& page, const BoxMm& strip, const BarsLaid&, Unit unit);
 
 } // namespace frontwright

@@ -37,10 +37,11 @@ ScaleFactors factorsOf(const SheetOptions& options, Orientation orientation) {
     return options.calibration.at(orientation == Orientation::Portrait ? 0 : 1);
 }
 
-std::string factorText(double factor) {
+std::string factorText(double factor, DecimalMark mark) {
     const auto parts = std::lround(factor * tenThousand);
-    return std::to_string(parts / tenThousand) + "." +
-           std::to_string(tenThousand + parts % tenThousand).substr(1);
+    return withMark(std::to_string(parts / tenThousand) + "." +
+                        std::to_string(tenThousand + parts % tenThousand).substr(1),
+                    mark);
 }
 
 Paper beforeCorrection(const Paper& paper, Orientation orientation, const ScaleFactors& factors) {

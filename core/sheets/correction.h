@@ -8,7 +8,7 @@ namespace frontwright {
 ScaleFactors factorsOf(const SheetOptions&, Orientation);
 
 /// Four decimals, as they are printed: "1.0042".
-std::string factorText(double factor);
+std::string factorText(double factor, DecimalMark mark = DecimalMark::Point);
 
 /// The paper as it is to be laid out: smaller where a factor enlarges what is drawn, so that
 /// marks stay inside their margins. Factors go with the page's width and height.

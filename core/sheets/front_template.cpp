@@ -24,15 +24,16 @@ void addHoles(TemplateDraft& draft, const TemplateSource& source, const Hardware
     const double bore = hardware.counterboreDiameter.inMillimetres() / 2;
     for (std::size_t i = 0; i < hardware.holes.size(); ++i) {
         const PointMm at = toMm(hardware.holes[i]);
-        std::vector<std::string> text{number(i) + ": drill " + drill(source, hardware.holeDiameter),
-                                      "through, show face"};
+        std::vector<Phrase> lines{
+            phrase("%1: drill %2", number(i), drill(source, hardware.holeDiameter)),
+            text("through, show face")};
         if (boresTheFront(hardware)) {
-            text.push_back("counterbore " + drill(source, hardware.counterboreDiameter));
-            text.push_back(shown(hardware.chosenWay().counterbore, source.style) +
-                           " deep, from the back");
+            lines.push_back(phrase("counterbore %1", drill(source, hardware.counterboreDiameter)));
+            lines.push_back(phrase("%1 deep, from the back",
+                                   shown(hardware.chosenWay().counterbore, source.style)));
             draft.circle(Layer::Counterbore, {at, bore}, "counterbore " + number(i));
         }
-        draft.hole(Layer::Hole, {at, radius}, "hole " + number(i), std::move(text));
+        draft.hole(Layer::Hole, {at, radius}, "hole " + number(i), lines);
     }
 }
 
@@ -42,11 +43,8 @@ void addProfileLine(TemplateDraft& draft, const FrontPlan& front) {
         return;
     const BoxMm field = toMm(front.field);
     draft.rectangle(Layer::ProfileLine, field, "field");
-    draft.label({{"field begins"},
-                 LineMark{{field.min().x(), field.max().y()}, field.max()},
-                 TemplateLabel::Prefer::Low,
-                 0,
-                 draft.part("field's upper edge")});
+    draft.label({text("field begins")}, LineMark{{field.min().x(), field.max().y()}, field.max()},
+                "field's upper edge", TemplateLabel::Prefer::Low);
 }
 
 void addChecksOf(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
@@ -68,20 +66,21 @@ void addChecksOf(TemplateDraft& draft, const TemplateSource& source, const Front
 Template frontTemplate(const TemplateSource& source, const Alike& alike) {
     const FrontPlan& front = source.plan.fronts[alike.front()];
     const FrontRect whole = FrontRect::atOrigin(front.rect.width(), front.rect.height());
-    TemplateDraft draft(TemplateKind::Front, "Front " + label(source.project, front), toMm(whole),
-                        front.opening);
+    TemplateDraft draft(TemplateKind::Front, phrase("Front %1", label(source.project, front)),
+                        toMm(whole), front.opening, source.language);
     draft.outline(Layer::FrontEdge);
     addProfileLine(draft, front);
     draft.centreLines();
     if (front.hardware)
         addHoles(draft, source, *front.hardware);
     addChecksOf(draft, source, front);
-    draft.parameter(servesWhat(source, alike) + ": " + shown(front.rect.width(), source.style) +
-                    " wide, " + shown(front.rect.height(), source.style) + " high, " +
-                    shown(front.thickness, source.style) + " thick.");
+    draft.parameter(phrase("%1: %2 wide, %3 high, %4 thick.", servesWhat(source, alike),
+                           shown(front.rect.width(), source.style),
+                           shown(front.rect.height(), source.style),
+                           shown(front.thickness, source.style)));
     if (front.hardware)
-        draft.parameter(std::string(orderOfWork(front.hardware->chosen)));
-    return draft.finished("Read from the show face", "the front's top edge is up",
+        draft.parameter(orderOfWork(front.hardware->chosen));
+    return draft.finished(text("Read from the show face"), text("the front's top edge is up"),
                           openingsOf(source.plan, alike));
 }
 

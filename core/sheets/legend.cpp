@@ -21,31 +21,32 @@ enum class Sign : std::uint8_t { Hole, Register, Cut, LaidEdge, Centre, Waste };
 
 struct Entry {
     Sign sign;
-    const char* words;
+    Text words;
 };
-constexpr std::array<Entry, 6> entries{{{Sign::Hole, "hole, true size"},
-                                        {Sign::Register, "register mark"},
-                                        {Sign::Cut, "cut"},
-                                        {Sign::LaidEdge, "neighbour's edge"},
-                                        {Sign::Centre, "centre line"},
-                                        {Sign::Waste, "waste"}}};
+constexpr std::array<Entry, 6> entries{{{Sign::Hole, text("hole, true size")},
+                                        {Sign::Register, text("register mark")},
+                                        {Sign::Cut, text("cut")},
+                                        {Sign::LaidEdge, text("neighbour's edge")},
+                                        {Sign::Centre, text("centre line")},
+                                        {Sign::Waste, text("waste")}}};
 
-double entryWidth(const Entry& entry) {
-    return signWidth + beforeWords + textWidth(entry.words, smallText);
+double entryWidth(const std::string& words) {
+    return signWidth + beforeWords + textWidth(words, smallText);
 }
 
-/// Entries with the left end and the number of the line they stand on.
+/// Signs and words with the left end (x) and the number of the line (y) they stand on.
 template<class Place>
-int eachEntry(double width, Place place) {
+int eachEntry(double width, const Language& language, Place place) {
     double x = 0;
     int line = 0;
     for (const Entry& entry : entries) {
-        const double needed = entryWidth(entry);
+        const std::string words = told(entry.words, language);
+        const double needed = entryWidth(words);
         if (x > 0 && x + needed > width) {
             x = 0;
             ++line;
         }
-        place(entry, x, line);
+        place(entry.sign, words, PointMm(x, line));
         x += needed + afterWords;
     }
     return line + 1;
@@ -103,21 +104,21 @@ std::vector<Mark> registerMark(const PointMm& centre, double reach) {
              {}}};
 }
 
-double legendHeight(double width) {
-    return pitch * eachEntry(width, [](const Entry&, double, int) {});
+double legendHeight(double width, const Language& language) {
+    return pitch * eachEntry(width, language, [](Sign, const std::string&, const PointMm&) {});
 }
 
-void addLegend(Page& page, const BoxMm& area) {
-    eachEntry(area.sizes().x(), [&](const Entry& entry, double x, int lineNumber) {
-        const PointMm middle(area.min().x() + x + signWidth / 2,
-                             area.max().y() - pitch * (lineNumber + 0.5));
-        for (Mark& mark : signMarks(entry.sign, middle))
+void addLegend(Page& page, const BoxMm& area, const Language& language) {
+    const auto draw = [&](Sign sign, const std::string& words, const PointMm& place) {
+        const PointMm middle(area.min().x() + place.x() + signWidth / 2,
+                             area.max().y() - pitch * (place.y() + 0.5));
+        for (Mark& mark : signMarks(sign, middle))
             page.drawing.marks.push_back(std::move(mark));
-        const PointMm words =
-            middle + PointMm(signWidth / 2 + beforeWords, -ascent * smallText / 2);
+        const PointMm from = middle + PointMm(signWidth / 2 + beforeWords, -ascent * smallText / 2);
         page.drawing.marks.push_back(
-            {Layer::Note, TextMark{words, entry.words, smallText, Anchor::Start, 0}, {}});
-    });
+            {Layer::Note, TextMark{from, words, smallText, Anchor::Start, 0}, {}});
+    };
+    eachEntry(area.sizes().x(), language, draw);
 }
 
 } // namespace frontwright

@@ -42,7 +42,7 @@ std::string object(const PageMark& mark) {
 
 std::string object(const Page& page, std::size_t pageNumber) {
     std::string text = "    {\n      \"number\": " + std::to_string(pageNumber) +
-                       ",\n      \"label\": " + quoted(page.label) +
+                       ",\n      \"label\": " + quoted(page.label.english()) +
                        ",\n      \"width\": " + number(page.width) +
                        ",\n      \"height\": " + number(page.height) + ",\n      \"marks\": [";
     const char* before = "\n        ";

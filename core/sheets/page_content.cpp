@@ -146,7 +146,8 @@ std::vector<PageMark> pageMarks(const Template& part, const BoxMm& area, const P
         if (!area.contains(at))
             return;
         const PointMm onPage = moved(at, shift);
-        marks.push_back({std::move(kind), part.title + " / " + name, onPage.x(), onPage.y()});
+        marks.push_back(
+            {std::move(kind), part.title.english() + " / " + name, onPage.x(), onPage.y()});
     };
     for (const Mark& mark : part.drawing.marks) {
         if (mark.part.name.empty())

@@ -64,7 +64,7 @@ void addTrimLine(Page& page, const TileOnPage& place, const Joint& joint) {
     const PointMm from = place.shift + point(joint.axis, joint.at, place.tile.area.min()[along]);
     const PointMm to = place.shift + point(joint.axis, joint.at, place.tile.area.max()[along]);
     line(page, Layer::Trim, from, to);
-    const std::string name = place.part.title + " / " + tileName(place.tile) + " to " +
+    const std::string name = place.part.title.english() + " / " + tileName(place.tile) + " to " +
                              tileName(joint.neighbour) + " / trim";
     mark(page, "trim", name + " / from", from);
     mark(page, "trim", name + " / to", to);
@@ -83,8 +83,8 @@ void addCrosses(Page& page, const TileOnPage& place, const Joint& joint) {
     const int along = 1 - joint.axis;
     // Both neighbours name the joint from its first tile in reading order.
     const std::string a = tileName(place.tile), b = tileName(joint.neighbour);
-    const std::string name =
-        place.part.title + " / joint " + (joint.isCut ? a + "-" + b : b + "-" + a) + " / cross ";
+    const std::string name = place.part.title.english() + " / joint " +
+                             (joint.isCut ? a + "-" + b : b + "-" + a) + " / cross ";
     int number = 0;
     for (double at : crossPlaces(place.part, joint.axis, joint.at, place.tile.trimmed.min()[along],
                                  place.tile.trimmed.max()[along])) {
@@ -99,9 +99,11 @@ void addNeighbourName(Page& page, const TileOnPage& place, const Joint& joint) {
     const int along = 1 - joint.axis;
     const double length = place.tile.area.sizes()[along];
     const std::string name = tileName(joint.neighbour);
-    std::string text = joint.isCut ? "cut here, lay over tile " + name : "lies under tile " + name;
-    if (textWidth(text, smallText) > length / 2 - 2 * crossReach)
-        text = joint.isCut ? "over tile " + name : "under tile " + name;
+    const auto say = [&](const Phrase& phrase) { return told(phrase, place.language); };
+    std::string words = say(joint.isCut ? phrase("cut here, lay over tile %1", name)
+                                        : phrase("lies under tile %1", name));
+    if (textWidth(words, smallText) > length / 2 - 2 * crossReach)
+        words = say(joint.isCut ? phrase("over tile %1", name) : phrase("under tile %1", name));
     const double middle = place.tile.area.center()[along];
     // Text reads from below or from the right: its upper side is up, or to the left.
     const double outward = joint.axis == 0 ? -joint.sign : joint.sign;
@@ -109,7 +111,7 @@ void addNeighbourName(Page& page, const TileOnPage& place, const Joint& joint) {
     const PointMm at = place.shift + point(joint.axis, joint.edge + joint.sign * away, middle);
     page.drawing.marks.push_back(
         {Layer::Note,
-         TextMark{at, text, smallText, Anchor::Middle, joint.axis == 0 ? 90.0 : 0.0},
+         TextMark{at, words, smallText, Anchor::Middle, joint.axis == 0 ? 90.0 : 0.0},
          {}});
 }
 
@@ -152,17 +154,21 @@ std::array<double, 2> crossPlaces(const Template& part, int axis, double at, dou
     return {place(low + (high - low) / 4), place(high - (high - low) / 4)};
 }
 
-void addStrips(Page& page, const PageLayout& layout, const PageText& text) {
-    drawBars(page, layout.levelBars, BarDirection::Level, layout.unit, "across");
-    drawBars(page, layout.uprightBars, BarDirection::Upright, layout.unit, "up");
+void addStrips(Page& page, const PageLayout& layout, const PageText& words,
+               const Language& language) {
+    const auto draw = [&](const BoxMm& strip, BarDirection direction, const char* where) {
+        drawBars(page, strip, {direction, where, language}, layout.unit);
+    };
+    draw(layout.levelBars, BarDirection::Level, "across");
+    draw(layout.uprightBars, BarDirection::Upright, "up");
     if (layout.farLevelBars)
-        drawBars(page, *layout.farLevelBars, BarDirection::Level, layout.unit, "across, far end");
+        draw(*layout.farLevelBars, BarDirection::Level, "across, far end");
     if (layout.farUprightBars)
-        drawBars(page, *layout.farUprightBars, BarDirection::Upright, layout.unit, "up, far end");
-    for (TextMark& textLine : textLines(text, layout.text))
+        draw(*layout.farUprightBars, BarDirection::Upright, "up, far end");
+    for (TextMark& textLine : textLines(words, layout.text))
         page.drawing.marks.push_back({Layer::Note, std::move(textLine), {}});
     if (!layout.legend.isEmpty())
-        addLegend(page, layout.legend);
+        addLegend(page, layout.legend, language);
 }
 
 void addJoints(Page& page, const TileOnPage& place) {

@@ -19,10 +19,11 @@ struct TileOnPage {
     const UsedTiles& tiles;
     const Tile& tile;
     PointMm shift;
+    Language language = {}; ///< of its words
 };
 
 /// Check bars and words, which every page has; a legend where there is room for one.
-void addStrips(Page&, const PageLayout&, const PageText&);
+void addStrips(Page&, const PageLayout&, const PageText&, const Language&);
 
 /// Trim lines on the right and the lower edge, dashes where a neighbour's cut edge comes to lie,
 /// register crosses that both neighbours carry, and the neighbours' names along the edges.

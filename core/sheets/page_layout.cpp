@@ -47,7 +47,7 @@ double textWidthBeside(const PageRequest& request, double room) {
     return request.spread == Spread::OnePage ? room : room - gap - mapWidth(request, room);
 }
 double legendBlock(const PageRequest& request, double room) {
-    return request.legend == Legend::Drawn ? legendHeight(room) : 0;
+    return request.legend == Legend::Drawn ? legendHeight(room, request.language) : 0;
 }
 /// Text, map and legend.
 double textBlock(const PageRequest& request, double room) {
@@ -99,9 +99,8 @@ Corner preferredCorner(const PageRequest& request, const PointMm& size) {
     return size.x() <= size.y() ? Corner::Level : Corner::Upright;
 }
 
-Error tooSmall(const PageRequest& request, const std::string& forWhat) {
-    return {"paper", request.paper.name + " with these margins has no room for " + forWhat,
-            "use a larger paper or a smaller margin"};
+Error tooSmall(Phrase what) {
+    return {text("paper"), std::move(what), text("use a larger paper or a smaller margin")};
 }
 
 struct Strips {
@@ -166,10 +165,14 @@ Result<PageLayout> tried(const PageRequest& request, const PointMm& size, Corner
     const PageLayout layout = placed(request, size, corner);
     if (barLines(layout.levelBars.sizes().x(), request.unit).empty() ||
         barLines(layout.uprightBars.sizes().y(), request.unit).empty())
-        return tooSmall(request, "the check bars of 100 mm and 4 in");
+        return tooSmall(
+            phrase("%1 with these margins has no room for the check bars of 100 mm and 4 in",
+                   nameOf(request.paper)));
     const double least = request.paper.isRoll() ? 0 : leastDrawing;
     if (layout.drawing.sizes().minCoeff() <= least)
-        return tooSmall(request, "a drawing beside its check bars and words");
+        return tooSmall(phrase(
+            "%1 with these margins has no room for a drawing beside its check bars and words",
+            nameOf(request.paper)));
     return layout;
 }
 
@@ -178,8 +181,8 @@ Result<PageLayout> tried(const PageRequest& request, const PointMm& size, Corner
 Result<PageLayout> layOut(const PageRequest& request) {
     const PointMm size = pageSize(request);
     if (size.maxCoeff() > longestPage)
-        return Error{"paper", "a page would be longer than 5 080 mm",
-                     "use sheets instead of a roll, or a smaller paper"};
+        return Error{text("paper"), text("a page would be longer than 5 080 mm"),
+                     text("use sheets instead of a roll, or a smaller paper")};
     const Corner corner = preferredCorner(request, size);
     Result<PageLayout> preferred = tried(request, size, corner);
     if (preferred.ok())

@@ -5,7 +5,7 @@
 
 namespace frontwright {
 
-/// A page's words, each entry a paragraph.
+/// A page's words, told already, each entry a paragraph.
 struct PageText {
     std::string title;
     std::vector<std::string> paragraphs;
@@ -25,6 +25,7 @@ struct PageRequest {
     PageText text;       ///< the longest that any of its pages carries
     PointMm part;        ///< mm; a roll's length follows it
     Legend legend = Legend::LeftOut;
+    Language language; ///< of the legend
 };
 
 /// Where everything lies on a page, in mm from its lower left corner. Nothing overlaps:

@@ -47,7 +47,8 @@ Page pageOf(const Project& project, const SheetOptions& options, const Arranged&
         addTileMap(page, layout.map, place);
     }
     addStrips(page, layout,
-              pageWords(project, place.part, options, arranged.orientation, page.label));
+              pageWords(project, place.part, options, arranged.orientation, page.label),
+              options.language);
     correct(page, factorsOf(options, arranged.orientation));
     return page;
 }
@@ -69,9 +70,10 @@ Result<std::vector<Page>> pages(const Project& project, const Plan&,
             if (!one.isUsed[i])
                 continue;
             const Tile& tile = one.tiling.tiles[i];
-            result.push_back(pageOf(project, options, one,
-                                    {*one.part, used, tile, shiftOf(tile, one.layout)},
-                                    {result.size() + 1, count}));
+            result.push_back(
+                pageOf(project, options, one,
+                       {*one.part, used, tile, shiftOf(tile, one.layout), options.language},
+                       {result.size() + 1, count}));
             result.back().place = {index, tile.column, tile.row, one.tiling.columns,
                                    one.tiling.rows};
         }

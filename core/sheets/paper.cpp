@@ -11,6 +11,7 @@ namespace frontwright {
 
 namespace {
 
+constexpr std::string_view rollWord = "Roll ";             ///< begins a roll's name
 constexpr Length samePaper = Length::fromMicrometres(500); ///< drivers tell whole points
 
 Paper metric(const char* name, std::int64_t width, std::int64_t height) {
@@ -48,13 +49,14 @@ std::optional<std::string_view> rollWidth(std::string_view name) {
 Result<Paper> roll(std::string_view widthText) {
     const Result<WrittenLength> width = parseWrittenLength(widthText);
     if (!width.ok())
-        return Error{"paper", "the roll's width \"" + std::string(widthText) + "\" can't be read",
-                     "write it with its unit: roll 610 mm"};
+        return Error{text("paper"),
+                     phrase("the roll's width \"%1\" can't be read", std::string(widthText)),
+                     text("write it with its unit: roll 610 mm")};
     Result<Paper> made = rollOf(width.value());
     if (!made.ok())
         return made;
     Paper paper = std::move(made).value();
-    paper.name = "Roll " + std::string(widthText);
+    paper.name = std::string(rollWord) + std::string(widthText);
     return paper;
 }
 
@@ -86,6 +88,12 @@ std::string allNames() {
 
 } // namespace
 
+Phrase nameOf(const Paper& paper) {
+    return paper.isRoll() && paper.name.starts_with(rollWord)
+               ? phrase("Roll %1", paper.name.substr(rollWord.size()))
+               : Phrase(paper.name);
+}
+
 std::span<const Paper> knownPapers() {
     static const std::array<Paper, 19> papers{
         metric("A0", 841, 1189), metric("A1", 594, 841), metric("A2", 420, 594),
@@ -107,22 +115,24 @@ Result<Paper> paperNamed(std::string_view name) {
         return roll(*width);
     if (auto custom = sheet(asked))
         return *custom;
-    return Error{"paper", "no paper is called \"" + std::string(asked) + "\"",
-                 "use one of " + allNames() +
-                     ", a sheet by its size: 300 x 400 mm, or a roll by its width: roll 610 mm"};
+    return Error{text("paper"), phrase("no paper is called \"%1\"", std::string(asked)),
+                 phrase("use one of %1, a sheet by its size: 300 x 400 mm, or a roll by its width: "
+                        "roll 610 mm",
+                        allNames())};
 }
 
 Result<Paper> rollOf(Length width) {
     if (width <= Length{})
-        return Error{"paper", "a roll needs a width above zero", "write roll 610 mm"};
-    return Paper{"Roll " + exact(width, Unit::Millimetre), width, {}};
+        return Error{text("paper"), text("a roll needs a width above zero"),
+                     text("write roll 610 mm")};
+    return Paper{std::string(rollWord) + exact(width, Unit::Millimetre), width, {}};
 }
 
 Result<Paper> sheetOf(Length one, Length other) {
     const Length width = least(one, other), height = greatest(one, other);
     if (width <= Length{})
-        return Error{"paper", "a sheet needs a width and a height above zero",
-                     "write them like 300 mm and 400 mm"};
+        return Error{text("paper"), text("a sheet needs a width and a height above zero"),
+                     text("write them like 300 mm and 400 mm")};
     const auto known =
         std::find_if(knownPapers().begin(), knownPapers().end(), [&](const Paper& paper) {
             return (paper.width - width).magnitude() <= samePaper &&

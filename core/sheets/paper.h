@@ -11,12 +11,15 @@ namespace frontwright {
 
 /// A sheet or a roll, upright. A roll's height is not fixed: it follows the part.
 struct Paper {
-    std::string name; ///< "A4", "Letter", "Roll 610 mm"
+    std::string name; ///< "A4", "Letter", "Roll 610 mm"; the same in every language
     Length width;
     Length height; ///< 0 for a roll
     [[nodiscard]] bool isRoll() const { return height.isZero(); }
     friend bool operator==(const Paper&, const Paper&) = default;
 };
+
+/// As it is told: a roll by its word and its width.
+Phrase nameOf(const Paper&);
 
 /// ISO 216 A0 … A5; Letter, Legal, Tabloid; ASME Y14.1 A … E under the names "ANSI A" … "ANSI E";
 /// architects' "ARCH A" … "ARCH E" (sizes from memory).

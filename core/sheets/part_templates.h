@@ -9,6 +9,8 @@ struct TemplateSource {
     const Project& project;
     const Plan& plan;
     LengthStyle style;
+    Language language = {};
+    [[nodiscard]] std::string say(const Phrase& phrase) const { return told(phrase, language); }
 };
 /// Fronts that one template serves, by index into Plan::fronts; the first names it.
 using Alike = std::vector<std::uint32_t>;
@@ -36,7 +38,7 @@ Template widthsStick(const TemplateSource&, const Alike& row);
 // Words that several templates share.
 std::vector<OpeningId> openingsOf(const Plan&, const Alike&);
 /// "Serves 3 fronts: A2, B1 and B2"; "Serves one front: A2".
-std::string servesWhat(const TemplateSource&, const Alike&);
+Phrase servesWhat(const TemplateSource&, const Alike&);
 /// A drill's size, exact, so that nobody drills the next one: "Ø3/16 in", "Ø4.5 mm"; number
 /// drills in thousandths of an inch: "Ø0.196 in".
 std::string drill(const TemplateSource&, Length diameter);

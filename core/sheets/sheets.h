@@ -3,6 +3,7 @@
 #include "core/drawings/drawing.h"
 #include "core/sheets/calibration.h"
 #include "core/sheets/paper.h"
+#include "core/words/language.h"
 
 #include <array>
 #include <optional>
@@ -21,7 +22,7 @@ enum class TemplateKind : std::uint8_t {
 /// Text that belongs to a hole or a line. Each page places it anew beside what it names, inside
 /// what is left after trimming and clear of lines and of other texts.
 struct TemplateLabel {
-    std::vector<std::string> lines;            ///< one below the other
+    std::vector<std::string> lines;            ///< told already; one below the other
     std::variant<CircleMark, LineMark> beside; ///< lines: upright or level only
     enum class Prefer : std::uint8_t { High, Low } prefer = Prefer::High; ///< above or right, …
     double turned = 0;                                                    ///< 0 or 90 degrees
@@ -31,18 +32,19 @@ struct TemplateLabel {
 /// One full-scale template, before it is laid on pages; identical fronts share one.
 struct Template {
     TemplateKind kind = TemplateKind::Front;
-    std::string title;                   ///< "Front A2", "Box wall A2", "Story stick, bank A"
-    std::string face;                    ///< "read from the show face"
-    std::vector<OpeningId> parts;        ///< all that it serves; the count is printed
-    std::vector<std::string> parameters; ///< lines of text beside it: drills, depths, order of work
-    Drawing drawing;                     ///< 1:1, origin at the part's lower left corner; no text
-    std::vector<TemplateLabel> labels;   ///< the drawing's text
-    std::string up;                      ///< "top edge up"
-    BoxMm part;                          ///< outline of the part itself (without waste and notes)
+    Phrase title;                      ///< "Front A2", "Box wall A2", "Story stick, bank A"
+    Phrase face;                       ///< "Read from the show face"
+    std::vector<OpeningId> parts;      ///< all that it serves; the count is printed
+    std::vector<Phrase> parameters;    ///< sentences beside it: drills, depths, order of work
+    Drawing drawing;                   ///< 1:1, origin at the part's lower left corner; no text
+    std::vector<TemplateLabel> labels; ///< the drawing's text
+    Phrase up;                         ///< "the front's top edge up"
+    BoxMm part;                        ///< outline of the part itself (without waste and notes)
 };
 
-/// All templates of a plan: fronts, box walls, story sticks, in the order of the elevation.
-std::vector<Template> templates(const Project&, const Plan&, LengthStyle);
+/// All templates of a plan: fronts, box walls, story sticks, in the order of the elevation. Their
+/// labels are of that language.
+std::vector<Template> templates(const Project&, const Plan&, LengthStyle, const Language& = {});
 
 struct SheetOptions {
     Paper paper;
@@ -55,6 +57,7 @@ struct SheetOptions {
     std::string printer; ///< whose factors they are; told on each page
     std::string documentName;
     std::string revision; ///< text printed on each page, e.g. a date; empty = none
+    Language language;    ///< of the pages' words; that of the templates' labels
 };
 
 /// A place on a page that can be measured against the printed page. Kinds:
@@ -65,7 +68,7 @@ struct SheetOptions {
 ///   centre, dimension, front-edge, … both ends of a named line in that layer, cut to the tile
 struct PageMark {
     std::string kind;
-    std::string part; ///< "Front A2 / hole 1"
+    std::string part; ///< "Front A2 / hole 1": in English, so that files stay alike
     double x = 0;     ///< mm from the page's lower left corner
     double y = 0;
 };
@@ -85,7 +88,7 @@ struct Page {
     PagePlace place;
     double width = 0;  ///< mm
     double height = 0; ///< mm
-    std::string label; ///< "Front A2 · tile B1 · page 3 of 12"
+    Phrase label;      ///< "Front A2 · tile B1 · page 3 of 12"
     std::string tile;  ///< "B1"; empty where one page is enough
     Drawing drawing;   ///< 1:1, origin at the page's lower left corner, already clipped
     std::vector<PageMark> marks;
@@ -108,8 +111,9 @@ Tiling tile(const BoxMm& extent, double usableWidth, double usableHeight, double
             std::span<const PointMm> holes);
 std::string tileName(const Tile&); ///< "A1": row letter, column number
 
-/// A document's marks as JSON text: for every page its number, label, width, height and marks with
-/// kind, part, x and y in mm from the page's lower left corner, six decimals at most.
+/// A document's marks as JSON text: for every page its number, label, width,
+/// height and marks with kind, part, x and y in mm from the page's lower left corner, six decimals
+/// at most; in English.
 std::string marksJson(std::span<const Page>);
 
 /// Lays templates on pages. Error: paper too small, margin under 6.5 mm, page over 5 080 mm.

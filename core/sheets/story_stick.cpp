@@ -18,12 +18,12 @@ enum class Lies : std::uint8_t { Upright, Level };
 struct Lane {
     double from; ///< mm across the stick
     double to;
-    const char* heading;
+    Text heading;
 };
-constexpr Lane openingsLane{0, 24, "openings"};
-constexpr Lane frontsLane{24, 48, "fronts"};
-constexpr Lane gapsLane{48, 69, "gaps"};
-constexpr Lane holesLane{69, 96, "holes"};
+constexpr Lane openingsLane{0, 24, text("openings")};
+constexpr Lane frontsLane{24, 48, text("fronts")};
+constexpr Lane gapsLane{48, 69, text("gaps")};
+constexpr Lane holesLane{69, 96, text("holes")};
 constexpr double breadth = holesLane.to;
 constexpr double headingFrom = 0.9; ///< mm from the lane's border
 constexpr double besideHeading = 4; ///< mm of each lane that its heading takes
@@ -47,30 +47,28 @@ BoxMm boxOf(const Reach& reach) {
 
 class Stick {
 public:
-    Stick(const TemplateSource& source, const Reach& reach, std::string title, OpeningId opening)
+    Stick(const TemplateSource& source, const Reach& reach, Phrase title, OpeningId opening)
         : m_source(source),
           m_reach(reach),
-          m_draft(TemplateKind::StoryStick, std::move(title), boxOf(reach), opening) {
+          m_draft(TemplateKind::StoryStick, std::move(title), boxOf(reach), opening,
+                  source.language) {
         m_draft.rectangle(Layer::CutEdge, m_draft.partBox(), "outline");
         for (const Lane& lane : {openingsLane, frontsLane, gapsLane, holesLane})
             addHeading(lane);
     }
 
     /// A line across a lane at a place of the case, with its distance from the stick's low end.
-    void mark(Layer layer, const Lane& lane, Length at, const std::string& name,
-              const std::string& text, TemplateLabel::Prefer prefer) {
-        m_draft.namedLine(layer, across(lane, at), name, words(lane, text, at), prefer,
+    void mark(Layer layer, const Lane& lane, Length at, const std::string& name, const Phrase& what,
+              TemplateLabel::Prefer prefer) {
+        m_draft.namedLine(layer, across(lane, at), name, words(lane, what, at), prefer,
                           m_reach.lies == Lies::Upright ? 0 : 90);
     }
     void plain(Layer layer, const Lane& lane, Length at, const std::string& name) {
         m_draft.line(layer, across(lane, at).from, across(lane, at).to, name);
     }
-    void note(const Lane& lane, Length at, const std::string& name, const std::string& text) {
-        m_draft.label({{text},
-                       across(lane, at),
-                       TemplateLabel::Prefer::High,
-                       m_reach.lies == Lies::Upright ? 0.0 : 90.0,
-                       m_draft.part(name)});
+    void note(const Lane& lane, Length at, const std::string& name, const Phrase& words) {
+        m_draft.label({words}, across(lane, at), name, TemplateLabel::Prefer::High,
+                      m_reach.lies == Lies::Upright ? 0 : 90);
     }
 
     [[nodiscard]] TemplateDraft& draft() { return m_draft; }
@@ -79,14 +77,15 @@ public:
 
 private:
     /// On one line where the lane has room; a fraction is never torn from its whole inches.
-    [[nodiscard]] std::vector<std::string> words(const Lane& lane, const std::string& text,
-                                                 Length at) const {
+    [[nodiscard]] std::vector<Phrase> words(const Lane& lane, const Phrase& what, Length at) const {
         const double room = lane.to - lane.from - besideHeading;
         const std::string value = shownBare(at - m_reach.along.low, m_source.style);
-        if (textWidth(text + " " + value, smallText) <= room)
-            return {text + " " + value};
-        std::vector<std::string> lines = wrapped(text, smallText, room);
-        lines.push_back(value);
+        const Phrase onOneLine = joined(what, value);
+        if (textWidth(m_draft.say(onOneLine), smallText) <= room)
+            return {onOneLine};
+        const std::vector<std::string> name = wrapped(m_draft.say(what), smallText, room);
+        std::vector<Phrase> lines(name.begin(), name.end());
+        lines.emplace_back(value);
         return lines;
     }
     [[nodiscard]] PointMm point(double along, double across) const {
@@ -99,16 +98,13 @@ private:
     void addHeading(const Lane& lane) {
         const double length = m_reach.along.size().inMillimetres();
         const LineMark border{point(0, lane.from), point(length, lane.from)};
-        const std::string name = std::string("lane of ") + lane.heading;
+        const std::string name = "lane of " + std::string(lane.heading.english);
         if (lane.from > 0)
             m_draft.line(Layer::Note, border.from, border.to, name);
         const LineMark beside{point(0, lane.from + headingFrom),
                               point(length, lane.from + headingFrom)};
-        m_draft.label({{lane.heading},
-                       beside,
-                       TemplateLabel::Prefer::High,
-                       m_reach.lies == Lies::Upright ? 90.0 : 0.0,
-                       m_draft.part(name)});
+        m_draft.label({lane.heading}, beside, name, TemplateLabel::Prefer::High,
+                      m_reach.lies == Lies::Upright ? 90 : 0);
     }
 
     const TemplateSource& m_source;
@@ -151,11 +147,13 @@ void addHoles(Stick& stick, const FrontPlan& front) {
     int row = 0;
     for (Length at : distinct(screws))
         stick.mark(Layer::Centre, holesLane, at,
-                   "screws " + name + ", row " + std::to_string(++row), "screw", Prefer::High);
+                   "screws " + name + ", row " + std::to_string(++row), text("screw"),
+                   Prefer::High);
     row = 0;
     for (Length at : distinct(bolts))
         stick.mark(Layer::Centre, holesLane, at,
-                   "handle " + name + ", row " + std::to_string(++row), "handle", Prefer::High);
+                   "handle " + name + ", row " + std::to_string(++row), text("handle"),
+                   Prefer::High);
 }
 
 /// Between neighbours in the order in which they stand along the stick.
@@ -164,15 +162,15 @@ void addGap(Stick& stick, const FrontPlan& lower, const FrontPlan& upper) {
     const Length from = stick.reach().of(lower.rect).high, to = stick.reach().of(upper.rect).low;
     stick.note(gapsLane, greatest(from, to),
                "gap " + label(project, lower) + " to " + label(project, upper),
-               "gap " + shownBare(to - from, stick.source().style));
+               phrase("gap %1", shownBare(to - from, stick.source().style)));
 }
 
-std::string unitNote(LengthStyle style) {
-    return style.unit == Unit::Inch ? "Figures in inches from the low end."
-                                    : "Figures in mm from the low end.";
+Text unitNote(LengthStyle style) {
+    return style.unit == Unit::Inch ? text("Figures in inches from the low end.")
+                                    : text("Figures in mm from the low end.");
 }
 
-Template made(Stick& stick, const Alike& lowToHigh, std::string face, std::string up) {
+Template made(Stick& stick, const Alike& lowToHigh, Phrase up) {
     const Plan& plan = stick.source().plan;
     for (std::size_t i = 0; i < lowToHigh.size(); ++i) {
         const FrontPlan& front = plan.fronts[lowToHigh[i]];
@@ -182,7 +180,8 @@ Template made(Stick& stick, const Alike& lowToHigh, std::string face, std::strin
             addGap(stick, plan.fronts[lowToHigh[i - 1]], front);
     }
     stick.draft().parameter(unitNote(stick.source().style));
-    return stick.draft().finished(std::move(face), std::move(up), openingsOf(plan, lowToHigh));
+    return stick.draft().finished(text("Read from the front"), std::move(up),
+                                  openingsOf(plan, lowToHigh));
 }
 
 } // namespace
@@ -195,12 +194,12 @@ Template heightsStick(const TemplateSource& source, const Alike& bank) {
     const Reach reach{Lies::Upright,
                       {members[lowest.neighbours.bottom.member].rect.bottom,
                        members[highest.neighbours.top.member].rect.top}};
-    Stick stick(source, reach, "Story stick, bank " + bankLetters(highest.bank), lowest.opening);
-    stick.draft().parameter("Hold the low end flush with the lower edge of the member below the "
-                            "bank, " +
-                            shown(reach.along.low, source.style) + " above the case's lower edge.");
-    return made(stick, Alike(bank.rbegin(), bank.rend()), "Read from the front",
-                "the bank's upper end is up");
+    Stick stick(source, reach, phrase("Story stick, bank %1", bankLetters(highest.bank)),
+                lowest.opening);
+    stick.draft().parameter(phrase("Hold the low end flush with the lower edge of the member below "
+                                   "the bank, %1 above the case's lower edge.",
+                                   shown(reach.along.low, source.style)));
+    return made(stick, Alike(bank.rbegin(), bank.rend()), text("the bank's upper end is up"));
 }
 
 Template widthsStick(const TemplateSource& source, const Alike& row) {
@@ -214,11 +213,12 @@ Template widthsStick(const TemplateSource& source, const Alike& row) {
     std::vector<std::string> names;
     for (std::uint32_t index : row)
         names.push_back(bankLetters(fronts[index].bank));
-    Stick stick(source, reach, "Story stick, widths of " + listed(names, 8), leftmost.opening);
-    stick.draft().parameter("Hold the low end, at the left, flush with the left edge of the member "
-                            "at the left, " +
-                            shown(reach.along.low, source.style) + " from the case's left edge.");
-    return made(stick, row, "Read from the front", "the lane of holes is up");
+    Stick stick(source, reach, phrase("Story stick, widths of %1", listed(names, 8)),
+                leftmost.opening);
+    stick.draft().parameter(phrase("Hold the low end, at the left, flush with the left edge of the "
+                                   "member at the left, %1 from the case's left edge.",
+                                   shown(reach.along.low, source.style)));
+    return made(stick, row, text("the lane of holes is up"));
 }
 
 } // namespace frontwright

@@ -19,9 +19,10 @@ constexpr double samePlace = 1e-6;  ///< mm
 
 } // namespace
 
-TemplateDraft::TemplateDraft(TemplateKind kind, std::string title, const BoxMm& part,
-                             OpeningId opening)
-    : m_opening(opening) {
+TemplateDraft::TemplateDraft(TemplateKind kind, Phrase title, const BoxMm& part, OpeningId opening,
+                             Language language)
+    : m_opening(opening),
+      m_language(std::move(language)) {
     m_template.kind = kind;
     m_template.title = std::move(title);
     m_template.part = part;
@@ -56,20 +57,20 @@ void TemplateDraft::line(Layer layer, const PointMm& from, const PointMm& to,
 }
 
 void TemplateDraft::namedLine(Layer layer, const LineMark& line, const std::string& name,
-                              std::vector<std::string> text, TemplateLabel::Prefer prefer,
+                              const std::vector<Phrase>& lines, TemplateLabel::Prefer prefer,
                               double turned) {
     add(layer, line, name);
-    label({std::move(text), line, prefer, turned, part(name)});
+    label(lines, line, name, prefer, turned);
 }
 
 void TemplateDraft::hole(Layer layer, const CircleMark& mark, const std::string& name,
-                         std::vector<std::string> text) {
+                         const std::vector<Phrase>& lines) {
     circle(layer, mark, name);
     const PointMm across(mark.radius + crossReach, 0), upright(0, mark.radius + crossReach);
     // Unnamed: the circle's mark already says where the centre is.
     line(Layer::Hole, mark.centre - across, mark.centre + across, "");
     line(Layer::Hole, mark.centre - upright, mark.centre + upright, "");
-    label({std::move(text), mark, TemplateLabel::Prefer::High, 0, part(name)});
+    label(lines, mark, name);
 }
 
 void TemplateDraft::circle(Layer layer, const CircleMark& mark, const std::string& name) {
@@ -89,12 +90,19 @@ void TemplateDraft::centreLines() {
          "level centre line");
 }
 
-std::vector<std::string> TemplateDraft::besideUpright(const std::string& text, double length) {
-    return wrapped(text, smallText, std::max(shortestLine, partOfLine * length));
+std::vector<Phrase> TemplateDraft::besideUpright(const Phrase& words, double length) const {
+    const std::vector<std::string> lines =
+        wrapped(say(words), smallText, std::max(shortestLine, partOfLine * length));
+    return {lines.begin(), lines.end()};
 }
 
-void TemplateDraft::label(TemplateLabel text) {
-    m_template.labels.push_back(std::move(text));
+void TemplateDraft::label(const std::vector<Phrase>& lines,
+                          std::variant<CircleMark, LineMark> beside, const std::string& name,
+                          TemplateLabel::Prefer prefer, double turned) {
+    TemplateLabel label{{}, beside, prefer, turned, part(name)};
+    for (const Phrase& line : lines)
+        label.lines.push_back(say(line));
+    m_template.labels.push_back(std::move(label));
 }
 
 bool TemplateDraft::isHole(const PointMm& at) const {
@@ -113,16 +121,15 @@ void TemplateDraft::checkDimension(const PointMm& from, const PointMm& to,
         if (!isHole(end)) // a hole's own cross is its end
             line(Layer::Dimension, end - tick, end + tick, "");
     const bool isUpright = from.x() == to.x();
-    const std::string text = "overall check: " + value;
+    const Phrase words = phrase("overall check: %1", value);
     if (isUpright)
-        namedLine(Layer::Dimension, {from, to}, name, besideUpright(text, (to - from).norm()),
+        namedLine(Layer::Dimension, {from, to}, name, besideUpright(words, (to - from).norm()),
                   TemplateLabel::Prefer::High, 90);
     else
-        namedLine(Layer::Dimension, {from, to}, name, {text});
+        namedLine(Layer::Dimension, {from, to}, name, {words});
 }
 
-Template TemplateDraft::finished(std::string face, std::string up,
-                                 std::vector<OpeningId> parts) const {
+Template TemplateDraft::finished(Phrase face, Phrase up, std::vector<OpeningId> parts) const {
     Template result = m_template;
     result.face = std::move(face);
     result.up = std::move(up);

@@ -8,7 +8,8 @@ namespace frontwright {
 /// the same from run to run.
 class TemplateDraft {
 public:
-    TemplateDraft(TemplateKind kind, std::string title, const BoxMm& part, OpeningId opening);
+    TemplateDraft(TemplateKind kind, Phrase title, const BoxMm& part, OpeningId opening,
+                  Language language = {});
 
     /// The part's own outline, with hatched waste round it.
     void outline(Layer layer);
@@ -16,29 +17,32 @@ public:
     void line(Layer layer, const PointMm& from, const PointMm& to, const std::string& name);
     /// A line that carries its own label.
     void namedLine(Layer layer, const LineMark& line, const std::string& name,
-                   std::vector<std::string> label,
+                   const std::vector<Phrase>& lines,
                    TemplateLabel::Prefer prefer = TemplateLabel::Prefer::High, double turned = 0);
-    /// Text for a label beside an upright line of that length in mm: in short lines where the line
+    /// The lines of a label beside an upright line of that length in mm: short ones where the line
     /// is short, so that level lines can run past it.
-    static std::vector<std::string> besideUpright(const std::string& text, double length);
+    [[nodiscard]] std::vector<Phrase> besideUpright(const Phrase& words, double length) const;
     /// A circle of the true diameter with a thin cross through it.
     void hole(Layer layer, const CircleMark& circle, const std::string& name,
-              std::vector<std::string> label);
+              const std::vector<Phrase>& lines);
     void circle(Layer layer, const CircleMark& circle, const std::string& name);
     void hatch(Layer layer, const BoxMm& box);
     /// Centre lines of the part, a little beyond its outline (ISO 128).
     void centreLines();
-    void label(TemplateLabel label);
+    void label(const std::vector<Phrase>& lines, std::variant<CircleMark, LineMark> beside,
+               const std::string& name, TemplateLabel::Prefer prefer = TemplateLabel::Prefer::High,
+               double turned = 0);
     /// A dimension to be measured on paper after taping: drawn through `from` and `to`, level or
     /// upright.
     void checkDimension(const PointMm& from, const PointMm& to, const std::string& value);
-    void parameter(std::string line) { m_template.parameters.push_back(std::move(line)); }
+    void parameter(Phrase sentence) { m_template.parameters.push_back(std::move(sentence)); }
+    /// As the draft's labels are told.
+    [[nodiscard]] std::string say(const Phrase& words) const { return told(words, m_language); }
 
     [[nodiscard]] Part part(const std::string& name) const { return {m_opening, {}, name}; }
     [[nodiscard]] const BoxMm& partBox() const { return m_template.part; }
 
-    [[nodiscard]] Template finished(std::string face, std::string up,
-                                    std::vector<OpeningId> parts) const;
+    [[nodiscard]] Template finished(Phrase face, Phrase up, std::vector<OpeningId> parts) const;
 
 private:
     [[nodiscard]] bool isHole(const PointMm& at) const;
@@ -46,6 +50,7 @@ private:
 
     Template m_template;
     OpeningId m_opening;
+    Language m_language;
     int m_checks = 0;
 };
 

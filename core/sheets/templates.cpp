@@ -86,13 +86,13 @@ std::vector<OpeningId> openingsOf(const Plan& plan, const Alike& alike) {
     return ids;
 }
 
-std::string servesWhat(const TemplateSource& source, const Alike& alike) {
+Phrase servesWhat(const TemplateSource& source, const Alike& alike) {
     std::vector<std::string> names;
     for (std::uint32_t index : alike)
         names.push_back(label(source.project, source.plan.fronts[index]));
-    const std::string count =
-        alike.size() == 1 ? "one front" : std::to_string(alike.size()) + " fronts";
-    return "Serves " + count + ", " + listed(names, 12);
+    const Phrase which = listed(names, 12);
+    return alike.size() == 1 ? phrase("Serves one front, %1", which)
+                             : phrase("Serves %1 fronts, %2", std::to_string(alike.size()), which);
 }
 
 std::string drill(const TemplateSource& source, Length diameter) {
@@ -100,17 +100,20 @@ std::string drill(const TemplateSource& source, Length diameter) {
     const bool isNumberDrill = nm % Length::nanometresPer64th != 0 && nm % nanometresPerMil == 0;
     if (source.style.unit == Unit::Inch && isNumberDrill) {
         const std::string mils = std::to_string(1000 + nm / nanometresPerMil % 1000);
-        return std::string(diameterSign) + std::to_string(nm / Length::nanometresPerInch) + "." +
-               mils.substr(1) + " in";
+        return std::string(diameterSign) + withMark(std::to_string(nm / Length::nanometresPerInch) +
+                                                        "." + mils.substr(1) + " in",
+                                                    source.style.mark);
     }
     // A drill is chosen to a tenth of a millimetre; the hole on paper has its true size.
-    return std::string(diameterSign) + (source.style.unit == Unit::Millimetre
-                                            ? shown(diameter, source.style)
-                                            : exact(diameter, source.style.unit));
+    return std::string(diameterSign) +
+           (source.style.unit == Unit::Millimetre
+                ? shown(diameter, source.style)
+                : withMark(exact(diameter, source.style.unit), source.style.mark));
 }
 
-std::vector<Template> templates(const Project& project, const Plan& plan, LengthStyle style) {
-    const TemplateSource source{project, plan, style};
+std::vector<Template> templates(const Project& project, const Plan& plan, LengthStyle style,
+                                const Language& language) {
+    const TemplateSource source{project, plan, style, language};
     const Alike order = inReadingOrder(plan);
     const std::vector<Alike> banks = banksOf(plan, order);
     std::vector<Template> result;

@@ -49,16 +49,13 @@ std::vector<std::string> wrapped(std::string_view utf8, double capHeight, double
     return lines;
 }
 
-std::string listed(const std::vector<std::string>& names, std::size_t most) {
-    const std::size_t shown = names.size() <= most ? names.size() : most;
-    std::string text;
-    for (std::size_t i = 0; i < shown; ++i) {
-        const bool isLast = i + 1 == names.size();
-        text += (i == 0 ? "" : isLast ? " and " : ", ") + names[i];
-    }
-    if (shown < names.size())
-        text += " and " + std::to_string(names.size() - shown) + " more";
-    return text;
+Phrase listed(const std::vector<std::string>& names, std::size_t most) {
+    if (names.size() <= most)
+        return listed(std::vector<Phrase>(names.begin(), names.end()));
+    std::string first;
+    for (std::size_t i = 0; i < most; ++i)
+        first += (i == 0 ? "" : ", ") + names[i];
+    return phrase("%1 and %2 more", first, std::to_string(names.size() - most));
 }
 
 } // namespace frontwright

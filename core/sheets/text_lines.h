@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/words/phrase.h"
+
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,6 +21,6 @@ constexpr double linePitch(double capHeight) {
 std::vector<std::string> wrapped(std::string_view utf8, double capHeight, double width);
 
 /// "A2, B1 and B2": for a few names; "A2, B1 and 7 more" past `most`.
-std::string listed(const std::vector<std::string>& names, std::size_t most);
+Phrase listed(const std::vector<std::string>& names, std::size_t most);
 
 } // namespace frontwright

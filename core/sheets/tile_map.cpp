@@ -19,7 +19,10 @@ constexpr double frameInset = 0.7;  ///< mm of the second frame round this page'
 /// Cells as large as the area lets them, in its upper right corner.
 class Map {
 public:
-    Map(const BoxMm& area, const Tiling& tiling) : m_area(area), m_tiling(tiling) {
+    Map(const BoxMm& area, const Tiling& tiling, const Language& language)
+        : m_area(area),
+          m_tiling(tiling),
+          m_language(language) {
         m_cell.x() = std::min(widestCell, area.sizes().x() / tiling.columns);
         m_cell.y() = std::min(highestCell, (area.sizes().y() - headingRoom()) / tiling.rows);
     }
@@ -47,15 +50,17 @@ private:
     [[nodiscard]] std::string headingText() const {
         const std::string last = tileName(m_tiling.tiles.back());
         if (hasRoomFor(last))
-            return "tile map";
-        for (const std::string& text : {"tile map: A1 to " + last, "A1 to " + last})
-            if (textWidth(text, smallText) < m_area.sizes().x())
-                return text;
-        return "to " + last;
+            return told(text("tile map"), m_language);
+        for (const Phrase& words : {phrase("tile map: A1 to %1", last), phrase("A1 to %1", last)})
+            if (const std::string heading = told(words, m_language);
+                textWidth(heading, smallText) < m_area.sizes().x())
+                return heading;
+        return told(phrase("to %1", last), m_language);
     }
 
     BoxMm m_area;
     const Tiling& m_tiling;
+    const Language& m_language;
     PointMm m_cell;
 };
 
@@ -75,7 +80,7 @@ double mapWidth(int columns) {
 }
 
 void addTileMap(Page& page, const BoxMm& area, const TileOnPage& place) {
-    const Map map(area, place.tiles.tiling);
+    const Map map(area, place.tiles.tiling, place.language);
     page.drawing.marks.push_back({Layer::Note, map.heading(), {}});
     for (const Tile& tile : place.tiles.tiling.tiles) {
         const BoxMm cell = map.cell(tile);

@@ -28,29 +28,30 @@ void addMountingHoles(TemplateDraft& draft, const TemplateSource& source, const 
     const InsideView inside(front.box);
     const double radius = mounting.clearanceHole.inMillimetres() / 2;
     for (std::size_t i = 0; i < mounting.holes.size(); ++i) {
-        std::vector<std::string> text{
-            number(i) + ": drill " + drill(source, mounting.clearanceHole), "through, from inside"};
+        std::vector<Phrase> lines{
+            phrase("%1: drill %2", number(i), drill(source, mounting.clearanceHole)),
+            text("through, from inside")};
         if (mounting.recess > Length{})
-            text.push_back("head sunk " + shown(mounting.recess, source.style));
+            lines.push_back(phrase("head sunk %1", shown(mounting.recess, source.style)));
         draft.hole(Layer::Hole, {inside(mounting.holes[i].at), radius},
-                   "mounting hole " + number(i), std::move(text));
+                   "mounting hole " + number(i), lines);
     }
 }
 
 void addBoltHole(TemplateDraft& draft, const TemplateSource& source, const HardwarePlan& hardware,
                  const PointMm& at, const std::string& which) {
-    std::vector<std::string> text{"bolt " + which + ": drill " +
-                                      drill(source, hardware.holeDiameter),
-                                  "through, with the front"};
+    std::vector<Phrase> lines{
+        phrase("bolt %1: drill %2", which, drill(source, hardware.holeDiameter)),
+        text("through, with the front")};
     if (hardware.chosenWay().counterbore > Length{}) {
-        text.push_back("counterbore " + drill(source, hardware.counterboreDiameter));
-        text.push_back(shown(hardware.chosenWay().counterbore, source.style) +
-                       " deep, from inside");
+        lines.push_back(phrase("counterbore %1", drill(source, hardware.counterboreDiameter)));
+        lines.push_back(
+            phrase("%1 deep, from inside", shown(hardware.chosenWay().counterbore, source.style)));
         draft.circle(Layer::Counterbore, {at, hardware.counterboreDiameter.inMillimetres() / 2},
                      "counterbore " + which);
     }
     draft.hole(Layer::Hole, {at, hardware.holeDiameter.inMillimetres() / 2}, "bolt hole " + which,
-               std::move(text));
+               lines);
 }
 
 void addHardwareHoles(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
@@ -65,10 +66,11 @@ void addHardwareHoles(TemplateDraft& draft, const TemplateSource& source, const 
         case MountingWay::FrontCounterbore:
             break; // nothing of it reaches the wall
         case MountingWay::FrontAccessHole:
-            draft.hole(Layer::AccessHole, {at, hardware.accessDiameter.inMillimetres() / 2},
-                       "access hole " + number(i),
-                       {"access " + number(i) + ": drill " + drill(source, hardware.accessDiameter),
-                        "through the wall, from inside"});
+            draft.hole(
+                Layer::AccessHole, {at, hardware.accessDiameter.inMillimetres() / 2},
+                "access hole " + number(i),
+                {phrase("access %1: drill %2", number(i), drill(source, hardware.accessDiameter)),
+                 text("through the wall, from inside")});
             break;
         }
     }
@@ -85,13 +87,13 @@ void addLimits(TemplateDraft& draft, const TemplateSource& source, const FrontPl
     const LineMark underside = level(box.bottomUnderside), top = level(box.bottomTop);
     draft.line(Layer::BottomPanel, underside.from, underside.to, "bottom panel's underside");
     draft.namedLine(Layer::BottomPanel, top, "bottom panel's top",
-                    {"bottom panel's top " + shown(box.bottomTop, source.style)},
+                    {phrase("bottom panel's top %1", shown(box.bottomTop, source.style))},
                     TemplateLabel::Prefer::Low);
     draft.namedLine(Layer::AllowedRegion, level(front.mounting.leastHeight),
                     "least height of a screw",
-                    {"no screw below " + shown(front.mounting.leastHeight, source.style)});
+                    {phrase("no screw below %1", shown(front.mounting.leastHeight, source.style))});
     draft.namedLine(Layer::BoxEdge, {{side, 0}, {side, height}}, "inner face, left on the sheet",
-                    TemplateDraft::besideUpright("inner face of the side", height),
+                    draft.besideUpright(text("inner face of the side"), height),
                     TemplateLabel::Prefer::High, 90);
     draft.line(Layer::BoxEdge, {width - side, 0}, {width - side, height},
                "inner face, right on the sheet");
@@ -109,12 +111,14 @@ void addChecksOf(TemplateDraft& draft, const TemplateSource& source, const Front
               firstToLast(holes, [](const WallPoint& p) { return p.y; }), throughHole);
 }
 
-std::string screwText(const TemplateSource& source, const FrontPlan& front) {
+Phrase screwWords(const TemplateSource& source, const FrontPlan& front) {
     const MountingPlan& mounting = front.mounting;
-    std::string text = "Mounting screws: " + mounting.screw->name;
-    if (mounting.length)
-        text += ", " + shown(*mounting.length, source.style) + " long";
-    return text + "; pilot holes in the front's back " + drill(source, mounting.pilotHole) + ".";
+    const Phrase screw = nameFromData(mounting.screw->name);
+    const std::string pilot = drill(source, mounting.pilotHole);
+    if (!mounting.length)
+        return phrase("Mounting screws: %1; pilot holes in the front's back %2.", screw, pilot);
+    return phrase("Mounting screws: %1, %2 long; pilot holes in the front's back %3.", screw,
+                  shown(*mounting.length, source.style), pilot);
 }
 
 /// What of the hardware shows in the wall: places relative to it, ways and drills.
@@ -128,8 +132,8 @@ bool haveSameHardwareInWall(const FrontPlan& a, const FrontPlan& b) {
 
 Template wallTemplate(const TemplateSource& source, const Alike& alike) {
     const FrontPlan& front = source.plan.fronts[alike.front()];
-    TemplateDraft draft(TemplateKind::BoxWall, "Box wall " + label(source.project, front),
-                        toMm(front.box.wall), front.opening);
+    TemplateDraft draft(TemplateKind::BoxWall, phrase("Box wall %1", label(source.project, front)),
+                        toMm(front.box.wall), front.opening, source.language);
     draft.outline(Layer::CutEdge);
     addLimits(draft, source, front);
     draft.line(Layer::Centre, {draft.partBox().center().x(), -3},
@@ -139,14 +143,15 @@ Template wallTemplate(const TemplateSource& source, const Alike& alike) {
     if (front.hardware)
         addHardwareHoles(draft, source, front);
     addChecksOf(draft, source, front);
-    draft.parameter(servesWhat(source, alike) + ": wall " + shown(front.box.width, source.style) +
-                    " wide, " + shown(front.box.height, source.style) + " high, " +
-                    shown(front.box.wallThickness, source.style) + " thick.");
-    draft.parameter(screwText(source, front));
-    draft.parameter("In an assembled box, cut along the sides' inner faces and the bottom "
-                    "panel's top.");
-    return draft.finished("Read from inside the box: left and right are exchanged",
-                          "the wall's upper edge is up", openingsOf(source.plan, alike));
+    draft.parameter(phrase("%1: wall %2 wide, %3 high, %4 thick.", servesWhat(source, alike),
+                           shown(front.box.width, source.style),
+                           shown(front.box.height, source.style),
+                           shown(front.box.wallThickness, source.style)));
+    draft.parameter(screwWords(source, front));
+    draft.parameter(text("In an assembled box, cut along the sides' inner faces and the bottom "
+                         "panel's top."));
+    return draft.finished(text("Read from inside the box: left and right are exchanged"),
+                          text("the wall's upper edge is up"), openingsOf(source.plan, alike));
 }
 
 bool haveSameWall(const FrontPlan& a, const FrontPlan& b) {

@@ -4,6 +4,7 @@
 
 #include "ui/elevation/finding_place.h"
 #include "ui/elevation/part_words.h"
+#include "ui/language/told.h"
 #include "ui/paper/surface.h"
 
 #include <QEvent>
@@ -82,6 +83,7 @@ double ElevationView::reach() const {
 ElevationOptions ElevationView::options(double atScale) const {
     ElevationOptions options;
     options.style = m_session.style();
+    options.language = spokenLanguage();
     // Capitals of 2.5 paper mm come out as high as the capitals of the window's own font.
     const double pixelsPerPaperMm = m_letters * QFontMetricsF(font()).capHeight() / 2.5;
     options.paperScale = atScale / std::max(1.0, pixelsPerPaperMm);

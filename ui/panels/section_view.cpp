@@ -1,5 +1,6 @@
 #include "ui/panels/section_view.h"
 
+#include "ui/language/told.h"
 #include "ui/paper/surface.h"
 
 #include <QFontMetricsF>
@@ -42,6 +43,7 @@ std::optional<std::uint32_t> SectionView::shownFront() const {
 SectionView::Fitted SectionView::fitted(std::uint32_t front) const {
     SectionOptions options;
     options.style = m_session.style();
+    options.language = spokenLanguage();
     options.notes = SectionNotes::LeftOut;
     options.longStretches = LongStretches::LeftOut;
     const Selection& selection = m_session.selection();

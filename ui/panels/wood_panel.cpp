@@ -219,6 +219,7 @@ std::optional<Drawing> WoodPanel::picture(double widthMm, double heightMm) const
     const Plan moved = movedPlan(m_session.project(), plan, moistureShown(), m_times->value());
     ElevationOptions options;
     options.style = m_session.style();
+    options.language = spokenLanguage();
     options.dimensions = Shown::No;
     options.holes = Shown::No;
     options.paperScale = std::min(widthMm / plan.outline.width().inMillimetres(),
@@ -229,6 +230,7 @@ std::optional<Drawing> WoodPanel::picture(double widthMm, double heightMm) const
 std::optional<Drawing> WoodPanel::chart(double widthMm, double heightMm) const {
     SeasonChartOptions options;
     options.style = m_session.style();
+    options.language = spokenLanguage();
     // Figures stand left of the plot and below it.
     constexpr double leastPlot = 20, left = 24, right = 6, below = 16, above = 8;
     options.width = std::max(leastPlot, widthMm - left - right);

@@ -2,6 +2,7 @@
 
 #include "core/drawings/plain_marks.h"
 #include "core/drawings/rendering.h"
+#include "ui/language/told.h"
 #include "ui/look/theme.h"
 #include "ui/session/session.h"
 
@@ -19,7 +20,7 @@ struct RenderedWork {
     double paperScale = 0.1;
 
     [[nodiscard]] RenderingSubject subject() const {
-        return {work->project, *work->catalogue, work->plan, places, paperScale};
+        return {work->project, *work->catalogue, work->plan, places, paperScale, spokenLanguage()};
     }
 };
 

@@ -87,7 +87,7 @@ void CalibrationDialog::addRows(QWidget& buttons) {
     auto* form = new QFormLayout(this);
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->addRow(tr("Printer"), wrappedLabel(m_printer));
-    form->addRow(tr("Paper"), wrappedLabel(QString::fromStdString(m_paper.name)));
+    form->addRow(tr("Paper"), wrappedLabel(told(nameOf(m_paper))));
     form->addRow(tr("&Orientation"), m_orientation);
     form->addRow(m_state);
     form->addRow(m_print);
@@ -115,16 +115,16 @@ PrinterSetup CalibrationDialog::setup() const {
 
 QString CalibrationDialog::factorsText() const {
     return tr("× %1 across, × %2 up")
-        .arg(QString::fromStdString(factorText(m_toProve.across)),
-             QString::fromStdString(factorText(m_toProve.up)));
+        .arg(QString::fromStdString(factorText(m_toProve.across, m_style.mark)),
+             QString::fromStdString(factorText(m_toProve.up, m_style.mark)));
 }
 
 /// What is stored decides whether the next page measures or proves.
 void CalibrationDialog::begin() {
     const auto check = m_checks.of(setup());
     m_toProve = check ? check->factors : ScaleFactors{};
-    const auto sheet = calibrationSheet(
-        {m_paper, orientation(), m_margin, m_style.unit, m_toProve, m_printer.toStdString()});
+    const auto sheet = calibrationSheet({m_paper, orientation(), m_margin, m_style.unit, m_toProve,
+                                         m_printer.toStdString(), spokenLanguage()});
     m_print->setEnabled(sheet.ok());
     m_compare->setEnabled(sheet.ok());
     if (sheet.ok())

@@ -1,6 +1,7 @@
 #include "ui/sheets/printer_panel.h"
 
 #include "core/sheets/correction.h"
+#include "ui/language/told.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -83,17 +84,18 @@ std::array<ScaleFactors, 2> PrinterPanel::factors(const QString& printer,
 
 QString PrinterPanel::lineFor(const Paper& paper, Orientation orientation) const {
     const QString what = orientation == Orientation::Portrait
-                             ? tr("%1 upright").arg(QString::fromStdString(paper.name))
-                             : tr("%1 landscape").arg(QString::fromStdString(paper.name));
+                             ? tr("%1 upright").arg(told(nameOf(paper)))
+                             : tr("%1 landscape").arg(told(nameOf(paper)));
     const auto check = m_checks.of({printer(), QString::fromStdString(paper.name), orientation});
     if (!check)
         return tr("%1: never checked.").arg(what);
+    const DecimalMark mark = spokenLanguage().decimalMark();
     const QString factors =
         check->factors.areNone()
             ? tr("needs no correction")
             : tr("corrected × %1 across, × %2 up")
-                  .arg(QString::fromStdString(factorText(check->factors.across)),
-                       QString::fromStdString(factorText(check->factors.up)));
+                  .arg(QString::fromStdString(factorText(check->factors.across, mark)),
+                       QString::fromStdString(factorText(check->factors.up, mark)));
     const QLocale locale;
     if (!check->proved.isValid())
         return tr("%1: %2; measured %3, not proved by a second print yet.")

@@ -1,5 +1,7 @@
 #include "ui/sheets/sheet_choice.h"
 
+#include "ui/language/told.h"
+
 #include <QCheckBox>
 #include <QHeaderView>
 #include <QSignalBlocker>
@@ -60,8 +62,7 @@ void SheetChoice::addTemplates() {
             groups.at(kind) = new QTreeWidgetItem(m_tree, {names.at(kind)});
             groups.at(kind)->setFlags(parentFlags);
         }
-        auto* item =
-            new QTreeWidgetItem(groups.at(kind), {QString::fromStdString(m_templates[i].title)});
+        auto* item = new QTreeWidgetItem(groups.at(kind), {told(m_templates[i].title)});
         item->setFlags(parentFlags);
         item->setCheckState(0, Qt::Checked);
         item->setData(0, templateRole, static_cast<qulonglong>(i));

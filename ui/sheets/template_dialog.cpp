@@ -56,8 +56,9 @@ TemplateDialog::TemplateDialog(const Session& session, QSettings& settings,
       m_session(session),
       m_settings(settings),
       m_documentName(documentName),
-      m_choice(new SheetChoice(templates(session.project(), session.plan(), session.style()),
-                               session.selection().openings)),
+      m_choice(new SheetChoice(
+          templates(session.project(), session.plan(), session.style(), spokenLanguage()),
+          session.selection().openings)),
       m_map(new TileMapView),
       m_setup(new SheetSetup(settings, session.style())),
       m_printer(new PrinterPanel(settings, QPrinterInfo::availablePrinterNames())),
@@ -171,6 +172,7 @@ SheetOptions TemplateDialog::options(const Paper& paper) const {
     options.documentName = m_documentName.toStdString();
     options.revision = revisionOf(m_session.project());
     options.printer = m_printer->printer().toStdString();
+    options.language = spokenLanguage();
     options.calibration = m_printer->factors(m_printer->printer(), paper);
     return options;
 }
@@ -238,7 +240,7 @@ void TemplateDialog::showPlace() {
         return;
     }
     const Page& page = m_shown[index];
-    m_pageLabel->setText(QString::fromStdString(page.label));
+    m_pageLabel->setText(told(page.label));
     m_choice->setCurrentPage(m_laidIndex[index]);
     std::vector<MappedTile> tiles;
     for (std::size_t i = 0; i < m_laid.size(); ++i)
@@ -247,8 +249,8 @@ void TemplateDialog::showPlace() {
                 {at.column, at.row,
                  m_laid[i].tile.empty() ? tr("one page") : QString::fromStdString(m_laid[i].tile),
                  shownIndex(i)});
-    m_map->setTiles(QString::fromStdString(m_wanted[page.place.part].title), page.place.columns,
-                    page.place.rows, std::move(tiles), static_cast<int>(index));
+    m_map->setTiles(told(m_wanted[page.place.part].title), page.place.columns, page.place.rows,
+                    std::move(tiles), static_cast<int>(index));
 }
 
 /// How many pages, and what the other ways to lay them would take.
@@ -270,8 +272,7 @@ void TemplateDialog::tellCount() {
             others << text.arg(count.value());
     }
     m_count->setText(
-        tr("%1 On %2: %3.")
-            .arg(chosen, QString::fromStdString(m_paper.name), others.join(QStringLiteral(", "))));
+        tr("%1 On %2: %3.").arg(chosen, told(nameOf(m_paper)), others.join(QStringLiteral(", "))));
 }
 
 } // namespace frontwright

@@ -132,7 +132,7 @@ void TemplateDialog::heed(const PrintOutcome& outcome) {
     report(
         tr("Nothing was printed yet: the printer is set to %1, so that the pages would have been "
            "scaled or cut. They were laid anew for that paper. Look at them, then print.")
-            .arg(QString::fromStdString(paper.value().name)));
+            .arg(told(nameOf(paper.value()))));
 }
 
 void TemplateDialog::openTestPage() {
@@ -163,7 +163,7 @@ bool TemplateDialog::printTestPage(const Page& page, const QString& printer) {
     else if (outcome.kind == Kind::OtherPaper)
         report(tr("Nothing was printed: the printer is set to another paper than %1. Choose the "
                   "same paper in both places.")
-                   .arg(QString::fromStdString(m_paper.name)));
+                   .arg(told(nameOf(m_paper))));
     else if (outcome.kind != Kind::Printed && outcome.kind != Kind::Cancelled)
         heed(outcome);
     return outcome.kind == Kind::Printed;

@@ -3,6 +3,7 @@
 #include "core/drawings/elevation.h"
 #include "ui/elevation/scene_rect.h"
 #include "ui/language/data_names.h"
+#include "ui/language/told.h"
 #include "ui/paper/surface.h"
 
 #include <QPainter>
@@ -43,6 +44,7 @@ void SampleCard::draw(const Catalogue& programs) {
     m_work = std::move(work).value();
     ElevationOptions options;
     options.style = m_sample.project.style;
+    options.language = spokenLanguage();
     options.paperScale = paperScale;
     options.dimensions = Shown::No;
     options.holes = Shown::No;

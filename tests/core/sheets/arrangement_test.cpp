@@ -86,7 +86,8 @@ TEST(Places, TellWhichTileOfWhichTemplateAPageShows) {
     for (const Page& page : laid(*shop, onPaper("A4"))) {
         const PagePlace& at = page.place;
         EXPECT_TRUE(seen.insert({at.part, at.row, at.column}).second) << page.label;
-        EXPECT_EQ(page.label.rfind(shop->templates.at(at.part).title, 0), 0U) << page.label;
+        EXPECT_EQ(page.label.english().rfind(shop->templates.at(at.part).title.english(), 0), 0U)
+            << page.label;
         EXPECT_LT(at.column, at.columns);
         EXPECT_LT(at.row, at.rows);
         EXPECT_EQ(page.tile,

@@ -68,7 +68,7 @@ TEST(DrawnCheckBars, StayInTheirStripAndMeasureWhatTheySay) {
             const PointMm size = isLevel ? PointMm(room, breadth) : PointMm(breadth, room);
             const BoxMm strip(PointMm(10, 20), PointMm(10, 20) + size);
             Page page;
-            drawBars(page, strip, direction, Unit::Inch, "here");
+            drawBars(page, strip, {direction, "here"}, Unit::Inch);
             for (const Mark& mark : page.drawing.marks)
                 EXPECT_TRUE(strip.contains(coveredBy(mark))) << room;
             const auto ends = marksOfKind(page, "check-bar");
@@ -85,8 +85,8 @@ TEST(DrawnCheckBars, StayInTheirStripAndMeasureWhatTheySay) {
 
 TEST(DrawnCheckBars, SayWhereToMeasure) {
     Page page;
-    drawBars(page, BoxMm(PointMm(0, 0), PointMm(190, 21)), BarDirection::Level, Unit::Millimetre,
-             "across");
+    drawBars(page, BoxMm(PointMm(0, 0), PointMm(190, 21)), {BarDirection::Level, "across"},
+             Unit::Millimetre);
     for (const char* words :
          {"100 mm: measure outer tick to outer tick", "4 in: measure outer tick to outer tick",
           "180 mm: measure outer tick to outer tick"})

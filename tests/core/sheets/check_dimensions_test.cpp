@@ -16,8 +16,8 @@ struct Hole {
 };
 
 Template checkedWith(const std::vector<Hole>& holes) {
-    TemplateDraft draft(TemplateKind::Front, "Front A1", BoxMm(PointMm(0, 0), PointMm(400, 150)),
-                        OpeningId{5});
+    TemplateDraft draft(TemplateKind::Front, text("Front A1"),
+                        BoxMm(PointMm(0, 0), PointMm(400, 150)), OpeningId{5});
     const PointMm through =
         holes.empty() ? PointMm(200, 75)
                       : PointMm(holes.front().x.inMillimetres(), holes.front().y.inMillimetres());

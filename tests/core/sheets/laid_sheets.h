@@ -85,8 +85,8 @@ inline bool says(const Template& part, std::string_view words) {
         for (const std::string& line : label.lines)
             if (line.find(words) != std::string::npos)
                 return true;
-    for (const std::string& line : part.parameters)
-        if (line.find(words) != std::string::npos)
+    for (const Phrase& line : part.parameters)
+        if (line.english().find(words) != std::string::npos)
             return true;
     return false;
 }

@@ -19,16 +19,15 @@ TEST(Legend, StandsOnTheFirstPageOnly) {
     for (const char* paper : {"A4", "A2", "roll 610 mm"}) {
         const auto all = laid(*shop, onPaper(paper));
         for (std::size_t i = 0; i < all.size(); ++i)
-            EXPECT_EQ(says(all[i], "register mark"), i == 0)
-                << paper << " " << all[i].label;
+            EXPECT_EQ(says(all[i], "register mark"), i == 0) << paper << " " << all[i].label;
     }
 }
 
 TEST(Legend, StaysInItsAreaWithWordsClearOfSigns) {
     for (double width : {90.0, 130.0, 190.0, 400.0}) {
-        const BoxMm area(PointMm(10, 10), PointMm(10 + width, 10 + legendHeight(width)));
+        const BoxMm area(PointMm(10, 10), PointMm(10 + width, 10 + legendHeight(width, {})));
         Page page;
-        addLegend(page, area);
+        addLegend(page, area, {});
         for (const Mark& mark : page.drawing.marks) {
             EXPECT_TRUE(area.contains(coveredBy(mark))) << width;
             if (std::holds_alternative<TextMark>(mark.shape))

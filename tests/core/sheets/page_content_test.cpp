@@ -15,7 +15,7 @@ const BoxMm whole(PointMm(-4, -4), PointMm(404, 204));
 /// A part of 400 mm × 200 mm with one hole and one line, without waste.
 Template simplePart() {
     Template part;
-    part.title = "Front A1";
+    part.title = text("Front A1");
     part.part = BoxMm(PointMm(0, 0), PointMm(400, 200));
     part.drawing.extent = whole;
     part.drawing.marks = {
@@ -142,11 +142,11 @@ TEST(ContentLaw, NothingMovesOnItsWayToThePage) {
             for (const Mark& mark : part.drawing.marks)
                 if (const auto* circle = std::get_if<CircleMark>(&mark.shape);
                     circle != nullptr && part.drawing.extent.contains(circle->centre)) {
-                    const auto at = found.find(part.title + " / " + mark.part.name);
+                    const auto at = found.find(part.title.english() + " / " + mark.part.name);
                     ASSERT_NE(at, found.end()) << part.title << " " << mark.part.name;
                     EXPECT_LT((at->second - circle->centre).norm(), 1e-9);
                 }
-            const auto corner = found.find(part.title + " / outline, upper right");
+            const auto corner = found.find(part.title.english() + " / outline, upper right");
             ASSERT_NE(corner, found.end());
             EXPECT_LT((corner->second - part.part.max()).norm(), 1e-9);
         }

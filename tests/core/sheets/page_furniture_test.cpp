@@ -25,7 +25,7 @@ std::unique_ptr<Shop> largeFront() {
 std::map<std::string, Page> tilesOfFront(const Shop& shop, const SheetOptions& options) {
     std::map<std::string, Page> tiles;
     for (const Page& page : laid(shop, options))
-        if (page.label.rfind("Front", 0) == 0)
+        if (page.label.english().rfind("Front", 0) == 0)
             tiles.emplace(page.tile, page);
     return tiles;
 }

@@ -151,7 +151,7 @@ TEST(EveryPage, IsOfItsPaperAndNumberedInOneRow) {
             for (std::size_t i = 0; i < all.size(); ++i) {
                 const std::string number =
                     "page " + std::to_string(i + 1) + " of " + std::to_string(all.size());
-                EXPECT_NE(all[i].label.find(number), std::string::npos) << all[i].label;
+                EXPECT_NE(all[i].label.english().find(number), std::string::npos) << all[i].label;
                 EXPECT_TRUE(all[i].drawing.extent.isApprox(
                     BoxMm(PointMm(0, 0), PointMm(all[i].width, all[i].height))));
                 if (!options.paper.isRoll()) {
@@ -172,12 +172,13 @@ TEST(Holes, AreEachWholeOnSomePage) {
             for (const Page& page : laid(*shop, options))
                 for (const Mark& mark : page.drawing.marks)
                     if (std::holds_alternative<CircleMark>(mark.shape))
-                        whole.insert(page.label.substr(0, page.label.find(" \u00b7 ")) + " / " +
-                                     mark.part.name);
+                        whole.insert(
+                            page.label.english().substr(0, page.label.english().find(" \u00b7 ")) +
+                            " / " + mark.part.name);
             for (const Template& part : shop->templates)
                 for (const Mark& mark : part.drawing.marks)
                     if (std::holds_alternative<CircleMark>(mark.shape)) {
-                        EXPECT_EQ(whole.count(part.title + " / " + mark.part.name), 1U)
+                        EXPECT_EQ(whole.count(part.title.english() + " / " + mark.part.name), 1U)
                             << options.paper.name << " " << part.title << " " << mark.part.name;
                     }
         }
@@ -209,7 +210,7 @@ TEST(EmptyTiles, AreSkippedAndKeepTheirNames) {
     const auto shop = shopWith(std::move(project));
     std::set<std::string> tiles;
     for (const Page& page : laid(*shop, onPaper("A4")))
-        if (page.label.rfind("Front A1", 0) == 0)
+        if (page.label.english().rfind("Front A1", 0) == 0)
             tiles.insert(page.tile);
     EXPECT_EQ(tiles.count("A1"), 1U);
     EXPECT_EQ(tiles.count("A3"), 1U);
@@ -225,7 +226,8 @@ TEST(Sheets, AreTheSameToTheByteFromTheSameInput) {
     EXPECT_EQ(marksJson(first), marksJson(second));
     ASSERT_EQ(first.size(), second.size());
     for (std::size_t i = 0; i < first.size(); ++i)
-        EXPECT_EQ(svg(first[i].drawing, first[i].label), svg(second[i].drawing, second[i].label));
+        EXPECT_EQ(svg(first[i].drawing, first[i].label.english()),
+                  svg(second[i].drawing, second[i].label.english()));
 }
 
 TEST(Sheets, RefuseWhatWouldLoseMarks) {

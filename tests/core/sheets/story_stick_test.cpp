@@ -117,7 +117,7 @@ TEST(StoryStickLaw, EdgesLieWhereThePlanSays) {
         const auto shop = shopWith(testing::randomProject(seed));
         for (const Template& stick : shop->templates) {
             if (stick.kind != TemplateKind::StoryStick ||
-                stick.title.find("bank") == std::string::npos)
+                stick.title.english().find("bank") == std::string::npos)
                 continue;
             double low = 1e9;
             for (OpeningId id : stick.parts) {

@@ -9,10 +9,11 @@ namespace {
 const BoxMm part(PointMm(0, 0), PointMm(300, 120));
 
 TemplateDraft draft() {
-    return {TemplateKind::Front, "Front A1", part, OpeningId{5}};
+    return {TemplateKind::Front, text("Front A1"), part, OpeningId{5}};
 }
 Template finished(const TemplateDraft& made) {
-    return made.finished("Read from the show face", "the top edge is up", {OpeningId{5}});
+    return made.finished(text("Read from the show face"), text("the top edge is up"),
+                         {OpeningId{5}});
 }
 std::vector<Mark> inLayer(const Template& made, Layer layer) {
     std::vector<Mark> marks;
@@ -71,7 +72,8 @@ TEST(CentreLines, RunALittlePastTheOutline) {
 
 TEST(DrawnHole, IsACircleWithACrossThroughItsCentreAndItsLabel) {
     TemplateDraft made = draft();
-    made.hole(Layer::Hole, {{100, 50}, 2.5}, "hole 1", {"1: drill \u00d85 mm", "through"});
+    made.hole(Layer::Hole, {{100, 50}, 2.5}, "hole 1",
+              {std::string("1: drill \u00d85 mm"), text("through")});
     const Template result = finished(made);
     const auto marks = inLayer(result, Layer::Hole);
     ASSERT_EQ(marks.size(), 3U);
@@ -89,7 +91,7 @@ TEST(DrawnHole, IsACircleWithACrossThroughItsCentreAndItsLabel) {
 // Of a hole's two lines and its circle only the circle is named, so that it is measured once.
 TEST(DrawnHole, IsNamedOnce) {
     TemplateDraft made = draft();
-    made.hole(Layer::Hole, {{100, 50}, 2.5}, "hole 1", {"1"});
+    made.hole(Layer::Hole, {{100, 50}, 2.5}, "hole 1", {std::string("1")});
     int named = 0;
     for (const Mark& mark : finished(made).drawing.marks)
         named += mark.part.name == "hole 1" ? 1 : 0;
@@ -107,8 +109,8 @@ TEST(CheckDimension, HasTicksAtItsEnds) {
 
 TEST(CheckDimension, FromHoleToHoleEndsInTheirCrosses) {
     TemplateDraft made = draft();
-    made.hole(Layer::Hole, {{100, 50}, 2.5}, "hole 1", {"1"});
-    made.hole(Layer::Hole, {{196, 50}, 2.5}, "hole 2", {"2"});
+    made.hole(Layer::Hole, {{100, 50}, 2.5}, "hole 1", {std::string("1")});
+    made.hole(Layer::Hole, {{196, 50}, 2.5}, "hole 2", {std::string("2")});
     made.checkDimension({100, 50}, {196, 50}, "96 mm");
     EXPECT_EQ(inLayer(finished(made), Layer::Dimension).size(), 1U);
 }
@@ -121,10 +123,13 @@ TEST(CheckDimension, UprightReadsFromTheRight) {
 
 // A front 58 mm high, with its level centre line in the middle: no line of text is over 29 mm.
 TEST(CheckDimension, BesideALowPartIsBrokenIntoShortLines) {
-    const auto lines = TemplateDraft::besideUpright("overall check: 58 mm", 58);
+    TemplateDraft made = draft();
+    made.checkDimension({8, 0}, {8, 58}, "58 mm");
+    made.checkDimension({8, 0}, {8, 300}, "300 mm");
+    const Template result = finished(made);
     const std::vector<std::string> expected{"overall check:", "58 mm"};
-    EXPECT_EQ(lines, expected);
-    EXPECT_EQ(TemplateDraft::besideUpright("overall check: 300 mm", 300).size(), 1U);
+    EXPECT_EQ(result.labels[0].lines, expected);
+    EXPECT_EQ(result.labels[1].lines.size(), 1U);
 }
 
 TEST(CheckDimensions, AreNumbered) {

@@ -118,8 +118,8 @@ TEST(WallTemplate, IsMirroredAndSaysSo) {
     EXPECT_DOUBLE_EQ(part.part.sizes().x(), 317.5);
     EXPECT_NEAR(circleOf(part, "mounting hole 1")->centre.x(), 11.5 * 25.4, 1e-9);
     EXPECT_NEAR(circleOf(part, "mounting hole 1")->centre.y(), 2 * 25.4, 1e-9);
-    EXPECT_NE(part.face.find("from inside the box"), std::string::npos);
-    EXPECT_NE(part.face.find("left and right are exchanged"), std::string::npos);
+    EXPECT_NE(part.face.english().find("from inside the box"), std::string::npos);
+    EXPECT_NE(part.face.english().find("left and right are exchanged"), std::string::npos);
 }
 
 TEST(WallTemplateLaw, LaidOnTheFrontsTemplateMirroredTheBoltHolesCoincide) {
@@ -214,7 +214,7 @@ TEST(Templates, NameEachOfTheirMarksOnce) {
         for (const Template& part : shop->templates)
             for (const Mark& mark : part.drawing.marks)
                 if (!mark.part.name.empty()) {
-                    EXPECT_TRUE(names.insert(part.title + " / " + mark.part.name).second)
+                    EXPECT_TRUE(names.insert(part.title.english() + " / " + mark.part.name).second)
                         << part.title << " / " << mark.part.name;
                 }
     }
