@@ -39,52 +39,95 @@ Leaves decisionsIn(Unit unit) {
 
 struct LimitWords {
     std::string_view id;
-    const char* rule;
-    const char* where;
+    Text rule;
+    Text where;
 };
 constexpr std::array<LimitWords, 10> limitWords{{
-    {"limits.leastPenetration", "Least penetration of a screw in the front",
-     "window of screw lengths; finding penetration_short"},
-    {"limits.leastTipCover", "Least wood between a screw's tip and the show face",
-     "window of screw lengths; finding tip_cover_thin"},
-    {"limits.screwMargin", "Margin between a screw's head and the bottom or the wall's edge",
-     "least hole height; findings hole_in_bottom, hole_at_top_edge"},
-    {"limits.leastWallUnderHead", "Least wall under a screw's head",
-     "finding wall_thin_under_head"},
-    {"limits.leastWoodUnderHead", "Least wood under a bolt's head",
-     "counterbores; finding counterbore_too_deep"},
-    {"limits.headAllowance", "Room round a bolt's head", "counterbore and access hole diameters"},
-    {"limits.leastGap", "Least gap between fronts", "finding gap_tight"},
-    {"limits.leastOpening", "Smallest useful opening", "divisions, dragging"},
-    {"limits.holeToHole", "Wood between two holes", "allowed region; finding hole_at_hardware"},
-    {"limits.unevenGaps", "Difference between gaps of one bank that still look alike",
-     "findings gaps_uneven, gaps_go_uneven"},
+    {"limits.leastPenetration", text("Least penetration of a screw in the front"),
+     text("window of screw lengths; finding penetration_short")},
+    {"limits.leastTipCover", text("Least wood between a screw's tip and the show face"),
+     text("window of screw lengths; finding tip_cover_thin")},
+    {"limits.screwMargin", text("Margin between a screw's head and the bottom or the wall's edge"),
+     text("least hole height; findings hole_in_bottom, hole_at_top_edge")},
+    {"limits.leastWallUnderHead", text("Least wall under a screw's head"),
+     text("finding wall_thin_under_head")},
+    {"limits.leastWoodUnderHead", text("Least wood under a bolt's head"),
+     text("counterbores; finding counterbore_too_deep")},
+    {"limits.headAllowance", text("Room round a bolt's head"),
+     text("counterbore and access hole diameters")},
+    {"limits.leastGap", text("Least gap between fronts"), text("finding gap_tight")},
+    {"limits.leastOpening", text("Smallest useful opening"), text("divisions, dragging")},
+    {"limits.holeToHole", text("Wood between two holes"),
+     text("allowed region; finding hole_at_hardware")},
+    {"limits.unevenGaps", text("Difference between gaps of one bank that still look alike"),
+     text("findings gaps_uneven, gaps_go_uneven")},
 }};
 
-/// "fronts.box.wallThickness" → "Fronts: box: wall thickness"
-std::string inWords(std::string_view path) {
-    std::string words;
-    for (const char c : path) {
-        if (c == '.')
-            words += ": ";
-        else if (c >= 'A' && c <= 'Z')
-            words += std::string(" ") + static_cast<char>(c - 'A' + 'a');
-        else
-            words += c;
-    }
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
-        words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    return words;
+struct DefaultWords {
+    std::string_view id;
+    Text rule;
+};
+constexpr std::array<DefaultWords, 28> defaultWords{{
+    {"case.width", text("Case: width")},
+    {"case.height", text("Case: height")},
+    {"case.depth", text("Case: depth")},
+    {"case.construction", text("Case: construction")},
+    {"case.frame.all", text("Case: frame: all")},
+    {"case.frameThickness", text("Case: frame thickness")},
+    {"case.grid", text("Case: grid")},
+    {"fronts.fit.all", text("Fronts: fit: all")},
+    {"fronts.thickness", text("Fronts: thickness")},
+    {"fronts.species", text("Fronts: species")},
+    {"fronts.profile.family", text("Fronts: profile: family")},
+    {"fronts.profile.width", text("Fronts: profile: width")},
+    {"fronts.profile.depth", text("Fronts: profile: depth")},
+    {"fronts.box.runner", text("Fronts: box: runner")},
+    {"fronts.box.sideClearance", text("Fronts: box: side clearance")},
+    {"fronts.box.depth", text("Fronts: box: depth")},
+    {"fronts.box.wallThickness", text("Fronts: box: wall thickness")},
+    {"fronts.box.sideThickness", text("Fronts: box: side thickness")},
+    {"fronts.box.grooveHeight", text("Fronts: box: groove height")},
+    {"fronts.box.bottomThickness", text("Fronts: box: bottom thickness")},
+    {"fronts.mounting.screw", text("Fronts: mounting: screw")},
+    {"fronts.mounting.recess", text("Fronts: mounting: recess")},
+    {"fronts.mounting.toolDiameter", text("Fronts: mounting: tool diameter")},
+    {"fronts.mounting.pattern", text("Fronts: mounting: pattern")},
+    {"fronts.hardware.form", text("Fronts: hardware: form")},
+    {"fronts.hardware.placing", text("Fronts: hardware: placing")},
+    {"fronts.hardware.twoPast", text("Fronts: hardware: two past")},
+    {"fronts.hardware.way", text("Fronts: hardware: way")},
+}};
+
+/// Choices as a document writes them.
+constexpr std::array<Text, 9> choices{
+    {text("face-frame"), text("cherry"), text("eased"), text("side-mounted"), text("wood-screw-8"),
+     text("four-corners"), text("knob-32"), text("centred-on-front"), text("through-wall")}};
+
+/// A document's value as it is told.
+Phrase valueWords(const std::string& value, DecimalMark mark) {
+    constexpr std::string_view overlay = "overlay ";
+    if (value.starts_with(overlay))
+        return phrase("overlay %1", withMark(value.substr(overlay.size()), mark));
+    for (const Text choice : choices)
+        if (choice == value)
+            return choice;
+    return withMark(value, mark);
 }
 
-RuleRow rowOf(const std::string& path, const std::string& value) {
-    const Source source{SourceKind::CommonPractice, "common practice, no source"};
+RuleRow rowOf(const std::string& path, Phrase value) {
+    const Source source{SourceKind::CommonPractice,
+                        std::string(text("common practice, no source").english)};
     for (const LimitWords& limit : limitWords)
         if (limit.id == path)
-            return {RuleKind::Limit, path, limit.rule, value, limit.where, source};
-    if (path.starts_with("limits."))
-        return {RuleKind::Limit, path, inWords(path), value, "findings", source};
-    return {RuleKind::Default, path, inWords(path), value, "a new case", source};
+            return {RuleKind::Limit, path, limit.rule, std::move(value), limit.where, source};
+    const bool isLimit = path.starts_with("limits.");
+    Phrase rule = path;
+    for (const DefaultWords& one : defaultWords)
+        if (one.id == path)
+            rule = one.rule;
+    return {
+        isLimit ? RuleKind::Limit : RuleKind::Default,   path,  std::move(rule), std::move(value),
+        isLimit ? text("findings") : text("a new case"), source};
 }
 
 bool isRule(const std::string& path) {
@@ -93,19 +136,21 @@ bool isRule(const std::string& path) {
 
 } // namespace
 
-void addDecisions(std::vector<RuleRow>& rows) {
+void addDecisions(std::vector<RuleRow>& rows, DecimalMark mark) {
     const Leaves inches = decisionsIn(Unit::Inch), millimetres = decisionsIn(Unit::Millimetre);
     std::map<std::string, std::string> other(millimetres.begin(), millimetres.end());
     // Documents leave it out where it is as ever, so that older ones stay as they are.
-    rows.push_back(rowOf("limits.unevenGaps", shown(Limits{}.unevenGaps, {Unit::Inch, 64})));
+    rows.push_back(rowOf("limits.unevenGaps", shown(Limits{}.unevenGaps, {Unit::Inch, 64, mark})));
     for (const RuleKind kind : {RuleKind::Limit, RuleKind::Default})
         for (const auto& [path, value] : inches) {
             if (!isRule(path))
                 continue;
             const std::string& metric = other[path];
-            RuleRow row = rowOf(path, metric == value || metric.empty()
-                                          ? value
-                                          : value + "; in millimetres " + metric);
+            const Phrase words = valueWords(value, mark);
+            RuleRow row =
+                rowOf(path, metric == value || metric.empty()
+                                ? words
+                                : phrase("%1; in millimetres %2", words, valueWords(metric, mark)));
             if (row.kind == kind)
                 rows.push_back(std::move(row));
         }

@@ -28,14 +28,15 @@ Result<Project> sampleCase() {
 
 } // namespace
 
-void addNumbers(std::vector<RuleRow>& rows, const Catalogue& program) {
+void addNumbers(std::vector<RuleRow>& rows, const Catalogue& program, DecimalMark mark) {
     const Result<Project> project = sampleCase();
     if (!project.ok())
         return;
     const Result<Plan> plan = makePlan(project.value(), program);
     if (!plan.ok())
         return;
-    const LengthStyle style = project.value().style;
+    LengthStyle style = project.value().style;
+    style.mark = mark;
     std::vector<bool> isTold;
     for (const Quantity quantity : allQuantities(plan.value())) {
         const auto kind = static_cast<std::size_t>(quantity.kind);
@@ -45,7 +46,7 @@ void addNumbers(std::vector<RuleRow>& rows, const Catalogue& program) {
             continue;
         isTold[kind] = true;
         rows.push_back({RuleKind::Number, "number." + std::string(key(quantity.kind)),
-                        derivation->name, derivation->formula, "plan, number panel, drawings",
+                        derivation->name, derivation->formula, text("plan, number panel, drawings"),
                         derivation->source});
     }
 }

@@ -46,12 +46,12 @@ Text wordsFor(RuleKind kind) {
     return text("The program's catalogue");
 }
 
-std::vector<RuleRow> allRules(const Catalogue& program) {
+std::vector<RuleRow> allRules(const Catalogue& program, DecimalMark mark) {
     std::vector<RuleRow> rows;
     addEquations(rows);
-    addNumbers(rows, program);
-    addDecisions(rows);
-    addEntries(rows, program);
+    addNumbers(rows, program, mark);
+    addDecisions(rows, mark);
+    addEntries(rows, program, mark);
     return rows;
 }
 
@@ -64,13 +64,13 @@ std::string rulesPage(const Catalogue& program) {
     std::optional<RuleKind> kind;
     for (const RuleRow& row : allRules(program)) {
         if (row.kind != kind)
-            page += "\n## " + std::string(wordsFor(row.kind)) +
+            page += "\n## " + std::string(wordsFor(row.kind).english) +
                     "\n\n| rule | value | used for | source | kind | id |\n"
                     "|---|---|---|---|---|---|\n";
         kind = row.kind;
         page += "| " + cell(row.rule.english()) + " | " + cell(row.value.english()) + " | " +
                 cell(row.where.english()) + " | " + cell(row.source.title) + " | " +
-                std::string(wordsFor(row.source.kind)) + " | `" + row.id + "` |\n";
+                std::string(wordsFor(row.source.kind).english) + " | `" + row.id + "` |\n";
     }
     return page;
 }

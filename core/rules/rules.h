@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/words/decimal_mark.h"
 
 #include <string>
 #include <string_view>
@@ -28,15 +29,15 @@ struct RuleRow {
 };
 
 /// Every rule: equations and fixed values, numbers, limits, defaults, and the catalogue's rows.
-/// `program` is the catalogue that comes with the program.
-std::vector<RuleRow> allRules(const Catalogue& program);
+/// `program` is the catalogue that comes with the program. Figures are written with that mark.
+std::vector<RuleRow> allRules(const Catalogue& program, DecimalMark = DecimalMark::Point);
 
 /// "published", "common practice, no source", "from memory", "the maker's"
 Text wordsFor(SourceKind);
 /// "Equations and fixed values", "Defaults of a new case", …
 Text wordsFor(RuleKind);
 
-/// All of them as a page in Markdown, the same text each time.
+/// All of them as a page in Markdown, in English, the same text each time.
 std::string rulesPage(const Catalogue& program);
 
 } // namespace frontwright

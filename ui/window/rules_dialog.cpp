@@ -25,7 +25,7 @@ QTableWidgetItem* cell(const QString& text) {
 
 RulesDialog::RulesDialog(const Catalogue& program, QWidget* parent)
     : QDialog(parent),
-      m_rules(allRules(program)),
+      m_rules(allRules(program, spokenLanguage().decimalMark())),
       m_search(new QLineEdit),
       m_table(new QTableWidget(static_cast<int>(m_rules.size()), 5)),
       m_count(new QLabel) {
