@@ -4,176 +4,376 @@
 <context>
     <name>frontwright</name>
     <message>
+        <source>Dimensions in inches</source>
+        <translation>Maße in Zoll</translation>
+    </message>
+    <message>
+        <source>Dimensions in millimetres</source>
+        <translation>Maße in Millimetern</translation>
+    </message>
+    <message>
+        <source>Dimensions in inches, scale %1</source>
+        <translation>Maße in Zoll, Maßstab %1</translation>
+    </message>
+    <message>
+        <source>Dimensions in millimetres, scale %1</source>
+        <translation>Maße in Millimetern, Maßstab %1</translation>
+    </message>
+    <message>
+        <source>%1; ≈ nearest %2</source>
+        <translation>%1; ≈ auf %2 gerundet</translation>
+    </message>
+    <message>
+        <source>Not all dimensions fit at this scale</source>
+        <translation>Nicht alle Maße haben in diesem Maßstab Platz</translation>
+    </message>
+    <message>
         <source>case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus</translation>
     </message>
     <message>
         <source>face frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendrahmen</translation>
     </message>
     <message>
         <source>stile</source>
-        <translation type="unfinished"></translation>
+        <translation>Längsfries</translation>
     </message>
     <message>
         <source>rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Querfries</translation>
     </message>
     <message>
         <source>divider</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittelwand</translation>
     </message>
     <message>
         <source>opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende</translation>
     </message>
     <message>
         <source>overlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag</translation>
     </message>
     <message>
         <source>inset</source>
-        <translation type="unfinished"></translation>
+        <translation>einliegend</translation>
     </message>
     <message>
         <source>reveal</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichtbreite</translation>
     </message>
     <message>
         <source>spacer</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanzholz</translation>
     </message>
     <message>
         <source>stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlagholz</translation>
     </message>
     <message>
         <source>bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendenreihe</translation>
     </message>
     <message>
         <source>field</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiegel</translation>
     </message>
     <message>
         <source>edge profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenprofil</translation>
     </message>
     <message>
         <source>drawer box</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten</translation>
     </message>
     <message>
         <source>box wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderstück</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>runner</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung</translation>
     </message>
     <message>
         <source>pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Bügelgriff</translation>
     </message>
     <message>
         <source>knob</source>
-        <translation type="unfinished"></translation>
+        <translation>Knopf</translation>
     </message>
     <message>
         <source>centre-to-centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Lochabstand</translation>
     </message>
     <message>
         <source>backplate</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffunterlage</translation>
     </message>
     <message>
         <source>bolt</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindeschraube</translation>
     </message>
     <message>
         <source>mounting screw</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsschraube</translation>
     </message>
     <message>
         <source>pilot hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbohrung</translation>
     </message>
     <message>
         <source>clearance hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgangsbohrung</translation>
     </message>
     <message>
         <source>access hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugangsbohrung</translation>
     </message>
     <message>
         <source>counterbore</source>
-        <translation type="unfinished"></translation>
+        <translation>zylindrische Senkung</translation>
     </message>
     <message>
         <source>countersink</source>
-        <translation type="unfinished"></translation>
+        <translation>Kegelsenkung</translation>
     </message>
     <message>
         <source>grip</source>
-        <translation type="unfinished"></translation>
+        <translation>Klemmdicke</translation>
     </message>
     <message>
         <source>engagement</source>
-        <translation type="unfinished"></translation>
+        <translation>Einschraubtiefe</translation>
     </message>
     <message>
         <source>tip cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Restholz</translation>
     </message>
     <message>
         <source>story stick</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßlatte</translation>
     </message>
     <message>
         <source>setup block</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellklotz</translation>
     </message>
     <message>
         <source>filler strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllleiste</translation>
     </message>
     <message>
         <source>pull-out board</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausziehplatte</translation>
     </message>
     <message>
         <source>furring</source>
-        <translation type="unfinished"></translation>
+        <translation>Auffütterung</translation>
     </message>
     <message>
         <source>kerf</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnittfuge</translation>
     </message>
     <message>
         <source>board foot</source>
-        <translation type="unfinished"></translation>
+        <translation>Boardfuß</translation>
     </message>
     <message>
         <source>flat-sawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenbrett</translation>
     </message>
     <message>
         <source>quarter-sawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Riftbrett</translation>
     </message>
     <message>
         <source>moisture content</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>overlay %1</source>
+        <translation>Aufschlag %1</translation>
+    </message>
+    <message>
+        <source>overlap %1</source>
+        <translation>Überdeckung %1</translation>
+    </message>
+    <message>
+        <source>gap %1</source>
+        <translation>Fuge %1</translation>
+    </message>
+    <message>
+        <source>handle at %1</source>
+        <translation>Griff bei %1</translation>
+    </message>
+    <message>
+        <source>front width %1</source>
+        <translation>Blendenbreite %1</translation>
+    </message>
+    <message>
+        <source>side clearance %1</source>
+        <translation>Luft seitlich %1</translation>
+    </message>
+    <message>
+        <source>hole at %1</source>
+        <translation>Bohrung bei %1</translation>
+    </message>
+    <message>
+        <source>access hole %1</source>
+        <translation>Zugangsbohrung %1</translation>
+    </message>
+    <message>
+        <source>box width %1</source>
+        <translation>Kastenbreite %1</translation>
+    </message>
+    <message>
+        <source>front %1</source>
+        <translation>Blende %1</translation>
+    </message>
+    <message>
+        <source>wall %1</source>
+        <translation>Vorderstück %1</translation>
+    </message>
+    <message>
+        <source>bottom %1</source>
+        <translation>Boden %1</translation>
+    </message>
+    <message>
+        <source>hole %1</source>
+        <translation>Bohrung %1</translation>
+    </message>
+    <message>
+        <source>Reveals ×%1, not to scale</source>
+        <translation>Sichtbreiten ×%1, nicht maßstäblich</translation>
+    </message>
+    <message>
+        <source>relative humidity at %1</source>
+        <translation>relative Luftfeuchte bei %1</translation>
+    </message>
+    <message>
+        <source>smallest gap</source>
+        <translation>kleinste Fuge</translation>
+    </message>
+    <message>
+        <source>driest</source>
+        <translation>trockenste</translation>
+    </message>
+    <message>
+        <source>wettest</source>
+        <translation>feuchteste</translation>
+    </message>
+    <message>
+        <source>today %1</source>
+        <translation>heute %1</translation>
+    </message>
+    <message>
+        <source>through wall and front</source>
+        <translation>durch Vorderstück und Blende</translation>
+    </message>
+    <message>
+        <source>in the front only, head in a counterbore</source>
+        <translation>nur in der Blende, Kopf in zylindrischer Senkung</translation>
+    </message>
+    <message>
+        <source>in the front only, reached through an access hole</source>
+        <translation>nur in der Blende, erreichbar durch eine Zugangsbohrung</translation>
+    </message>
+    <message>
+        <source>%1: no stocked length fits; clearance hole %2, pilot hole %3</source>
+        <translation>%1: keine vorrätige Länge passt; Durchgangsbohrung %2, Vorbohrung %3</translation>
+    </message>
+    <message>
+        <source>%1 × %2; clearance hole %3, pilot hole %4</source>
+        <translation>%1 × %2; Durchgangsbohrung %3, Vorbohrung %4</translation>
+    </message>
+    <message>
+        <source>%1: no stocked length fits, drawn %2 long, %3</source>
+        <translation>%1: keine vorrätige Länge passt, gezeichnet mit %2 Länge, %3</translation>
+    </message>
+    <message>
+        <source>%1 × %2, %3</source>
+        <translation>%1 × %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, level section</source>
+        <translation>%1, waagerechter Schnitt</translation>
+    </message>
+    <message>
+        <source>%1, section</source>
+        <translation>%1, Schnitt</translation>
+    </message>
+    <message>
+        <source>%1, level section through screw %2</source>
+        <translation>%1, waagerechter Schnitt durch Schraube %2</translation>
+    </message>
+    <message>
+        <source>%1, section through screw %2</source>
+        <translation>%1, Schnitt durch Schraube %2</translation>
+    </message>
+    <message>
+        <source>recess %1</source>
+        <translation>Kopfversenkung %1</translation>
+    </message>
+    <message>
+        <source>web %1</source>
+        <translation>Steg %1</translation>
+    </message>
+    <message>
+        <source>screw length %1</source>
+        <translation>Schraubenlänge %1</translation>
+    </message>
+    <message>
+        <source>through by %1</source>
+        <translation>Überstand %1</translation>
+    </message>
+    <message>
+        <source>tip cover %1</source>
+        <translation>Restholz %1</translation>
+    </message>
+    <message>
+        <source>drill depth %1</source>
+        <translation>Bohrtiefe %1</translation>
+    </message>
+    <message>
+        <source>thickness %1</source>
+        <translation>Dicke %1</translation>
+    </message>
+    <message>
+        <source>counterbore %1</source>
+        <translation>Senkung %1</translation>
+    </message>
+    <message>
+        <source>grip %1</source>
+        <translation>Klemmdicke %1</translation>
+    </message>
+    <message>
+        <source>bolt length %1</source>
+        <translation>Schraubenlänge %1</translation>
+    </message>
+    <message>
+        <source>driver reaches in %1</source>
+        <translation>Werkzeug reicht hinein %1</translation>
+    </message>
+    <message>
+        <source>front height %1</source>
+        <translation>Blendenhöhe %1</translation>
+    </message>
+    <message>
+        <source>bottom at %1</source>
+        <translation>Boden bei %1</translation>
+    </message>
+    <message>
+        <source>box height %1</source>
+        <translation>Kastenhöhe %1</translation>
     </message>
 </context>
 </TS>

@@ -5,83 +5,83 @@
     <name>frontwright</name>
     <message>
         <source>Nothing to heed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu beachten.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>  %1</source>
-        <translation type="unfinished"></translation>
+        <translation>  %1</translation>
     </message>
     <message>
         <source>  Why: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>  Warum: %1</translation>
     </message>
     <message>
         <source>  Rule: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>  Regel: %1</translation>
     </message>
     <message>
         <source>Left stile</source>
-        <translation type="unfinished"></translation>
+        <translation>Linker Längsfries</translation>
     </message>
     <message>
         <source>Right stile</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechter Längsfries</translation>
     </message>
     <message>
         <source>Bottom rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterer Querfries</translation>
     </message>
     <message>
         <source>Top rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberer Querfries</translation>
     </message>
     <message>
         <source>Stile %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Längsfries %1</translation>
     </message>
     <message>
         <source>Rail %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Querfries %1</translation>
     </message>
     <message>
         <source>Case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus</translation>
     </message>
     <message>
         <source>Front %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Blende %1</translation>
     </message>
     <message>
         <source>Spacer between %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanzholz zwischen %1 und %2</translation>
     </message>
     <message>
         <source>Stop, %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlagholz, %1 an %2</translation>
     </message>
     <message>
         <source>screw hole %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenbohrung %1</translation>
     </message>
     <message>
         <source>handle hole %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffbohrung %1</translation>
     </message>
     <message>
         <source>screw row %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenreihe %1</translation>
     </message>
     <message>
         <source>least</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinste</translation>
     </message>
     <message>
         <source>greatest</source>
-        <translation type="unfinished"></translation>
+        <translation>größte</translation>
     </message>
 </context>
 </TS>
