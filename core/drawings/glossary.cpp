@@ -35,7 +35,7 @@ constexpr auto allWords = std::to_array<Word>({
     {Term::EdgeProfile, "edge-profile", text("edge profile"), glossary::ofFronts},
     {Term::DrawerBox, "drawer-box", text("drawer box"), glossary::ofBox},
     {Term::BoxWall, "box-wall", text("box wall"), glossary::ofBox},
-    {Term::Bottom, "bottom", text("bottom"), glossary::ofBox},
+    {Term::Bottom, "bottom", text("bottom panel"), glossary::ofBox},
     {Term::Runner, "runner", text("runner"), glossary::ofBox},
     {Term::Pull, "pull", text("pull"), glossary::ofHandles},
     {Term::Knob, "knob", text("knob"), glossary::ofHandles},

@@ -96,7 +96,7 @@
         <translation>Vorderstück</translation>
     </message>
     <message>
-        <source>bottom</source>
+        <source>bottom panel</source>
         <translation>Boden</translation>
     </message>
     <message>

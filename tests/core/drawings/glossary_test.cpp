@@ -42,7 +42,7 @@ TEST(Words, AreAllThatLabelsAndFindingsUse) {
                                             "edge profile",
                                             "drawer box",
                                             "box wall",
-                                            "bottom",
+                                            "bottom panel",
                                             "runner",
                                             "pull",
                                             "knob",

@@ -3,6 +3,7 @@
 #include "core/limits/limits.h"
 #include "core/plan/quantity.h"
 #include "tests/core/catalogue/program_catalogue.h"
+#include "tests/core/words/untold.h"
 
 #include <algorithm>
 #include <map>
@@ -126,6 +127,27 @@ TEST(RulesPage, IsTheOneThatComesWithTheProgram) {
                             std::istreambuf_iterator<char>());
     EXPECT_TRUE(bytes == rulesPage(testing::programCatalogue()))
         << "write it anew: frontwright rules > resources/rules.md";
+}
+
+// Keys of numbers and findings, works, standards, symbols and units are alike in every language.
+TEST(Rules, HoldNoWordThatAnotherLanguageCouldNotTell) {
+    for (const RuleRow& rule : rules()) {
+        const std::set<std::string> alike{"bolt", "UNC", "B", "USC"};
+        for (const Phrase& phrase : {rule.rule, rule.value, rule.where})
+            EXPECT_EQ(testing::untold(phrase, alike), std::vector<std::string>())
+                << rule.id << ": " << phrase;
+    }
+    EXPECT_FALSE(testing::untold(Phrase(std::string("forgotten word"))).empty());
+}
+
+TEST(Rules, WriteFiguresWithTheReadersMark) {
+    const auto withComma = allRules(testing::programCatalogue(), DecimalMark::Comma);
+    ASSERT_EQ(withComma.size(), rules().size());
+    const auto limit = std::find_if(withComma.begin(), withComma.end(), [](const RuleRow& rule) {
+        return rule.id == "limits.leastGap";
+    });
+    ASSERT_NE(limit, withComma.end());
+    EXPECT_EQ(limit->value, "1/16 in; in millimetres 1,5 mm");
 }
 
 } // namespace
