@@ -265,11 +265,11 @@
     </message>
     <message>
         <source>driest</source>
-        <translation>trockenste</translation>
+        <translation>am trockensten</translation>
     </message>
     <message>
         <source>wettest</source>
-        <translation>feuchteste</translation>
+        <translation>am feuchtesten</translation>
     </message>
     <message>
         <source>today %1</source>

@@ -237,7 +237,7 @@
     </message>
     <message>
         <source>common practice, no source</source>
-        <translation>übliche Praxis, keine Quelle</translation>
+        <translation>allgemeine Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>findings</source>
@@ -705,7 +705,7 @@
     </message>
     <message>
         <source>ANSI/KCMA A161.1, drawer load</source>
-        <translation>ANSI/KCMA A161.1, Schubkastenlast</translation>
+        <translation>ANSI/KCMA A161.1, Last eines Schubkastens</translation>
     </message>
     <message>
         <source>Load of a drawer for clothing</source>
@@ -729,7 +729,7 @@
     </message>
     <message>
         <source>school and laboratory casework practice, drawer cycling load</source>
-        <translation>Praxis bei Schul- und Labormöbeln, Last der Dauerprüfung</translation>
+        <translation>Praxis für Schul- und Labormöbel, Last im Dauerversuch für Schubkästen</translation>
     </message>
     <message>
         <source>Load of the runners</source>
@@ -789,7 +789,7 @@
     </message>
     <message>
         <source>common practice, no source: more cautious than the rule&apos;s scope</source>
-        <translation>übliche Praxis, keine Quelle: vorsichtiger als der Geltungsbereich der Regel</translation>
+        <translation>allgemeine Praxis, ohne Quelle: vorsichtiger als der Geltungsbereich der Regel</translation>
     </message>
     <message>
         <source>Overlay front</source>
