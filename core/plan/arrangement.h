@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/plan/facing.h"
 #include "core/plan/plan.h"
 
 #include <vector>
@@ -11,6 +12,7 @@ namespace frontwright {
 /// apart so that each pass reads only what it needs, which stays in the processor's cache.
 struct Arrangement {
     const Layout& layout;            ///< outlives this
+    std::vector<Facing> facing;      ///< the layout's: the same however the fronts lie
     std::vector<MemberPlan> members; ///< as the layout's, with their reveals
     std::vector<PerSide<Fit>> fits;
     std::vector<PerSide<Length>> overlays;

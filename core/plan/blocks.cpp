@@ -73,24 +73,32 @@ void setOwnGaps(Arrangement& all) {
             const std::uint32_t member = openings[i].bounds[side];
             const Length overlay = all.overlays[i][side];
             const bool isInset = all.fits[i][side] == Fit::Inset;
-            all.neighbours[i][side] = {member, std::nullopt,
-                                       isInset ? -overlay : widthOf(all.members[member]) - overlay};
+            Neighbour& neighbour = all.neighbours[i][side];
+            neighbour.member = member;
+            neighbour.gap = isInset ? -overlay : widthOf(all.members[member]) - overlay;
         }
 }
 
 void addSpacer(Arrangement& all, const Pair& pair) {
     const auto& [f, member, gap, along] = pair;
-    if (all.fits[f.lower][sideOfLower(member.kind)] != Fit::Inset &&
-        all.fits[f.upper][sideOfUpper(member.kind)] != Fit::Inset)
-        all.spacers.push_back({f.lower, f.upper, f.member, gap, along});
+    if (all.fits[f.lower][sideOfLower(member.kind)] == Fit::Inset ||
+        all.fits[f.upper][sideOfUpper(member.kind)] == Fit::Inset)
+        return;
+    // Set in its place: to copy it from a temporary takes longer than all the rest of a facing.
+    Spacer& spacer = all.spacers.emplace_back();
+    spacer.lower = f.lower;
+    spacer.upper = f.upper;
+    spacer.member = f.member;
+    spacer.width = gap;
+    spacer.along = along;
 }
 
 } // namespace
 
-void setNeighbours(Arrangement& all, const std::vector<Facing>& facing) {
+void setNeighbours(Arrangement& all) {
     setOwnGaps(all);
-    all.spacers.reserve(facing.size());
-    for (const Facing& f : facing) {
+    all.spacers.reserve(all.facing.size());
+    for (const Facing& f : all.facing) {
         MemberPlan& member = all.members[f.member];
         const Side ofLower = sideOfLower(member.kind), ofUpper = sideOfUpper(member.kind);
         const Pair pair{f, member, between(all, member, f.lower, f.upper),

@@ -35,7 +35,7 @@ void place(FrontPlan& front, const Arrangement& all, std::size_t i, BankPlace ba
 std::optional<Error> addFronts(Plan& plan, const Project& project, const Catalogue& catalogue,
                                const Arrangement& all) {
     const auto banks = banksOf(all.layout);
-    Outfitter outfitter(project, catalogue);
+    Outfitter outfitter(project, catalogue, plan.season);
     plan.fronts.reserve(banks.size());
     for (std::size_t i = 0; i < banks.size(); ++i) {
         FrontPlan& front = plan.fronts.emplace_back();
@@ -92,10 +92,14 @@ Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
     Arrangement all = arrange(layout.value(), project.fronts.fit);
     Plan plan;
     plan.outline = CaseRect::atOrigin(project.casework.width, project.casework.height);
+    const auto moisture = moistureOf(project);
+    if (!moisture.ok())
+        return moisture.error();
+    plan.season = moisture.value();
     if (auto error = addFronts(plan, project, catalogue, all))
         return *error;
-    if (auto error = addSeasons(plan, project, catalogue, all))
-        return *error;
+    if (plan.season)
+        addSeasonGaps(plan, project, all);
     plan.members = std::move(all.members);
     plan.wood = catalogue.speciesOf(species);
     plan.load = loadOf(plan, project.casework.frameThickness);

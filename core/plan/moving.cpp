@@ -2,7 +2,6 @@
 
 #include "core/holding/holding.h"
 #include "core/plan/chosen.h"
-#include "core/plan/facing.h"
 #include "core/plan/screw_rows.h"
 #include "core/wood/movement.h"
 
@@ -92,23 +91,25 @@ PerSide<Length> outward(const FrontPlan& front, Grain grain, double relative) {
     return out;
 }
 
-std::optional<Error> addSeasons(Plan& plan, const Project& project, const Catalogue& catalogue,
-                                Arrangement& all) {
+Result<std::optional<SeasonMoisture>> moistureOf(const Project& project) {
     if (!project.air)
-        return std::nullopt;
+        return std::optional<SeasonMoisture>();
     if (auto error = impossible(*project.air))
-        return error;
+        return *error;
     const Air& air = *project.air;
-    const SeasonMoisture moisture{moistureOf(air.whenCut), moistureOf(air.driest),
-                                  moistureOf(air.wettest)};
-    plan.season = moisture;
-    for (FrontPlan& front : plan.fronts) {
-        const Stock& stock = chosenStock(project, front);
-        const Species* wood = catalogue.speciesOf(stock.species);
-        FrontSeason& season = front.season.emplace();
-        addMoisture(season, front, stock, wood ? wood->figures : WoodFigures{}, moisture);
-        addRows(season, front, stock.grain, project.style.unit);
-    }
+    return std::optional(
+        SeasonMoisture{moistureOf(air.whenCut), moistureOf(air.driest), moistureOf(air.wettest)});
+}
+
+FrontSeason seasonOf(const FrontPlan& front, const Stock& stock, const WoodFigures& figures,
+                     const SeasonMoisture& moisture, Unit drills) {
+    FrontSeason season;
+    addMoisture(season, front, stock, figures, moisture);
+    addRows(season, front, stock.grain, drills);
+    return season;
+}
+
+void addSeasonGaps(Plan& plan, const Project& project, Arrangement& all) {
     const auto atDriest = [](const FrontSeason& season) { return season.driest; };
     const auto atWettest = [](const FrontSeason& season) { return season.wettest; };
     const Arrangement dry = rearranged(all, movedOverlays(project, plan.fronts, atDriest));
@@ -119,7 +120,6 @@ std::optional<Error> addSeasons(Plan& plan, const Project& project, const Catalo
         const MemberPlan& member = all.members[spacer.member];
         spacer.season = rangeOf(moved(spacer, member, dry), moved(spacer, member, wet));
     }
-    return std::nullopt;
 }
 
 Plan movedPlan(const Project& project, const Plan& plan, double moisture, double times) {
@@ -130,7 +130,8 @@ Plan movedPlan(const Project& project, const Plan& plan, double moisture, double
     const auto overlays = movedOverlays(project, plan.fronts, [&](const FrontSeason& season) {
         return times * changeAt(season, *plan.season, moisture);
     });
-    Arrangement fits{layout.value(), plan.members, {}, {}, {}, {}, {}, {}};
+    Arrangement fits{
+        layout.value(), facingOpenings(layout.value()), plan.members, {}, {}, {}, {}, {}, {}};
     for (const FrontPlan& front : plan.fronts)
         fits.fits.push_back(front.fit);
     Arrangement all = rearranged(fits, overlays);

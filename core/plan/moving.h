@@ -10,9 +10,18 @@ namespace frontwright {
 /// of it: from the row that holds it, in proportion to the distance.
 PerSide<Length> outward(const FrontPlan&, Grain, double relative);
 
-/// Sets what the air makes of every front, gap, reveal and spacer. Reads fronts that are outfitted;
-/// the arrangement is that of the plan. Error: the air is impossible.
-std::optional<Error> addSeasons(Plan&, const Project&, const Catalogue&, Arrangement&);
+/// What the wood takes up from the project's air; none where there is no air. Error: the air is
+/// impossible.
+Result<std::optional<SeasonMoisture>> moistureOf(const Project&);
+
+/// How a front of that stock moves by itself: the same for all fronts of one size, stock and
+/// screws. Overlays and gaps are left to addSeasonGaps. Reads the front's size, box and screws.
+FrontSeason seasonOf(const FrontPlan&, const Stock&, const WoodFigures&, const SeasonMoisture&,
+                     Unit drills);
+
+/// Sets what becomes of every overlay, gap, reveal and spacer. Reads the fronts' seasons; the
+/// arrangement is that of the plan.
+void addSeasonGaps(Plan&, const Project&, Arrangement&);
 
 /// The plan with its fronts as they are at that moisture, `times` as far moved as they are: for
 /// drawings. Frame, boxes and holes stay. Without air, or where nothing moves, it is the same.

@@ -1,6 +1,7 @@
 #include "core/plan/outfitter.h"
 
 #include "core/plan/chosen.h"
+#include "core/plan/moving.h"
 
 #include <algorithm>
 
@@ -8,6 +9,8 @@ namespace frontwright {
 namespace {
 
 constexpr std::size_t mostRims = 8;
+/// As many as the rows of most banks: those of the bank beside it are alike.
+constexpr std::size_t mostDistinct = 8;
 
 Error notInCatalogue(Phrase what) {
     return {{}, std::move(what), text("choose one that is there")};
@@ -24,11 +27,24 @@ Length setbackOf(const FrontPlan& front) {
     return liesInFrame ? front.thickness : Length{};
 }
 
+bool areOfOneSize(const CaseRect& a, const CaseRect& b) {
+    return a.width() == b.width() && a.height() == b.height();
+}
+
+/// Whether all that is worked out is the same for both, but for where the box lies in the case.
+/// Fits follow from what they decide; overlays do not, where a gap is shared with a neighbour.
+bool areAlike(const FrontPlan& a, const FrontPlan& b) {
+    return areOfOneSize(a.openingRect, b.openingRect) && a.overlay == b.overlay &&
+           *a.choices == *b.choices;
+}
+
 } // namespace
 
-Outfitter::Outfitter(const Project& project, const Catalogue& catalogue)
+Outfitter::Outfitter(const Project& project, const Catalogue& catalogue,
+                     const std::optional<SeasonMoisture>& moisture)
     : m_project(project),
       m_catalogue(catalogue),
+      m_moisture(moisture),
       m_runner(catalogue.runner(project.fronts.box.runner)),
       m_screw(catalogue.woodScrew(project.fronts.mounting.screw)),
       m_wood(catalogue.speciesOf(project.fronts.stock.species)),
@@ -36,6 +52,44 @@ Outfitter::Outfitter(const Project& project, const Catalogue& catalogue)
       m_rowGrid(project.style.unit == Unit::Inch ? Length::inches(0, 8) : Length::millimetres(1)) {}
 
 std::optional<Error> Outfitter::outfit(FrontPlan& front) {
+    if (const FrontPlan* alike = alikeTo(front)) {
+        takeOver(front, *alike);
+        return std::nullopt;
+    }
+    if (auto error = workOut(front))
+        return error;
+    remember(front);
+    return std::nullopt;
+}
+
+const FrontPlan* Outfitter::alikeTo(const FrontPlan& front) const {
+    const auto found =
+        std::find_if(m_distinct.begin(), m_distinct.end(),
+                     [&](const FrontPlan* distinct) { return areAlike(*distinct, front); });
+    return found == m_distinct.end() ? nullptr : *found;
+}
+
+void Outfitter::takeOver(FrontPlan& front, const FrontPlan& alike) const {
+    front.thickness = alike.thickness;
+    front.profile = &chosenProfile(m_project, front);
+    front.field = alike.field;
+    front.box = alike.box;
+    front.box.origin =
+        alike.box.origin + (front.openingRect.lowerLeft() - alike.openingRect.lowerLeft());
+    front.mounting = alike.mounting;
+    front.hardware = alike.hardware;
+    front.season = alike.season;
+    front.holding = alike.holding;
+    front.load = alike.load;
+}
+
+void Outfitter::remember(const FrontPlan& front) {
+    if (m_distinct.size() == mostDistinct)
+        m_distinct.pop_back();
+    m_distinct.push_front(&front);
+}
+
+std::optional<Error> Outfitter::workOut(FrontPlan& front) {
     if (const auto& stock = front.choices->stock;
         stock && !stock->species.empty() && !m_catalogue.speciesOf(stock->species))
         return notInCatalogue(phrase("no species \"%1\" in the catalogue", stock->species));
@@ -53,6 +107,7 @@ std::optional<Error> Outfitter::outfit(FrontPlan& front) {
         return error;
     workOutHolding(front, stock);
     weigh(front);
+    letMove(front);
     return std::nullopt;
 }
 
@@ -106,6 +161,15 @@ void Outfitter::weigh(FrontPlan& front) const {
     const RunnerKind* runner = front.choices->box ? m_catalogue.runner(spec.runner) : m_runner;
     front.load = drawerLoad(
         {spec, front.box, front.openingRect, front.rect, front.thickness, m_wood, runner});
+}
+
+void Outfitter::letMove(FrontPlan& front) const {
+    if (!m_moisture)
+        return;
+    const Stock& stock = chosenStock(m_project, front);
+    const Species* wood = front.choices->stock ? m_catalogue.speciesOf(stock.species) : m_wood;
+    front.season = seasonOf(front, stock, wood ? wood->figures : WoodFigures{}, *m_moisture,
+                            m_project.style.unit);
 }
 
 const ThinRim& Outfitter::rimOf(const FrontPlan& front) {

@@ -8,16 +8,17 @@
 
 namespace frontwright {
 
-/// Gives fronts their thickness, profile, field, box, hardware and mounting screws. What the case
-/// decides is looked up in the catalogue once, and a thin rim is solved once for fronts of one
-/// profile and thickness.
+/// Gives fronts their thickness, profile, field, box, hardware and mounting screws, and tells how
+/// they move. What the case decides is looked up in the catalogue once, a thin rim is solved once
+/// for fronts of one profile and thickness, and all of it is worked out once for fronts of one size
+/// that decide the same and overlay the same: rows of drawers side by side.
 class Outfitter {
 public:
-    /// Both must outlive this and what it outfits.
-    Outfitter(const Project&, const Catalogue&);
+    /// Project and catalogue must outlive this and what it outfits. `moisture`: where there is air.
+    Outfitter(const Project&, const Catalogue&, const std::optional<SeasonMoisture>& moisture);
 
-    /// Reads the front's place and choices. Error, without a
-    /// place: an id is not in the catalogue.
+    /// Reads the front's place and choices. The front must stay where it is while others are
+    /// outfitted. Error, without a place: an id is not in the catalogue.
     std::optional<Error> outfit(FrontPlan&);
 
 private:
@@ -30,22 +31,30 @@ private:
         Length thickness;
         ThinRim rim;
     };
+    /// nullptr where there is none.
+    [[nodiscard]] const FrontPlan* alikeTo(const FrontPlan&) const;
+    void takeOver(FrontPlan&, const FrontPlan& alike) const;
+    void remember(const FrontPlan&);
+    std::optional<Error> workOut(FrontPlan&);
     [[nodiscard]] Handle handleOf(const HardwareSpec&) const;
     std::optional<Error> buildBox(FrontPlan&) const;
     std::optional<Error> placeHardware(FrontPlan&, const FrontStock&) const;
     std::optional<Error> placeScrews(FrontPlan&, const FrontStock&);
     void workOutHolding(FrontPlan&, const FrontStock&) const;
     void weigh(FrontPlan&) const;
+    void letMove(FrontPlan&) const;
     const ThinRim& rimOf(const FrontPlan&);
 
     const Project& m_project;
     const Catalogue& m_catalogue;
+    std::optional<SeasonMoisture> m_moisture;
     const RunnerKind* m_runner; ///< the case's; null where it is not in the catalogue
     const WoodScrew* m_screw;   ///< likewise
     const Species* m_wood;      ///< likewise
     Handle m_handle;            ///< likewise
     Length m_rowGrid;
-    std::deque<SolvedRim> m_rims; ///< the last few
+    std::deque<SolvedRim> m_rims;            ///< the last few
+    std::deque<const FrontPlan*> m_distinct; ///< the last few that were worked out, latest first
 };
 
 } // namespace frontwright

@@ -76,14 +76,14 @@ void share(Length member, const Facer& lower, const Facer& upper) {
 
 } // namespace
 
-void setOverlays(Arrangement& all, const FrontFit& ofCase, const std::vector<Facing>& facing) {
+void setOverlays(Arrangement& all, const FrontFit& ofCase) {
     Gaps gaps = setOwnOverlays(all, ofCase);
     if (gaps.empty())
         return;
     const auto facer = [&](std::uint32_t i, Side side) {
         return Facer{all.fits[i][side], all.overlays[i][side], gaps[i][side]};
     };
-    for (const Facing& pair : facing) {
+    for (const Facing& pair : all.facing) {
         const MemberPlan& member = all.members[pair.member];
         share(widthOf(member), facer(pair.lower, sideOfLower(member.kind)),
               facer(pair.upper, sideOfUpper(member.kind)));

@@ -1,14 +1,11 @@
 #pragma once
 
 #include "core/plan/arrangement.h"
-#include "core/plan/facing.h"
-
-#include <vector>
 
 namespace frontwright {
 
 /// Sets every front's fit and overlay.
-void setOverlays(Arrangement&, const FrontFit& ofCase, const std::vector<Facing>&);
+void setOverlays(Arrangement&, const FrontFit& ofCase);
 
 /// Sets every front's rect from its opening and its overlays.
 void setRects(Arrangement&);
