@@ -14,7 +14,7 @@ constexpr double margin = 5; // of paper, round the whole drawing
 Drawing caseElevation(const Project&, const Plan& plan, const ElevationOptions& options) {
     Sketch sketch(options.paperScale);
     drawMembers(sketch, plan);
-    return std::move(sketch).finished(0);
+    return std::move(sketch).unmeasured();
 }
 
 Drawing elevation(const Project& project, const Plan& plan, const ElevationOptions& options) {

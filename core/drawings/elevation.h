@@ -36,11 +36,11 @@ Drawing elevation(const Project&, const Plan&, const ElevationOptions&);
 /// What the distances of the emphasised part take up; nullopt where there are none.
 std::optional<CaseRect> partReach(const Plan&, const ElevationOptions&);
 
-/// One front only (all its layers), for a surface that repaints what changed: no dimensions.
-Drawing frontElevation(const Project&, const Plan&, std::uint32_t front, const ElevationOptions&);
+// The elevation's parts by themselves, so that a screen repaints only what changed: elevation() is
+// the case, then every front, then the dimensions. Of these only the dimensions are measured.
 
-// The elevation's other two parts by themselves, so that a screen repaints only what changed:
-// elevation() is the case, then every front, then the dimensions.
+/// One front only (all its layers): no dimensions.
+Drawing frontElevation(const Project&, const Plan&, std::uint32_t front, const ElevationOptions&);
 
 /// Outline, members and what lies round the fronts; no fronts, no dimensions.
 Drawing caseElevation(const Project&, const Plan&, const ElevationOptions&);

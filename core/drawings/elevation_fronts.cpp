@@ -247,7 +247,7 @@ Drawing frontElevation(const Project& project, const Plan& plan, std::uint32_t i
                        inCase(front, front.hardware->handles[i].centre),
                        partOf(front, "handle " + std::to_string(i + 1)));
     drawLabel(sketch, {project, plan, options}, front);
-    return std::move(sketch).finished(0);
+    return std::move(sketch).unmeasured();
 }
 
 } // namespace frontwright

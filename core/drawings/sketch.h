@@ -31,6 +31,9 @@ public:
 
     /// The drawing, with its extent and `margin` mm of paper left free round it.
     [[nodiscard]] Drawing finished(double margin) && { return finishedNow(margin); }
+    /// The same without its extent: a part of a drawing, on its way to the screen or into the
+    /// whole.
+    [[nodiscard]] Drawing unmeasured() && { return std::move(m_drawing); }
     [[nodiscard]] Drawing finished(double margin) const& {
         return Sketch(*this).finishedNow(margin);
     }

@@ -211,6 +211,11 @@ void drawStraight(Board& board, Chance& chance, double pitch) {
     const Wave sway(chance, 2.2, 600);
     const double lean = chance.between(-0.006, 0.006);
     const int every = board.stride(pitch);
+    std::vector<PointMm> swaying; // along the board; all its rings have it in common
+    for (double u = 0; u < board.length() + board.step(); u += board.step()) {
+        const double x = std::min(u, board.length());
+        swaying.emplace_back(x, sway.at(x));
+    }
     int ring = 0;
     const double beyond = 8;
     for (double v = -beyond; v < board.width() + beyond; v += pitch * chance.between(0.6, 1.4)) {
@@ -219,10 +224,9 @@ void drawStraight(Board& board, Chance& chance, double pitch) {
         if (ring++ % every != 0)
             continue;
         std::vector<PointMm> points;
-        for (double u = 0; u < board.length() + board.step(); u += board.step()) {
-            const double x = std::min(u, board.length());
-            points.emplace_back(x, v + sway.at(x) + own.at(x) + lean * x);
-        }
+        points.reserve(swaying.size());
+        for (const PointMm& p : swaying)
+            points.emplace_back(p.x(), v + p.y() + own.at(p.x()) + lean * p.x());
         board.line(points, weight);
     }
 }
