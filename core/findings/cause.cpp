@@ -121,7 +121,7 @@ std::optional<Quantity> numberOf(const Finding& finding, const Plan& plan) {
     const FrontPlan* front = finding.where.opening ? plan.frontOf(*finding.where.opening) : nullptr;
     const auto kind = valueFor(causes, finding.code)
                           .number.at(finding.where.side.value_or(Side::Bottom),
-                                     front ? front->holding.grain : Grain::AlongLength);
+                                     front ? front->holding->grain : Grain::AlongLength);
     if (!kind || (finding.where.opening && !front))
         return std::nullopt;
     Quantity quantity{*kind, 0, 0};

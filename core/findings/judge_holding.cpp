@@ -17,7 +17,7 @@ std::optional<Ratio> ratioOf(const HoleHolding& hole) {
 
 /// Figures are not lengths: the plan's own are worded.
 void judgePull(const Judged& judged) {
-    const HoldingPlan& holding = judged.front.holding;
+    const HoldingPlan& holding = *judged.front.holding;
     if (!holding.safety || !holding.designSafety || *holding.designSafety >= one)
         return;
     std::uint32_t worst = 0;
@@ -36,14 +36,14 @@ void judgePull(const Judged& judged) {
 Side nearestSide(const Judged& judged, std::size_t hole, bool alongGrain) {
     const FrontPlan& front = judged.front;
     const WallPoint at = front.mounting.holes[hole].at;
-    if (alongGrain == isEnd(Side::Left, front.holding.grain))
+    if (alongGrain == isEnd(Side::Left, front.holding->grain))
         return 2 * (at.x + front.box.wallOnFront.x) < front.rect.width() ? Side::Left : Side::Right;
     return 2 * (at.y + front.box.wallOnFront.y) < front.rect.height() ? Side::Bottom : Side::Top;
 }
 
 /// figures: distance, least distance, shank
 void judgeEdges(const Judged& judged) {
-    const HoldingPlan& holding = judged.front.holding;
+    const HoldingPlan& holding = *judged.front.holding;
     const MountingPlan& mounting = judged.front.mounting;
     std::optional<Finding> worst;
     Length worstMissing;
@@ -67,7 +67,7 @@ void judgeEdges(const Judged& judged) {
 
 /// figures: apart, least, shank
 void judgeRows(const Judged& judged) {
-    const HoldingPlan& holding = judged.front.holding;
+    const HoldingPlan& holding = *judged.front.holding;
     const auto apartOf = [](const HoleHolding& hole) {
         return hole.toNext.value_or(Length::millimetres(1'000'000));
     };
@@ -85,7 +85,7 @@ void judgeRows(const Judged& judged) {
 /// figures: pilot hole, least, greatest, root
 void judgePilot(const Judged& judged) {
     const MountingPlan& mounting = judged.front.mounting;
-    const auto& rule = judged.front.holding.pilot;
+    const auto& rule = judged.front.holding->pilot;
     const Length pilot = mounting.pilotHole, root = rootOf(*mounting.screw);
     const Length leastPilot = rule && rule->isNeeded ? rule->least : nothing;
     const Length greatestPilot = rule ? rule->greatest : root;

@@ -33,8 +33,8 @@ void proposeThickerScrews(const Search& search, const MountingSpec& spec) {
 /// Where the distances to the front's edges and ends are kept too.
 WallRegion farFromEdges(const Search& search) {
     const FrontPlan& front = search.front;
-    const ScrewDistances& least = front.holding.least;
-    const bool isEndAtSide = isEnd(Side::Left, front.holding.grain);
+    const ScrewDistances& least = front.holding->least;
+    const bool isEndAtSide = isEnd(Side::Left, front.holding->grain);
     const Length beside = isEndAtSide ? least.toEnd : least.toEdge;
     const Length above = isEndAtSide ? least.toEdge : least.toEnd;
     const FrontRect inner{beside, above, front.rect.width() - beside, front.rect.height() - above};
@@ -126,7 +126,7 @@ void forDrills(const Search& search) {
                         text("Drill the pilot holes of the whole case as its wood asks")},
                        spec);
     }
-    if (const auto& rule = search.front.holding.pilot) {
+    if (const auto& rule = search.front.holding->pilot) {
         spec.pilotHole = rule->advised;
         search.propose(
             {phrase("Drill pilot holes of %1 in %2", search.say(rule->advised), search.name()),

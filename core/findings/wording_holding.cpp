@@ -42,7 +42,7 @@ std::string sayDiameters(const Told& told, Length distance, Length shank) {
 
 // the plan's own
 Words holdingWeak(const Told& told) {
-    const HoldingPlan& holding = told.front->holding;
+    const HoldingPlan& holding = *told.front->holding;
     const HoleHolding& hole = holding.holes.at(*told.finding.where.mountingHole);
     const auto say = [&](const std::optional<Force>& force) {
         return shown(force.value_or(Force{}), told.style);
@@ -69,9 +69,8 @@ Words holdingWeak(const Told& told) {
 // distance, least distance, shank
 Words screwNearEdge(const Told& told) {
     const std::string diameters = sayDiameters(told, told.figure(1), told.figure(2));
-    const bool isLevel = told.front->holding.grain == Grain::AlongLength;
-    Phrase sentence = isLevel
-                              ? told.bySide({text("The screw is %1 from the front's left end, less "
+    const bool isLevel = told.front->holding->grain == Grain::AlongLength;
+    Phrase sentence = isLevel ? told.bySide({text("The screw is %1 from the front's left end, less "
                                                   "than %2: it may split the front."),
                                              text("The screw is %1 from the front's right end, "
                                                   "less than %2: it may split the front."),
@@ -90,7 +89,7 @@ Words screwNearEdge(const Told& told) {
                                                   "than %2: it may split the front.")},
                                             {told.say(0), told.say(1)});
     return {sentence,
-            isEnd(told.side(), told.front->holding.grain)
+            isEnd(told.side(), told.front->holding->grain)
                 ? phrase("least distance to the end, along the grain = %1 × the shank of %2 %3",
                          diameters, told.say(2), told.equals(1))
                 : phrase("least distance to the edge, across the grain = %1 × the shank of %2 %3",
@@ -113,7 +112,7 @@ Words pilotHoleMissing(const Told& told) {
     const double gravity = gravityOvendry(*told.plan.wood->gravity);
     return {
         phrase("No pilot hole is drilled, and the wood (%1) is dense enough to need one of %2.",
-               nameFromData(told.plan.wood->name), told.say(told.front->holding.pilot->advised)),
+               nameFromData(told.plan.wood->name), told.say(told.front->holding->pilot->advised)),
         phrase("specific gravity, ovendry, %1 > 0.50; from %2 to %3 at a root of %4",
                told.number(gravity, 2), sayDrill(told, 1), sayDrill(told, 2), sayDrill(told, 3)),
         leadHoleSource()};
@@ -129,7 +128,7 @@ Words pilotHoleWrong(const Told& told) {
                     : phrase("The pilot hole of %1 is too small for wood so dense: at least %2, or "
                              "the screw may break or split it.",
                              hole, least),
-            told.front->holding.pilot
+            told.front->holding->pilot
                 ? phrase("from %1 to %2 at a root of %3", least, greatest, root)
                 : phrase("at most the root, %1", root),
             leadHoleSource()};

@@ -2,6 +2,7 @@
 
 #include "core/boxes/box.h"
 #include "core/case/layout.h"
+#include "core/case/shared.h"
 #include "core/fastening/mounting.h"
 #include "core/geometry/region.h"
 #include "core/hardware/bolts.h"
@@ -58,9 +59,9 @@ struct FrontPlan {
     FrontRect field;
     BoxPlan box;
     MountingPlan mounting;
-    std::optional<HardwarePlan> hardware; ///< none where no handle is chosen
-    Rare<FrontSeason> season;             ///< where there is air
-    HoldingPlan holding;
+    Shared<HardwarePlan> hardware; ///< none where no handle is chosen
+    Rare<FrontSeason> season;      ///< where there is air
+    Shared<HoldingPlan> holding;   ///< makePlan sets it always
     DrawerLoad load;
     /// What the opening decides for itself; into the Project. makePlan sets it always.
     const FrontChoices* choices = nullptr;

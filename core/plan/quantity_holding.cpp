@@ -72,7 +72,7 @@ Rule safetyRule(const Asked& asked) {
     const auto force = isUltimate ? &HoleHolding::ultimate : &HoleHolding::design;
     const HoleHolding* worst = nullptr;
     Ratio least;
-    for (const HoleHolding& hole : asked.front().holding.holes) {
+    for (const HoleHolding& hole : asked.front().holding->holes) {
         if (!(hole.*force) || !hole.pull)
             continue;
         const Ratio ratio = Ratio::of((hole.*force)->inNewtons(), hole.pull->inNewtons());
@@ -90,7 +90,7 @@ Rule safetyRule(const Asked& asked) {
 
 Rule pullRule(const Asked& asked) {
     const std::string test = shown(Force::nearestToPoundsForce(pullTestPoundsForce), asked.style);
-    const std::size_t count = asked.front().holding.holes.size();
+    const std::size_t count = asked.front().holding->holes.size();
     return {text("pull test × (1 / screws + its part of the turning), at the handle"),
             count == 1 ? phrase("%1 on one screw", test)
                        : phrase("%1 on %2 screws", test, std::to_string(count)),
@@ -139,7 +139,7 @@ Rule distanceRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
     const WallPoint at = front.mounting.holes[asked.quantity.index].at;
     const bool acrossGrain = asked.quantity.kind == QuantityKind::ScrewToEdge;
-    const bool isLevel = acrossGrain == isEnd(Side::Bottom, front.holding.grain);
+    const bool isLevel = acrossGrain == isEnd(Side::Bottom, front.holding->grain);
     const Length own = isLevel ? at.x : at.y;
     const Length wall = isLevel ? front.box.wallOnFront.x : front.box.wallOnFront.y;
     const Length size = isLevel ? front.rect.width() : front.rect.height();
@@ -158,14 +158,14 @@ Rule pilotRuleOf(const Asked& asked) {
         return asGiven(asked, InputPlace::Mounting);
     const std::string figures = asked.figures().plus(asked.value).text();
     const std::vector<InputPlace> inputs{InputPlace::Mounting, InputPlace::Catalogue};
-    if (!front.holding.pilot)
+    if (!front.holding->pilot)
         return {text("the catalogue's for the screw"), figures, front.mounting.screw->source,
                 inputs};
     const double part = leadHolePart(gravityOvendry(*asked.plan.wood->gravity));
-    const std::string root = asked.figures().plus(front.holding.pilot->root).text();
+    const std::string root = asked.figures().plus(front.holding->pilot->root).text();
     const std::string percent = part > 0.8 ? "90" : "70";
     return {
-        front.holding.pilot->isNeeded
+        front.holding->pilot->isNeeded
             ? phrase("nearest drill to %1 % of the screw's root of %2", percent, root)
             : phrase("nearest drill to %1 % of the screw's root of %2; wood so light needs none",
                      percent, root),

@@ -91,9 +91,9 @@ Value ofRow(const FrontPlan& front, Index index, Length (*number)(const SeasonRo
 
 template<class Number>
 Value ofHolding(const FrontPlan& front, Index index, Number HoleHolding::*number) {
-    if (index >= front.holding.holes.size())
+    if (index >= front.holding->holes.size())
         return std::nullopt;
-    return front.holding.holes[index].*number;
+    return front.holding->holes[index].*number;
 }
 
 Value engagement(const FrontPlan& front, Index index) {
@@ -202,10 +202,10 @@ constexpr auto frontReaders = std::to_array<Reader>({
      [](const FrontPlan& f, Index) -> Value { return f.mounting.pilotHole; }},
     {QuantityKind::ScrewThread,
      [](const FrontPlan& f,
-        Index) -> Value { return f.mounting.length ? Value(f.holding.thread) : std::nullopt; }},
-    {QuantityKind::PullSafety, [](const FrontPlan& f, Index) -> Value { return f.holding.safety; }},
+        Index) -> Value { return f.mounting.length ? Value(f.holding->thread) : std::nullopt; }},
+    {QuantityKind::PullSafety, [](const FrontPlan& f, Index) -> Value { return f.holding->safety; }},
     {QuantityKind::PullDesignSafety,
-     [](const FrontPlan& f, Index) -> Value { return f.holding.designSafety; }},
+     [](const FrontPlan& f, Index) -> Value { return f.holding->designSafety; }},
     {QuantityKind::ScrewToEdge,
      [](const FrontPlan& f, Index i) { return ofHolding(f, i, &HoleHolding::toEdge); }},
     {QuantityKind::ScrewToEnd,
