@@ -25,10 +25,6 @@ std::optional<int> wholeFrom(std::string_view digits) {
     return whole && plain ? std::optional(value) : std::nullopt;
 }
 
-Phrase foundAt(const JsonTree& tree, NodeIndex i) {
-    return i == noNode ? Phrase(text("none")) : tree.found(i);
-}
-
 } // namespace
 
 std::string textOf(Version version) {
@@ -51,20 +47,22 @@ Result<Version> readHeader(const JsonTree& tree, std::string_view format, Versio
         return tree.errorAt(tree.root(),
                             phrase("expected an object { }, found %1", tree.found(tree.root())));
     const NodeIndex formatMember = member(tree, "format");
-    if (formatMember == noNode || tree.kind(formatMember) != JsonKind::String ||
-        tree.text(formatMember) != format)
-        return tree.errorAt(formatMember == noNode ? tree.root() : formatMember,
-                            phrase("expected \"format\": \"%1\", found %2", std::string(format),
-                                   foundAt(tree, formatMember)));
+    if (formatMember == noNode)
+        return tree.errorAt(tree.root(),
+                            phrase("expected \"format\": \"%1\", found none", std::string(format)));
+    if (tree.kind(formatMember) != JsonKind::String || tree.text(formatMember) != format)
+        return tree.errorAt(formatMember, phrase("expected \"format\": \"%1\", found %2",
+                                                 std::string(format), tree.found(formatMember)));
     const NodeIndex versionMember = member(tree, "version");
-    const std::optional<Version> version =
-        versionMember != noNode && tree.kind(versionMember) == JsonKind::String
-            ? versionFrom(tree.text(versionMember))
-            : std::nullopt;
+    if (versionMember == noNode)
+        return tree.errorAt(tree.root(),
+                            phrase("expected \"version\": \"%1\", found none", textOf(ours)));
+    const std::optional<Version> version = tree.kind(versionMember) == JsonKind::String
+                                               ? versionFrom(tree.text(versionMember))
+                                               : std::nullopt;
     if (!version)
-        return tree.errorAt(versionMember == noNode ? tree.root() : versionMember,
-                            phrase("expected \"version\": \"%1\", found %2", textOf(ours),
-                                   foundAt(tree, versionMember)));
+        return tree.errorAt(versionMember, phrase("expected \"version\": \"%1\", found %2",
+                                                  textOf(ours), tree.found(versionMember)));
     if (version->major > ours.major)
         return tree.errorAt(versionMember,
                             phrase("the file has version %1, this program reads up to %2.x",

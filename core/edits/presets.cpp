@@ -17,7 +17,7 @@ namespace {
 Error noSuchPreset(std::string_view name) {
     return {{},
             phrase("there is no preset \"%1\"", std::string(name)),
-            text("choose one that is there")};
+            text("choose a preset that is there")};
 }
 
 template<class Places>

@@ -69,11 +69,11 @@
     </message>
     <message>
         <source>expected one of &quot;size&quot;, &quot;share&quot; and &quot;graduated&quot;, found none</source>
-        <translation>erwartet: eines von &quot;size&quot;, &quot;share&quot; und &quot;graduated&quot;; gefunden: keines</translation>
+        <translation>erwartet wird eines von &quot;size&quot;, &quot;share&quot; und &quot;graduated&quot;, gefunden wurde keines</translation>
     </message>
     <message>
         <source>expected one of &quot;size&quot;, &quot;share&quot; and &quot;graduated&quot;, found more</source>
-        <translation>erwartet: eines von &quot;size&quot;, &quot;share&quot; und &quot;graduated&quot;; gefunden: mehrere</translation>
+        <translation>erwartet wird eines von &quot;size&quot;, &quot;share&quot; und &quot;graduated&quot;, gefunden wurden mehrere</translation>
     </message>
     <message>
         <source>true</source>
@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>expected &quot;columns&quot; or &quot;rows&quot;, found both</source>
-        <translation>erwartet: &quot;columns&quot; oder &quot;rows&quot;; gefunden: beides</translation>
+        <translation>erwartet wird &quot;columns&quot; oder &quot;rows&quot;, gefunden wurde beides</translation>
     </message>
     <message>
         <source>more than %1 openings</source>
@@ -89,7 +89,7 @@
     </message>
     <message>
         <source>expected at least two parts, found %1</source>
-        <translation>erwartet: mindestens zwei Teile; gefunden: %1</translation>
+        <translation>erwartet werden mindestens zwei Teile, gefunden wurde %1</translation>
     </message>
     <message>
         <source>expected %1 widths of members between %2 parts, found %3</source>
@@ -101,11 +101,11 @@
     </message>
     <message>
         <source>expected &quot;step&quot; or &quot;ratio&quot;, found neither</source>
-        <translation>erwartet: &quot;step&quot; oder &quot;ratio&quot;; gefunden: keines</translation>
+        <translation>erwartet wird &quot;step&quot; oder &quot;ratio&quot;, gefunden wurde keines</translation>
     </message>
     <message>
         <source>expected &quot;step&quot; or &quot;ratio&quot;, found both</source>
-        <translation>erwartet: &quot;step&quot; oder &quot;ratio&quot;; gefunden: beides</translation>
+        <translation>erwartet wird &quot;step&quot; oder &quot;ratio&quot;, gefunden wurde beides</translation>
     </message>
     <message>
         <source>a number from 0.01 to 100 with at most six decimals</source>
@@ -116,20 +116,24 @@
         <translation>ein Absatz, der nicht höher ist als das Profil tief</translation>
     </message>
     <message>
-        <source>none</source>
-        <translation>nichts</translation>
+        <source>expected an object { }, found %1</source>
+        <translation>erwartet wird ein Objekt { }, gefunden wurde %1</translation>
     </message>
     <message>
-        <source>expected an object { }, found %1</source>
-        <translation>erwartet: ein Objekt { }; gefunden: %1</translation>
+        <source>expected &quot;format&quot;: &quot;%1&quot;, found none</source>
+        <translation>erwartet wird &quot;format&quot;: &quot;%1&quot;, gefunden wurde nichts</translation>
     </message>
     <message>
         <source>expected &quot;format&quot;: &quot;%1&quot;, found %2</source>
-        <translation>erwartet: &quot;format&quot;: &quot;%1&quot;; gefunden: %2</translation>
+        <translation>erwartet wird &quot;format&quot;: &quot;%1&quot;, gefunden wurde %2</translation>
+    </message>
+    <message>
+        <source>expected &quot;version&quot;: &quot;%1&quot;, found none</source>
+        <translation>erwartet wird &quot;version&quot;: &quot;%1&quot;, gefunden wurde nichts</translation>
     </message>
     <message>
         <source>expected &quot;version&quot;: &quot;%1&quot;, found %2</source>
-        <translation>erwartet: &quot;version&quot;: &quot;%1&quot;; gefunden: %2</translation>
+        <translation>erwartet wird &quot;version&quot;: &quot;%1&quot;, gefunden wurde %2</translation>
     </message>
     <message>
         <source>the file has version %1, this program reads up to %2.x</source>
@@ -165,7 +169,7 @@
     </message>
     <message>
         <source>expected &apos;{&apos;, found a byte-order mark</source>
-        <translation>erwartet: &apos;{&apos;; gefunden: eine Bytereihenfolge-Marke</translation>
+        <translation>erwartet wird &apos;{&apos;, gefunden wurde eine Bytereihenfolge-Marke</translation>
     </message>
     <message>
         <source>save the file as UTF-8 without a byte-order mark</source>
@@ -173,7 +177,7 @@
     </message>
     <message>
         <source>expected UTF-8 text, found a byte that is not</source>
-        <translation>erwartet: Text in UTF-8; gefunden: ein Byte, das keiner ist</translation>
+        <translation>erwartet wird Text in UTF-8, gefunden wurde ein Byte, das keiner ist</translation>
     </message>
     <message>
         <source>save the file as UTF-8</source>
@@ -229,7 +233,7 @@
     </message>
     <message>
         <source>expected %1, found %2 (%3)</source>
-        <translation>erwartet: %1; gefunden: %2 (%3)</translation>
+        <translation>erwartet wird %1, gefunden wurde %2 (%3)</translation>
     </message>
     <message>
         <source>%1 or %2</source>
@@ -237,7 +241,7 @@
     </message>
     <message>
         <source>expected %1, found %2</source>
-        <translation>erwartet: %1; gefunden: %2</translation>
+        <translation>erwartet wird %1, gefunden wurde %2</translation>
     </message>
     <message>
         <source>a length that is not negative</source>
@@ -277,7 +281,7 @@
     </message>
     <message>
         <source>expected a member &quot;%1&quot;, found none</source>
-        <translation>erwartet: ein Eintrag &quot;%1&quot;; gefunden: keiner</translation>
+        <translation>erwartet wird ein Eintrag &quot;%1&quot;, gefunden wurde keiner</translation>
     </message>
     <message>
         <source>a point such as [&quot;1 in&quot;, &quot;2 in&quot;]</source>
@@ -293,7 +297,7 @@
     </message>
     <message>
         <source>expected both halves of a character, found a lone surrogate escape</source>
-        <translation>erwartet: beide Hälften eines Zeichens; gefunden: eine einzelne</translation>
+        <translation>erwartet werden beide Hälften eines Zeichens, gefunden wurde eine einzelne</translation>
     </message>
     <message>
         <source>a value</source>
@@ -329,7 +333,7 @@
     </message>
     <message>
         <source>expected four hexadecimal digits after \u</source>
-        <translation>erwartet: vier hexadezimale Ziffern nach \u</translation>
+        <translation>erwartet werden vier hexadezimale Ziffern nach \u</translation>
     </message>
     <message>
         <source>unknown escape in a text</source>
@@ -337,11 +341,11 @@
     </message>
     <message>
         <source>expected plain text, found a control character</source>
-        <translation>erwartet: einfacher Text; gefunden: ein Steuerzeichen</translation>
+        <translation>erwartet wird einfacher Text, gefunden wurde ein Steuerzeichen</translation>
     </message>
     <message>
         <source>expected the end of the file, found %1</source>
-        <translation>erwartet: das Ende der Datei; gefunden: %1</translation>
+        <translation>erwartet wird das Ende der Datei, gefunden wurde %1</translation>
     </message>
     <message>
         <source>the text is longer than %1 bytes</source>

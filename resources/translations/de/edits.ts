@@ -516,8 +516,8 @@
         <translation>es gibt keine Vorgabe „%1“</translation>
     </message>
     <message>
-        <source>choose one that is there</source>
-        <translation>eine vorhandene wählen</translation>
+        <source>choose a preset that is there</source>
+        <translation>eine vorhandene Vorgabe wählen</translation>
     </message>
     <message>
         <source>the name of the preset</source>

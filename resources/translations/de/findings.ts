@@ -1093,7 +1093,7 @@
     </message>
     <message>
         <source>rating as in the catalogue: check the runner&apos;s own sheet</source>
-        <translation>Traglast wie im Katalog: im Blatt der Führung nachsehen</translation>
+        <translation>Tragkraft wie im Katalog: im Datenblatt der Führung nachsehen</translation>
     </message>
     <message>
         <source>%1, %2</source>

@@ -75,7 +75,7 @@ TEST(APreset, IsUsedByManyFrontsInOneEdit) {
     EXPECT_EQ(used.fronts.hardware.form, "pull-96");
     EXPECT_EQ(originAt(used, 3), (PresetOrigin{Origin::Preset, "Deep drawers"}));
     EXPECT_EQ(refusal(usePreset(project, all, hardware, "Shallow")),
-              "there is no preset \"Shallow\"; choose one that is there");
+              "there is no preset \"Shallow\"; choose a preset that is there");
 }
 
 TEST(Fronts, HoldTheSameWhereverItComesFrom) {
