@@ -2,6 +2,7 @@
 #include "core/edits/choices.h"
 #include "core/edits/tree_paths.h"
 #include "tests/core/edits/edited.h"
+#include "tests/core/words/untold.h"
 
 #include <gtest/gtest.h>
 
@@ -178,6 +179,7 @@ TEST(EveryEdit, LeavesACaseThatLaysOutWithDistinctIds) {
             ASSERT_EQ(project, before);
             if (!result.ok()) {
                 EXPECT_NE(result.error().what, "");
+                EXPECT_EQ(untold(result.error().sentence()), std::vector<std::string>{});
                 continue;
             }
             ++done;
