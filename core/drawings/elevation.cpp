@@ -26,7 +26,7 @@ Drawing elevation(const Project& project, const Plan& plan, const ElevationOptio
         const CaseDimensions dimensions = caseDimensions(plan, options);
         for (const Mark& mark : dimensions.marks)
             sketch.add(mark);
-        DrawingNote note{project.title, {}};
+        DrawingNote note{nameFromData(project.title), {}};
         if (dimensions.leftOut > 0)
             note.lines.emplace_back(text("Not all dimensions fit at this scale"));
         drawNote(sketch, note, options.style, options.language);

@@ -50,7 +50,7 @@ protected:
         return found.isEmpty() ? nullptr : found.first();
     }
     QString firstTitle() {
-        const std::string& label = dialog->shownPages().front().label;
+        const std::string label = dialog->shownPages().front().label.english();
         return QString::fromStdString(label.substr(0, label.find(" \u00b7 ")));
     }
     /// Answers the next message and tells its text.
