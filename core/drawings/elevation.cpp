@@ -14,6 +14,7 @@ constexpr double margin = 5; // of paper, round the whole drawing
 Drawing caseElevation(const Project&, const Plan& plan, const ElevationOptions& options) {
     Sketch sketch(options.paperScale);
     drawMembers(sketch, plan);
+    drawSpaces(sketch, plan, options);
     return std::move(sketch).unmeasured();
 }
 

@@ -233,6 +233,8 @@ Drawing frontElevation(const Project& project, const Plan& plan, std::uint32_t i
     drawOpening(sketch, front);
     sketch.rectangle(Layer::FrontEdge, toMm(front.rect), partOf(front, "front edge"));
     drawProfile(sketch, front);
+    if (front.use == OpeningUse::Door)
+        drawSwing(sketch, front);
     if (options.boxes == Shown::Yes)
         drawBoxOutline(sketch, front);
     if (options.bottoms == Shown::Yes)

@@ -24,6 +24,12 @@ void drawMembers(Sketch&, const Plan&);
 /// The opening's edges: dashed behind the front, continuous where the front leaves them to be seen.
 void drawOpening(Sketch&, const FrontPlan&);
 
+/// Openings without a front: their edges, their name and what they are.
+void drawSpaces(Sketch&, const Plan&, const ElevationOptions&);
+/// How a door opens: two lines from its free corners that meet at the hinges (common practice, no
+/// source; dashed, to stand back behind what is cut and bored).
+void drawSwing(Sketch&, const FrontPlan& door);
+
 /// Of the box behind a front.
 void drawBoxOutline(Sketch&, const FrontPlan&);
 void drawBottom(Sketch&, const FrontPlan&);

@@ -55,6 +55,20 @@ void drawMember(Sketch& sketch, const RenderingSubject& subject, const MemberPla
     drawEdge(sketch, std::move(outline), thin(dark, 0.28), part);
 }
 
+/// Into an open space: the dark of the case, lighter where light falls on its floor.
+void drawInside(Sketch& sketch, const RenderingSubject& subject, std::size_t space) {
+    const BoxMm& box = subject.places.spaces[space];
+    const Part part{subject.plan.spaces[space].opening, {}, "inside"};
+    const Tone wood = boardTone(frameWood(subject, 0));
+    sketch.wash(cornersOf(box), mixed(dark, wood, 0.3), part);
+    const double floor = 0.18 * box.sizes().y(), in = std::min(0.12 * box.sizes().x(), floor);
+    sketch.wash({box.min(),
+                 {box.max().x(), box.min().y()},
+                 {box.max().x() - in, box.min().y() + floor},
+                 {box.min().x() + in, box.min().y() + floor}},
+                mixed(dark, wood, 0.45), part);
+}
+
 /// How wide the opening shows round an inset front.
 BoxMm openingRound(const RenderingSubject& subject, std::uint32_t index) {
     const FrontPlan& front = subject.plan.fronts[index];
@@ -137,7 +151,8 @@ Drawing caseRendering(const RenderingSubject& subject) {
     const BoxMm& outline = subject.places.outline;
     if (subject.places.reveals == 1) {
         for (const MemberPlan& member : subject.plan.members)
-            drawMember(sketch, subject, member);
+            if (isBuilt(member.kind))
+                drawMember(sketch, subject, member);
     } else {
         sketch.wash(cornersOf(outline), lit(boardTone(frameWood(subject, 0)), frameLight), part);
         const PointMm below = outline.min() - PointMm(0, sketch.forPaper(6));
@@ -146,6 +161,8 @@ Drawing caseRendering(const RenderingSubject& subject) {
         sketch.text(Layer::Note, {below, told(words, subject.language), 2.5, Anchor::Start, 0},
                     {{}, {}, "note"});
     }
+    for (std::size_t i = 0; i < subject.plan.spaces.size(); ++i)
+        drawInside(sketch, subject, i);
     auto edge = cornersOf(outline);
     edge.push_back(edge.front());
     drawEdge(sketch, std::move(edge), thin(dark, 0.75), part);

@@ -64,6 +64,8 @@ Result<RegionPtr> mirrored(const Region& region, const Plan& plan) {
     if (auto* opening = std::get_if<Opening>(&copy.content)) {
         if (const FrontPlan* front = plan.frontOf(opening->id))
             mirrorChoices(opening->choices, *front);
+        if (opening->use == OpeningUse::Door)
+            opening->hinge = opening->hinge == HingeSide::Left ? HingeSide::Right : HingeSide::Left;
         return std::make_shared<const Region>(std::move(copy));
     }
     auto& split = std::get<Split>(copy.content);

@@ -22,6 +22,12 @@ double edgeRoom(const Plan& plan, const FrontPlan& front, Side side, double time
     return front.fit[side] == Fit::Inset ? wood - times * overlay : times * (wood - overlay);
 }
 
+/// The same beside an open space: the member is seen whole.
+double woodRoom(const Plan& plan, const SpacePlan& space, Side side) {
+    const MemberPlan& member = plan.members[space.bounds[side]];
+    return widthOf(member).inMillimetres() * (isOuter(member.kind) ? 1 : 0.5);
+}
+
 class Places {
 public:
     Places(const Project& project, const Plan& plan, double times) : m_plan(plan), m_times(times) {
@@ -30,6 +36,7 @@ public:
         m_places.outline = {PointMm(0, 0), PointMm(needOf(root, Direction::Columns).room,
                                                    needOf(root, Direction::Rows).room)};
         m_places.fronts.resize(plan.fronts.size());
+        m_places.spaces.resize(plan.spaces.size());
         place(root, m_places.outline);
     }
     FrontPlaces take() { return std::move(m_places); }
@@ -41,10 +48,7 @@ private:
 
     /// An open space keeps its size, up to the middles of the members beside it.
     [[nodiscard]] Need needOf(const SpacePlan& space, bool isAcross) const {
-        const auto wood = [&](Side side) {
-            const MemberPlan& member = m_plan.members[space.bounds[side]];
-            return widthOf(member).inMillimetres() * (isOuter(member.kind) ? 1 : 0.5);
-        };
+        const auto wood = [&](Side side) { return woodRoom(m_plan, space, side); };
         const double size = (isAcross ? space.rect.width() : space.rect.height()).inMillimetres();
         return {size + wood(isAcross ? Side::Left : Side::Bottom) +
                     wood(isAcross ? Side::Right : Side::Top),
@@ -80,7 +84,7 @@ private:
 
     void place(const Region& region, const BoxMm& room) {
         if (const auto* opening = std::get_if<Opening>(&region.content))
-            return placeFront(m_plan.frontOf(opening->id), room);
+            return placeOpening(opening->id, room);
         const auto& split = std::get<Split>(region.content);
         const int axis = split.direction == Direction::Columns ? 0 : 1;
         const Need whole = needOf(region, split.direction);
@@ -98,14 +102,19 @@ private:
         }
     }
 
-    /// null: an open space
-    void placeFront(const FrontPlan* front, const BoxMm& room) {
-        if (!front)
+    void placeOpening(OpeningId id, const BoxMm& room) {
+        if (const FrontPlan* front = m_plan.frontOf(id)) {
+            const auto edge = [&](Side side) { return edgeRoom(m_plan, *front, side, m_times); };
+            m_places.fronts[indexOf(*front)] = {
+                room.min() + PointMm(edge(Side::Left), edge(Side::Bottom)),
+                room.max() - PointMm(edge(Side::Right), edge(Side::Top))};
             return;
-        const auto edge = [&](Side side) { return edgeRoom(m_plan, *front, side, m_times); };
-        m_places.fronts[indexOf(*front)] = {
-            room.min() + PointMm(edge(Side::Left), edge(Side::Bottom)),
-            room.max() - PointMm(edge(Side::Right), edge(Side::Top))};
+        }
+        const SpacePlan& space = *m_plan.spaceOf(id);
+        const auto wood = [&](Side side) { return woodRoom(m_plan, space, side); };
+        m_places.spaces[static_cast<std::size_t>(&space - m_plan.spaces.data())] = {
+            room.min() + PointMm(wood(Side::Left), wood(Side::Bottom)),
+            room.max() - PointMm(wood(Side::Right), wood(Side::Top))};
     }
 
     const Plan& m_plan;
@@ -120,6 +129,8 @@ FrontPlaces placesAsPlanned(const Plan& plan) {
     places.outline = toMm(plan.outline);
     for (const FrontPlan& front : plan.fronts)
         places.fronts.push_back(toMm(front.rect));
+    for (const SpacePlan& space : plan.spaces)
+        places.spaces.push_back(toMm(space.rect));
     return places;
 }
 

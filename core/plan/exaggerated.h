@@ -11,6 +11,7 @@ namespace frontwright {
 struct FrontPlaces {
     BoxMm outline;
     std::vector<BoxMm> fronts; ///< by Plan::fronts
+    std::vector<BoxMm> spaces; ///< by Plan::spaces
     double reveals = 1;        ///< how many times as wide as planned every reveal is
 };
 

@@ -59,6 +59,11 @@ Value valueOfMember(const MemberPlan& member, QuantityKind kind, Index index) {
     return member.hasFronts ? Value(member.reveal.least) : std::nullopt;
 }
 
+/// Of box, screws and what they hold, of the runner and its load.
+bool isOfDrawer(QuantityKind kind) {
+    return (kind >= BoxWidth && kind <= ScrewPull) || (kind >= BoxWeight && kind <= StorageVolume);
+}
+
 } // namespace
 
 CountedBy countedBy(QuantityKind kind) {
@@ -82,6 +87,8 @@ std::optional<Measure> measureOf(const Plan& plan, Quantity quantity) {
     if (quantity.kind == StopFromOpening)
         return item < plan.stops.size() ? Value(plan.stops[item].fromOpening) : std::nullopt;
     if (item >= plan.fronts.size())
+        return std::nullopt;
+    if (!plan.fronts[item].hasBox() && isOfDrawer(quantity.kind))
         return std::nullopt;
     return valueOfFront(plan.fronts[item], quantity.kind, quantity.index);
 }

@@ -30,8 +30,12 @@ Alike inReadingOrder(const Plan& plan) {
 bool isCut(const FrontPlan& front) {
     return front.rect.width() > Length{} && front.rect.height() > Length{};
 }
+/// Nothing is marked on a door.
+bool isDrilled(const FrontPlan& front) {
+    return isCut(front) && front.use != OpeningUse::Door;
+}
 bool hasWall(const FrontPlan& front) {
-    return front.box.width > Length{} && front.box.height > Length{};
+    return front.hasBox() && front.box.width > Length{} && front.box.height > Length{};
 }
 
 using Alikeness = std::function<bool(const FrontPlan&, const FrontPlan&)>;
@@ -117,7 +121,7 @@ std::vector<Template> templates(const Project& project, const Plan& plan, Length
     const Alike order = inReadingOrder(plan);
     const std::vector<Alike> banks = banksOf(plan, order);
     std::vector<Template> result;
-    for (const Alike& alike : grouped(plan, order, isCut, haveSameFront))
+    for (const Alike& alike : grouped(plan, order, isDrilled, haveSameFront))
         result.push_back(frontTemplate(source, alike));
     for (const Alike& alike : grouped(plan, order, hasWall, haveSameWall))
         result.push_back(wallTemplate(source, alike));

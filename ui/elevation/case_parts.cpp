@@ -25,6 +25,27 @@ const FrontPlan* frontOf(const Selection& selection, const Plan& plan) {
     return id ? plan.frontOf(*id) : nullptr;
 }
 
+const SpacePlan* spaceOf(const Selection& selection, const Plan& plan) {
+    const auto id = selection.lastOpening();
+    return id ? plan.spaceOf(*id) : nullptr;
+}
+
+QString frontName(OpeningUse use) {
+    switch (use) {
+    case OpeningUse::Door:
+        return tr("Door %1");
+    case OpeningUse::FixedFront:
+        return tr("Fixed front %1");
+    case OpeningUse::OpenSpace:
+        return tr("Open space %1");
+    case OpeningUse::Board:
+        return tr("Pull-out board %1");
+    case OpeningUse::Drawer:
+        break;
+    }
+    return tr("Front %1");
+}
+
 std::uint32_t indexOf(const FrontPlan& front, const Plan& plan) {
     return static_cast<std::uint32_t>(&front - plan.fronts.data());
 }
@@ -74,9 +95,11 @@ CaseRect round(const FrontPlan& front, const Selection& hole) {
 
 std::vector<Selection> outerParts(const Plan& plan) {
     std::vector<Selection> parts;
-    parts.reserve(plan.fronts.size() + plan.members.size());
+    parts.reserve(plan.fronts.size() + plan.spaces.size() + plan.members.size());
     for (const FrontPlan& front : plan.fronts)
         parts.push_back(Selection::of(front.opening));
+    for (const SpacePlan& space : plan.spaces)
+        parts.push_back(Selection::of(space.opening));
     for (const MemberPlan& member : plan.members)
         parts.push_back(Selection::of(member.id));
     return parts;
@@ -114,7 +137,7 @@ bool isThere(const Plan& plan, const Selection& part) {
         return plan.memberOf(*part.member) != nullptr;
     const FrontPlan* front = frontOf(part, plan);
     if (!front)
-        return false;
+        return spaceOf(part, plan) && !part.mountingHole && !part.handleHole;
     if (part.mountingHole)
         return *part.mountingHole < front->mounting.holes.size();
     return !part.handleHole ||
@@ -130,7 +153,10 @@ QString nameOf(const Selection& part, const Project& project, const Plan& plan) 
         return tr("Screw hole %1").arg(*part.mountingHole + 1);
     if (part.handleHole)
         return tr("Handle hole %1").arg(*part.handleHole + 1);
-    return tr("Front %1").arg(QString::fromStdString(label(project, *frontOf(part, plan))));
+    if (const SpacePlan* space = spaceOf(part, plan))
+        return frontName(space->use).arg(QString::fromStdString(label(*space)));
+    const FrontPlan& front = *frontOf(part, plan);
+    return frontName(front.use).arg(QString::fromStdString(label(project, front)));
 }
 
 QString sizeOf(const Selection& part, const Plan& plan, LengthStyle style) {
@@ -143,6 +169,9 @@ QString sizeOf(const Selection& part, const Plan& plan, LengthStyle style) {
             .arg(text(upright ? member.rect.width() : member.rect.height(), style),
                  text(upright ? member.rect.height() : member.rect.width(), style));
     }
+    if (const SpacePlan* space = spaceOf(part, plan))
+        return tr("%1 × %2").arg(text(space->rect.width(), style),
+                                 text(space->rect.height(), style));
     const FrontPlan& front = *frontOf(part, plan);
     const QString place = tr("%1 from the left, %2 from below");
     if (part.mountingHole) {
@@ -172,6 +201,8 @@ CaseRect placeOf(const Selection& part, const Plan& plan) {
         return {};
     if (part.member)
         return plan.memberOf(*part.member)->rect;
+    if (const SpacePlan* space = spaceOf(part, plan))
+        return space->rect;
     const FrontPlan& front = *frontOf(part, plan);
     return part.mountingHole || part.handleHole ? round(front, part) : front.rect;
 }
@@ -194,7 +225,7 @@ std::vector<Quantity> numbersOf(const Selection& part, const Plan& plan) {
             static_cast<std::uint32_t>(plan.memberOf(*part.member) - plan.members.data());
         for (const QuantityKind kind : {MemberWidth, MemberLength, MemberReveal})
             add(kind, index);
-    } else {
+    } else if (frontOf(part, plan)) {
         const std::uint32_t front = indexOf(*frontOf(part, plan), plan);
         if (part.mountingHole)
             for (const QuantityKind kind : {HoleX, HoleY, ScrewTipCover, ScrewPenetration})

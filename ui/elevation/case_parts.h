@@ -13,7 +13,7 @@ namespace frontwright {
 // The parts that can be picked out on the drawing, for whoever goes through them without a mouse or
 // without seeing them. A part is told by the selection that picks it.
 
-/// The fronts in the plan's order, then the members.
+/// The fronts in the plan's order, openings without one, then the members.
 std::vector<Selection> outerParts(const Plan&);
 /// The holes of the selection's front: screws, then handles; nothing where a hole is picked.
 std::vector<Selection> holesOf(const Plan&, const Selection& front);

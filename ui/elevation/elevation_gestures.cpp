@@ -154,6 +154,9 @@ void ElevationView::selectBand() {
     for (const FrontPlan& front : m_session.plan().fronts)
         if (m_band->intersects(inScene(front.rect)))
             selection.openings.push_back(front.opening);
+    for (const SpacePlan& space : m_session.plan().spaces)
+        if (m_band->intersects(inScene(space.rect)))
+            selection.openings.push_back(space.opening);
     m_band.reset();
     m_session.select(std::move(selection));
 }

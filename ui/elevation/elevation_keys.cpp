@@ -42,6 +42,20 @@ Length stepOf(const QKeyEvent& event, LengthStyle style) {
     return shownGrid(style) * (event.modifiers().testFlag(Qt::ShiftModifier) ? 10 : 1);
 }
 
+/// What the arrow keys walk over.
+struct Walked {
+    std::optional<OpeningId> opening;
+    CaseRect rect;
+};
+std::vector<Walked> walkedOver(const Plan& plan) {
+    std::vector<Walked> all;
+    for (const FrontPlan& front : plan.fronts)
+        all.push_back({front.opening, front.rect});
+    for (const SpacePlan& space : plan.spaces)
+        all.push_back({space.opening, space.rect});
+    return all;
+}
+
 } // namespace
 
 void ElevationView::keyPressEvent(QKeyEvent* event) {
@@ -182,20 +196,21 @@ bool ElevationView::walkParts(bool forward) {
     return true;
 }
 
-/// To the nearest front in that direction; sideways offset counts double.
+/// To the nearest front or space in that direction; sideways offset counts double.
 void ElevationView::walk(int key) {
     const Plan& plan = m_session.plan();
     const auto current = m_session.selection().lastOpening();
-    const FrontPlan* from = current ? plan.frontOf(*current) : nullptr;
-    if (!from) {
-        if (!plan.fronts.empty())
-            m_session.select(Selection::of(plan.fronts.front().opening));
+    const std::vector<Walked> all = walkedOver(plan);
+    const auto from = std::ranges::find(all, current, &Walked::opening);
+    if (!current || from == all.end()) {
+        if (!all.empty())
+            m_session.select(Selection::of(*all.front().opening));
         return;
     }
     const PointMm direction = directionOf(key);
-    const FrontPlan* best = nullptr;
+    const Walked* best = nullptr;
     double bestCost = 0;
-    for (const FrontPlan& front : plan.fronts) {
+    for (const Walked& front : all) {
         const PointMm step = toMm(front.rect.centre()) - toMm(from->rect.centre());
         const double ahead = step.dot(direction);
         if (ahead <= 1e-6)
@@ -209,7 +224,7 @@ void ElevationView::walk(int key) {
     }
     if (!best)
         return;
-    m_session.select(Selection::of(best->opening));
+    m_session.select(Selection::of(*best->opening));
     ensureVisible(inScene(best->rect), 20, 20);
 }
 
@@ -248,6 +263,10 @@ void ElevationView::wantEntryForSelection(Qt::KeyboardModifiers modifiers) {
         place = inScene(member->rect);
     } else if (const auto id = selection.lastOpening()) {
         const FrontPlan* front = plan.frontOf(*id);
+        if (!front) {
+            Q_EMIT hint(tr("Type its size under Opening in the panel."));
+            return;
+        }
         quantity = {QuantityKind::OpeningHeight,
                     static_cast<std::uint32_t>(front - plan.fronts.data()), 0};
         place = inScene(front->rect);

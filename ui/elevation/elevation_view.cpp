@@ -141,6 +141,8 @@ void ElevationView::emphasiseSelection(Emphasis& emphasis) const {
     for (const OpeningId id : m_session.selection().openings)
         if (const FrontPlan* front = plan.frontOf(id))
             emphasis.selected.push_back(inScene(front->rect));
+        else if (const SpacePlan* space = plan.spaceOf(id))
+            emphasis.selected.push_back(inScene(space->rect));
     if (m_session.selection().member)
         if (const MemberPlan* member = plan.memberOf(*m_session.selection().member))
             emphasis.selected.push_back(inScene(member->rect));

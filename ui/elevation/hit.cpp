@@ -92,6 +92,9 @@ Hit hitAt(const Plan& plan, const PointMm& at, double reach, int skip, Shown hol
             addHoles(grabs, front, at, reach);
         addHandles(grabs, front, at, reach);
     }
+    for (const SpacePlan& space : plan.spaces)
+        if (!hit.opening && toMm(space.rect).contains(at))
+            hit.opening = space.opening;
     if (grabs.empty())
         return hit;
     std::stable_sort(grabs.begin(), grabs.end(),

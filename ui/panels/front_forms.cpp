@@ -2,8 +2,11 @@
 
 #include "core/edits/divisions.h"
 #include "core/plan/plan.h"
+#include "ui/panels/opening_kinds.h"
 
 #include <QCoreApplication>
+
+#include <array>
 
 namespace frontwright {
 
@@ -13,15 +16,37 @@ QString tr(const char* text) {
     return QCoreApplication::translate("frontwright", text);
 }
 
+/// nullptr where there is no such opening.
+const CaseRect* openingRect(const Plan& plan, EditTarget target) {
+    if (!target.opening)
+        return nullptr;
+    if (const FrontPlan* front = plan.frontOf(*target.opening))
+        return &front->openingRect;
+    const SpacePlan* space = plan.spaceOf(*target.opening);
+    return space ? &space->rect : nullptr;
+}
+
+PropertyForm::ChoiceRow useRow() {
+    return {tr("Used for"), tr("Change what an opening is for"),
+            [](const Work&) { return openingKindNames(); },
+            [](const Work& w, EditTarget t) {
+                const Opening* opening = t.opening ? findOpening(w.project, *t.opening) : nullptr;
+                return opening ? indexOf(kindOf(*opening)) : -1;
+            },
+            [](const Work&, const Project& p, EditTarget t, int index) {
+                return setKind(p, std::array{*t.opening},
+                               allOpeningKinds[static_cast<std::size_t>(index)]);
+            }};
+}
+
 PropertyForm::LengthRow openingRow(Session& session, const QString& label, const QString& name,
                                    Direction direction) {
     return {label, name,
             [&session, direction](const Project&, EditTarget t) -> std::optional<Length> {
-                const FrontPlan* front = t.opening ? session.plan().frontOf(*t.opening) : nullptr;
-                if (!front)
+                const CaseRect* rect = openingRect(session.plan(), t);
+                if (!rect)
                     return std::nullopt;
-                return direction == Direction::Columns ? front->openingRect.width()
-                                                       : front->openingRect.height();
+                return direction == Direction::Columns ? rect->width() : rect->height();
             },
             [direction](const Project& p, EditTarget t, WrittenLength v) {
                 return setOpeningSize(p, *t.opening, direction, v);
@@ -82,6 +107,7 @@ PropertyForm* openingForm(Session& session) {
                                     [](const Project& p, EditTarget t, const std::string& v) {
                                         return renameOpening(p, *t.opening, v);
                                     }});
+    form->add(useRow());
     form->add(openingRow(session, tr("Width"), tr("Set opening width"), Direction::Columns));
     form->explains(QuantityKind::OpeningWidth);
     form->add(holdRow(tr("keeps its width"), Direction::Columns));

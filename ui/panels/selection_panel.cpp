@@ -1,6 +1,7 @@
 #include "ui/panels/selection_panel.h"
 
 #include "core/edits/divisions.h"
+#include "ui/elevation/case_parts.h"
 #include "ui/help/topics.h"
 #include "ui/panels/forms.h"
 #include "ui/panels/input_field.h"
@@ -56,16 +57,16 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
         addGroup(*column, subject, QString::fromLatin1(name), title, make, presets);
     };
     add(Subject::Member, "member", tr("Member"), memberForm);
-    add(Subject::Front, "opening", tr("Opening"), openingForm);
+    add(Subject::Opening, "opening", tr("Opening"), openingForm);
     add(Subject::Case, "case", tr("Case"), caseForm);
     add(Subject::FrontOrCase, "fit", tr("Fit of the front"), fitForm);
     add(Subject::FrontOrCase, "stock", tr("Stock"), stockForm);
     add(Subject::FrontOrCase, "wood", tr("Wood"), woodForm);
     add(Subject::FrontOrCase, "profile", tr("Edge profile"), profileForm, PresetKind::Profile);
-    add(Subject::FrontOrCase, "box", tr("Drawer box"), boxForm, PresetKind::Box);
-    add(Subject::FrontOrCase, "mounting", tr("Mounting screws"), mountingForm,
+    add(Subject::DrawerOrCase, "box", tr("Drawer box"), boxForm, PresetKind::Box);
+    add(Subject::DrawerOrCase, "mounting", tr("Mounting screws"), mountingForm,
         PresetKind::Mounting);
-    add(Subject::FrontOrCase, "hardware", tr("Handle"), hardwareForm, PresetKind::Hardware);
+    add(Subject::DrawerOrCase, "hardware", tr("Handle"), hardwareForm, PresetKind::Hardware);
     add(Subject::Case, "document", tr("Document"), drawingForm);
     add(Subject::Case, "limits", tr("Limits"), limitsForm);
     column->addStretch();
@@ -141,15 +142,25 @@ bool SelectionPanel::isWanted(Subject subject) const {
     const Selection& selection = m_session.selection();
     const bool front = !selection.openings.empty();
     const bool member = selection.member.has_value();
+    const auto some = [&](auto is) {
+        return std::ranges::any_of(selection.openings, [&](OpeningId id) {
+            const FrontPlan* found = m_session.plan().frontOf(id);
+            return found && is(found->use);
+        });
+    };
     switch (subject) {
     case Subject::Member:
         return member;
     case Subject::Case:
         return !front && !member;
-    case Subject::Front:
+    case Subject::Opening:
         return front;
     case Subject::FrontOrCase:
-        return !member;
+        return !member && (!front || some(hasFront));
+    case Subject::DrawerOrCase:
+        return !member && (!front || some([](OpeningUse use) {
+            return use == OpeningUse::Drawer || use == OpeningUse::FixedFront;
+        }));
     }
     return false;
 }
@@ -158,13 +169,17 @@ void SelectionPanel::showSelection() {
     m_targets.clear();
     for (const OpeningId id : m_session.selection().openings)
         m_targets.push_back({id});
+    refresh();
+}
+
+/// What is selected may have come to be for something else.
+void SelectionPanel::showWanted() {
     for (const Group& group : m_groups) {
         const bool wanted = isWanted(group.subject);
         if (wanted)
             group.fold->make();
         group.fold->setVisible(wanted);
     }
-    refresh();
 }
 
 /// A closed fold says where its values come from.
@@ -181,20 +196,21 @@ void SelectionPanel::refresh(const Group& group) {
     PropertyForm* form = group.form();
     if (!form || !group.fold->isOpen() || !isWanted(group.subject))
         return;
-    if (group.subject == Subject::Front || group.subject == Subject::FrontOrCase)
-        form->setTargets(m_targets);
-    else
+    if (group.subject == Subject::Member || group.subject == Subject::Case)
         form->refresh();
+    else
+        form->setTargets(m_targets);
 }
 
 void SelectionPanel::refresh() {
+    showWanted();
     const Selection& selection = m_session.selection();
     if (selection.openings.size() == 1) {
-        const FrontPlan* front = m_session.plan().frontOf(selection.openings.front());
-        m_heading->setText(tr("Front %1. What is changed here holds for this front only.")
-                               .arg(QString::fromStdString(label(m_session.project(), *front))));
+        m_heading->setText(tr("%1. What is changed here holds for it only.")
+                               .arg(frontwright::nameOf(Selection::of(selection.openings.front()),
+                                                        m_session.project(), m_session.plan())));
     } else if (!selection.openings.empty()) {
-        m_heading->setText(tr("%1 fronts. What is changed here holds for each of them.")
+        m_heading->setText(tr("%1 openings. What is changed here holds for each of them.")
                                .arg(selection.openings.size()));
     } else if (selection.member) {
         m_heading->setText(tr("A member of the frame. Drag it, or nudge it with the arrow keys."));

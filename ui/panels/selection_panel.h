@@ -29,7 +29,13 @@ Q_SIGNALS:
 
 private:
     /// For what a group of properties is shown.
-    enum class Subject : std::uint8_t { Member, Case, Front, FrontOrCase };
+    enum class Subject : std::uint8_t {
+        Member,
+        Case,
+        Opening,
+        FrontOrCase,
+        DrawerOrCase ///< what only a front with a box has
+    };
     struct Group {
         Subject subject;
         Fold* fold;
@@ -44,6 +50,7 @@ private:
                   std::optional<PresetKind> = {});
     [[nodiscard]] bool isWanted(Subject) const;
     void showSelection();
+    void showWanted();
     void refresh();
     void refresh(const Group&);
     void summarise(const Group&);

@@ -138,8 +138,9 @@ void Session::jumpTo(std::shared_ptr<const Work> work) {
 
 void Session::dropLostSelection() {
     Selection kept = m_selection;
-    std::erase_if(kept.openings,
-                  [this](OpeningId id) { return m_work->plan.frontOf(id) == nullptr; });
+    std::erase_if(kept.openings, [&plan = m_work->plan](OpeningId id) {
+        return plan.frontOf(id) == nullptr && plan.spaceOf(id) == nullptr;
+    });
     if (kept.member && !m_work->plan.memberOf(*kept.member))
         kept.member.reset();
     if (kept.openings.empty()) {

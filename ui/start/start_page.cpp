@@ -3,6 +3,7 @@
 #include "ui/help/topics.h"
 
 #include <QFileInfo>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -134,17 +135,19 @@ void StartPage::showRecent(const QStringList& paths) {
 
 QWidget* StartPage::sampleRow() {
     auto* box = new QWidget;
-    auto* row = new QHBoxLayout(box);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(fontMetrics().height());
+    auto* grid = new QGridLayout(box);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(fontMetrics().height());
+    constexpr int columns = 3;
     for (SampleCase& sample : sampleCases()) {
         auto* card = new SampleCard(std::move(sample));
         connect(card, &QAbstractButton::clicked, this,
                 [this, card] { Q_EMIT sampleWanted(card->sample()); });
-        row->addWidget(card);
+        const auto number = static_cast<int>(m_samples.size());
+        grid->addWidget(card, number / columns, number % columns);
         m_samples.push_back(card);
     }
-    row->addStretch();
+    grid->setColumnStretch(columns, 1);
     return box;
 }
 

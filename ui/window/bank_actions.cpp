@@ -91,7 +91,8 @@ void BankActions::selectBank() {
     const Plan& plan = m_session.plan();
     std::set<std::uint32_t> banks;
     for (const OpeningId id : m_session.selection().openings)
-        banks.insert(plan.frontOf(id)->bank);
+        if (const FrontPlan* front = plan.frontOf(id))
+            banks.insert(front->bank);
     Selection whole;
     for (const FrontPlan& front : plan.fronts)
         if (banks.contains(front.bank))

@@ -2,6 +2,7 @@
 
 #include "core/edits/choices.h"
 #include "core/edits/divisions.h"
+#include "ui/panels/opening_kinds.h"
 #include "ui/window/bank_actions.h"
 #include "ui/window/graduate_dialog.h"
 #include "ui/window/own_entries_dialog.h"
@@ -32,6 +33,7 @@ EditActions::EditActions(Session& session, QWidget& window)
     addDivisions();
     new BankActions(
         session, m_list, [this] { return memberWidth(Direction::Columns); }, window);
+    addUses();
     m_list.addSeparator();
     addSizes();
     new PresetActions(session, m_list, window);
@@ -109,6 +111,20 @@ void EditActions::addSizes() {
         QKeySequence(Qt::Key_L), some, [this] { holdSize(Direction::Rows); });
     add(tr("Lock or &free the width"), tr("A locked opening keeps its width while others change"),
         QKeySequence(Qt::SHIFT | Qt::Key_L), some, [this] { holdSize(Direction::Columns); });
+}
+
+void EditActions::addUses() {
+    m_list.setMenu(tr("&Use the opening for"));
+    const QStringList names = openingKindNames();
+    for (qsizetype i = 0; i < names.size(); ++i)
+        add(
+            names[i], tr("Change what the selected openings are for"), {},
+            [this] { return !m_session.selection().openings.empty(); },
+            [this, kind = allOpeningKinds[static_cast<std::size_t>(i)]] {
+                m_session.apply(tr("Change what an opening is for"),
+                                setKind(m_session.project(), m_session.selection().openings, kind));
+            });
+    m_list.setMenu({});
 }
 
 void EditActions::addSelection() {

@@ -32,6 +32,7 @@ private:
                  std::function<bool()> possible, std::function<void()> run);
     void addDivisions();
     void addSizes();
+    void addUses();
     void addSelection();
 
     void split(Direction);

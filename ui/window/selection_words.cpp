@@ -1,6 +1,6 @@
 #include "ui/window/selection_words.h"
 
-#include "core/lengths/format.h"
+#include "ui/elevation/case_parts.h"
 #include "ui/session/session.h"
 
 #include <QCoreApplication>
@@ -13,13 +13,14 @@ QString selectionWords(const Session& session) {
         return QCoreApplication::translate("frontwright::MainWindow", "%1 fronts selected")
             .arg(selection.openings.size());
     const auto id = selection.lastOpening();
-    const FrontPlan* front = id ? session.plan().frontOf(*id) : nullptr;
-    if (!front)
+    if (!id)
         return {};
-    return QCoreApplication::translate("frontwright::MainWindow", "Front %1: %2 × %3")
-        .arg(QString::fromStdString(label(session.project(), *front)),
-             QString::fromStdString(shown(front->rect.width(), session.style())),
-             QString::fromStdString(shown(front->rect.height(), session.style())));
+    const Selection opening = Selection::of(*id);
+    const QString name = nameOf(opening, session.project(), session.plan());
+    if (name.isEmpty())
+        return {};
+    return QCoreApplication::translate("frontwright::MainWindow", "%1: %2")
+        .arg(name, sizeOf(opening, session.plan(), session.style()));
 }
 
 } // namespace frontwright

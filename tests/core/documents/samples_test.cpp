@@ -83,6 +83,29 @@ TEST(Samples, PlanChestIsCleanAndAsksOnlyToBeAnchored) {
     EXPECT_EQ(Sample("plan-chest").findings(), (Findings{{"case: anchor_case", 1}}));
 }
 
+// Worked by hand: 1500 less two stiles of 45 leaves 1410; two doors' openings of 400 and two stiles
+// of 40 leave 530 for the bank. Of the height, 900 − 45 − 60 = 795, the open space takes 190 and
+// three rails 90: 515 for drawers that grow by 20: 152 + 172 + 191 (the odd millimetres last).
+TEST(Samples, LinenCupboardHasDoorsSizedLikeItsFronts) {
+    const Sample sample("linen-cupboard");
+    EXPECT_EQ(sample.findings(), (Findings{{"case: anchor_case", 1}}));
+    ASSERT_EQ(sample.plan.fronts.size(), 5U);
+    ASSERT_EQ(sample.plan.spaces.size(), 1U);
+    const FrontPlan& door = sample.plan.fronts[0];
+    EXPECT_EQ(door.use, OpeningUse::Door);
+    EXPECT_EQ(door.rect.width(), Length::millimetres(420));
+    EXPECT_EQ(door.rect.height(), Length::millimetres(815));
+    EXPECT_EQ(sample.plan.fronts[1].rect.width(), Length::millimetres(550));
+    EXPECT_EQ(sample.plan.fronts[1].rect.height(), Length::millimetres(171));
+    EXPECT_EQ(sample.plan.spaces[0].rect.height(), Length::millimetres(190));
+    EXPECT_EQ(sample.plan.fronts[4].hinge, HingeSide::Right);
+    // Gaps: stile 40 less two overlays of 10
+    for (const Spacer& spacer : sample.plan.spacers)
+        if (sample.plan.members[spacer.member].kind == MemberKind::Stile) {
+            EXPECT_EQ(spacer.width, Length::millimetres(20));
+        }
+}
+
 TEST(Samples, FirstTryHasItsFiveMistakes) {
     EXPECT_EQ(Sample("first-try").findings(),
               (Findings{{"Long screw: screw_through_show_face", 1},

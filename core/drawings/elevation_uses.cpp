@@ -1,0 +1,73 @@
+#include "core/drawings/elevation_parts.h"
+
+#include "core/drawings/lettering.h"
+#include "core/lengths/format.h"
+#include "core/words/language.h"
+
+namespace frontwright {
+
+namespace {
+
+constexpr double nameHeight = 2.5, wordHeight = 1.8; // of capitals, on paper; after ISO 3098
+constexpr double freeRound = 1.4;                    // of a text, on paper
+constexpr double betweenLines = 1.3;
+
+Text wordFor(OpeningUse use) {
+    switch (use) {
+    case OpeningUse::Board:
+        return text("pull-out board");
+    case OpeningUse::OpenSpace:
+    case OpeningUse::Drawer:
+    case OpeningUse::FixedFront:
+    case OpeningUse::Door:
+        break;
+    }
+    return text("open");
+}
+
+/// The name over what the opening is, where there is room for both; else the name alone.
+void labelSpace(Sketch& sketch, const SpacePlan& space, const ElevationOptions& options) {
+    const BoxMm room = toMm(space.rect);
+    const std::string name = label(space), word = told(wordFor(space.use), options.language);
+    const auto fits = [&](double width, double height) {
+        return sketch.forPaper(width + freeRound) <= room.sizes().x() &&
+               sketch.forPaper(height + freeRound) <= room.sizes().y();
+    };
+    const double nameWidth = textWidth(name, nameHeight);
+    if (!fits(nameWidth, nameHeight))
+        return;
+    const Part part{space.opening, std::nullopt, "label"};
+    const PointMm centre = room.center();
+    const double both = nameHeight + betweenLines + wordHeight;
+    if (!fits(std::max(nameWidth, textWidth(word, wordHeight)), both)) {
+        const PointMm at(centre.x(), centre.y() - sketch.forPaper(nameHeight / 2));
+        sketch.text(Layer::Note, {at, name, nameHeight, Anchor::Middle, 0}, part);
+        return;
+    }
+    const PointMm low(centre.x(), centre.y() - sketch.forPaper(both / 2));
+    const PointMm high = low + PointMm(0, sketch.forPaper(wordHeight + betweenLines));
+    sketch.text(Layer::Note, {high, name, nameHeight, Anchor::Middle, 0}, part);
+    sketch.text(Layer::Note, {low, word, wordHeight, Anchor::Middle, 0}, part);
+}
+
+} // namespace
+
+void drawSpaces(Sketch& sketch, const Plan& plan, const ElevationOptions& options) {
+    for (const SpacePlan& space : plan.spaces) {
+        sketch.rectangle(Layer::MemberEdge, toMm(space.rect),
+                         {space.opening, std::nullopt, "opening edge"});
+        labelSpace(sketch, space, options);
+    }
+}
+
+void drawSwing(Sketch& sketch, const FrontPlan& door) {
+    const BoxMm box = toMm(door.rect);
+    const bool hangsLeft = door.hinge == HingeSide::Left;
+    const PointMm hinges(hangsLeft ? box.min().x() : box.max().x(), box.center().y());
+    const double free = hangsLeft ? box.max().x() : box.min().x();
+    const Part part{door.opening, std::nullopt, "swing"};
+    sketch.line(Layer::OpeningEdge, {free, box.max().y()}, hinges, part);
+    sketch.line(Layer::OpeningEdge, hinges, {free, box.min().y()}, part);
+}
+
+} // namespace frontwright
