@@ -8,9 +8,9 @@ namespace frontwright {
 
 /// What a runner has room in, from front to back.
 struct RunnerPlace {
-    Length boxSetback; ///< box wall's front face behind the frame's face
-    Length frameThickness;
-    Length caseDepth; ///< inside, from the frame's back
+    Length boxSetback;     ///< box wall's front face behind the frame's face
+    Length frameThickness; ///< 0 where there is no frame
+    Length caseDepth;      ///< inside, from the frame's back
 };
 
 /// A runner from front to back.

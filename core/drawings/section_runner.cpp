@@ -130,7 +130,7 @@ private:
         const double left = front.overlay.left.inMillimetres();
         const double right = m_subject.height() - front.overlay.right.inMillimetres();
         const double back =
-            (m_subject.project.casework.frameThickness.length - front.box.setback).inMillimetres();
+            (thicknessOfFrame(m_subject.project.casework) - front.box.setback).inMillimetres();
         const char* name = m_kind.form == RunnerForm::Wooden ? "guide" : "furring";
         if (back >= m_end)
             return;

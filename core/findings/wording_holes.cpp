@@ -130,7 +130,7 @@ Words holeAtRunner(const Told& told) {
     const bool isPaired = told.finding.where.side.has_value();
     return {isPaired ? phrase("The screw hole lies in the runner's clear zone in the wall's lower "
                               "corner: %1 from the box's side and %2 up; the zone with the tool's "
-                              "radius reaches %3 in and %4 up.",
+                              "radius reaches %3 inwards and %4 up.",
                               told.say(0), told.say(1), told.say(2), told.say(3))
                      : phrase("The screw hole lies in the runner's clear zone in the middle of the "
                               "wall: %1 from the middle and %2 up; the zone with the tool's radius "

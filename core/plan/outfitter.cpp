@@ -159,7 +159,7 @@ std::optional<Error> Outfitter::buildBox(FrontPlan& front, const CaseRect& behin
     }
     const Case& casework = m_project.casework;
     const RunnerReach reach =
-        runnerReach(spec, *runner, {setback, casework.frameThickness, casework.depth});
+        runnerReach(spec, *runner, {setback, thicknessOfFrame(casework), casework.depth});
     front.box = planBox(spec, runner, behind, front.rect, setback);
     front.box.depth = boxDepth(spec, reach);
     front.runner = planRunner(spec, *runner, front.box, reach);

@@ -41,7 +41,7 @@ Rule setbackRule(const Asked& asked) {
 std::string roomFigures(const Asked& asked) {
     const Case& casework = asked.project.casework;
     return asked.figures()
-        .plus(casework.frameThickness)
+        .plus(thicknessOfFrame(casework))
         .plus(casework.depth)
         .minus(asked.front().runner->reach.setback)
         .text();

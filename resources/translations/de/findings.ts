@@ -1244,7 +1244,7 @@
         <translation>kleinste Dicke = kleinste Eindringtiefe + kleinstes Restholz %1 + %2 %3; hinter der Bohrung sind es %4</translation>
     </message>
     <message>
-        <source>The screw hole lies in the runner&apos;s clear zone in the wall&apos;s lower corner: %1 from the box&apos;s side and %2 up; the zone with the tool&apos;s radius reaches %3 in and %4 up.</source>
+        <source>The screw hole lies in the runner&apos;s clear zone in the wall&apos;s lower corner: %1 from the box&apos;s side and %2 up; the zone with the tool&apos;s radius reaches %3 inwards and %4 up.</source>
         <translation>Die Schraubenbohrung liegt im Freiraum der Führung in der unteren Ecke des Vorderstücks: %1 von der Außenseite des Schubkastens und %2 hoch; der Freiraum reicht mit dem Halbmesser des Werkzeugs %3 nach innen und %4 hinauf.</translation>
     </message>
     <message>
@@ -1257,7 +1257,7 @@
     </message>
     <message>
         <source>runner</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung</translation>
     </message>
     <message>
         <source>The runner is %1 too long for the case: %2, and %3 is left behind its front end.</source>
