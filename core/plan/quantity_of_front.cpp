@@ -183,7 +183,9 @@ constexpr auto frontReaders = std::to_array<Reader>({
     {QuantityKind::BoxSetback, [](const FrontPlan& f, Index) -> Value { return f.box.setback; }},
     {QuantityKind::BottomTop, [](const FrontPlan& f, Index) -> Value { return f.box.bottomTop; }},
     {QuantityKind::SideClearance,
-     [](const FrontPlan& f, Index) -> Value { return f.box.sideClearance; }},
+     [](const FrontPlan& f, Index) {
+         return f.hasBox() ? Value(f.box.sideClearance) : std::nullopt;
+     }},
     {QuantityKind::RunnerLength, runnerLength},
     {QuantityKind::RunnerSetback,
      [](const FrontPlan& f, Index) {
