@@ -96,6 +96,10 @@
         <translation>Zwischenboden %1</translation>
     </message>
     <message>
+        <source>no wood screw &quot;%1&quot; in the catalogue</source>
+        <translation>keine Holzschraube „%1“ im Katalog</translation>
+    </message>
+    <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>
         <translation>keine Art von Führungen „%1“ im Katalog</translation>
     </message>
@@ -106,10 +110,6 @@
     <message>
         <source>no bolt &quot;%1&quot; in the catalogue</source>
         <translation>keine Gewindeschraube „%1“ im Katalog</translation>
-    </message>
-    <message>
-        <source>no wood screw &quot;%1&quot; in the catalogue</source>
-        <translation>keine Holzschraube „%1“ im Katalog</translation>
     </message>
     <message>
         <source>%1 = %2</source>

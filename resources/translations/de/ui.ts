@@ -966,6 +966,10 @@
         <translation>Durchmesser der Zugangsbohrung</translation>
     </message>
     <message>
+        <source>Wood of the box</source>
+        <translation>Holz des Schubkastens</translation>
+    </message>
+    <message>
         <source>Placed</source>
         <translation>Lage</translation>
     </message>
