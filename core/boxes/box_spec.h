@@ -17,6 +17,12 @@ enum class DrawerPurpose : std::uint8_t {
     Empty      ///< nothing is counted on
 };
 
+/// Where the box's depth comes from.
+enum class BoxDepthRule : std::uint8_t {
+    AsGiven,
+    AsRunner ///< the runner's length; as given where none fits
+};
+
 /// The drawer box as the maker builds it. Clearances that are not given are the runner kind's.
 struct BoxSpec {
     std::string runner;                         ///< id of a RunnerKind
@@ -31,6 +37,11 @@ struct BoxSpec {
     WrittenLength bottomThickness; ///< the panel's; grooveHeight + bottomThickness is its top
     DrawerPurpose purpose = DrawerPurpose::Household;
     std::optional<Mass> load; ///< the maker's own, in place of the purpose's
+    BoxDepthRule depthRule = BoxDepthRule::AsGiven;
+    std::optional<WrittenLength> runnerLength; ///< none: the longest stocked one that fits
+    /// From the opening's edge to the case's side, or what else the runner is screwed to.
+    std::optional<WrittenLength> toCaseSide;
+    std::string wood; ///< id of the Species that its sides and walls are of; empty: not told
     friend bool operator==(const BoxSpec&, const BoxSpec&) = default;
 };
 

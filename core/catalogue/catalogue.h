@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/amounts/amounts.h"
+#include "core/catalogue/runner.h"
 #include "core/catalogue/specific_gravity.h"
 #include "core/geometry/frames.h"
 #include "core/results/source.h"
@@ -72,18 +73,6 @@ struct HardwareForm {
     std::optional<Length> suppliedBolt; ///< length of the bolt that comes with it
     Source source;
     friend bool operator==(const HardwareForm&, const HardwareForm&) = default;
-};
-
-/// A generic way for a box to run in its opening, with the clearances that it asks for.
-struct RunnerKind {
-    std::string id;       ///< "wooden", "side-mounted"
-    std::string name;     ///< "Side-mounted metal runners"
-    Length sideClearance; ///< each side, between box and opening
-    Length clearanceBelow;
-    Length clearanceAbove;
-    Source source;
-    std::optional<Mass> rating = std::nullopt; ///< a pair's: drawer and what is in it
-    friend bool operator==(const RunnerKind&, const RunnerKind&) = default;
 };
 
 enum class WoodKind : std::uint8_t { Hardwood, Softwood };

@@ -68,6 +68,11 @@ void members(auto& a, Is<HardwareForm> auto& s) {
     a.required("source", s.source);
 }
 
+void members(auto& a, Is<UprightSize> auto& s) {
+    a.required("width", s.width);
+    a.required("height", s.height);
+}
+
 void members(auto& a, Is<RunnerKind> auto& s) {
     a.required("id", s.id);
     a.required("name", s.name);
@@ -76,6 +81,19 @@ void members(auto& a, Is<RunnerKind> auto& s) {
     a.required("clearanceAbove", s.clearanceAbove);
     a.required("source", s.source);
     a.optional("rating", s.rating);
+    a.defaulted("form", s.form, RunnerForm::ClearancesOnly);
+    a.defaulted("lengths", s.lengths, {});
+    refuseUnlessAscending(a, s.lengths);
+    a.optional("setback", s.setback);
+    a.defaulted("section", s.section, {});
+    a.defaulted("top", s.top, {});
+    a.optional("forSides", s.forSides);
+    a.optional("tolerance", s.tolerance);
+    a.optional("backNotch", s.backNotch);
+    a.optional("wallNotch", s.wallNotch);
+    a.optional("clearZone", s.clearZone);
+    a.optional("kicker", s.kicker);
+    a.optional("guideHeight", s.guideHeight);
 }
 
 void members(auto& a, Is<WoodTone> auto& s) {

@@ -47,6 +47,10 @@ void members(auto& a, Is<BoxSpec> auto& s) {
     a.required("bottomThickness", s.bottomThickness);
     a.defaulted("purpose", s.purpose, DrawerPurpose::Household);
     a.optional("load", s.load);
+    a.defaulted("depthRule", s.depthRule, BoxDepthRule::AsGiven);
+    a.optional("runnerLength", s.runnerLength);
+    a.optional("toCaseSide", s.toCaseSide);
+    a.defaulted("wood", s.wood, {});
 }
 
 void members(auto& a, Is<MountingSpec> auto& s) {

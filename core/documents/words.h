@@ -46,6 +46,11 @@ template<>
 inline constexpr std::array<std::string_view, 4> wordsOf<DrawerPurpose>{"household", "clothing",
                                                                         "school", "empty"};
 template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<BoxDepthRule>{"as-given", "as-runner"};
+template<>
+inline constexpr std::array<std::string_view, 5> wordsOf<RunnerForm>{
+    "clearances-only", "wooden", "side-mounted", "under-mounted", "centre"};
+template<>
 inline constexpr std::array<std::string_view, 4> wordsOf<SourceKind>{"published", "common-practice",
                                                                      "from-memory", "maker"};
 template<>

@@ -20,6 +20,8 @@ enum class Layer : std::uint8_t {
     ProfileLine, ///< where the field begins
     BoxEdge,     ///< hidden behind the front
     BottomPanel,
+    Runner,        ///< seen or cut
+    HiddenRunner,  ///< behind the box's side or under its bottom
     FieldEdge,     ///< the field, where it is asked for
     AllowedRegion, ///< where a mounting screw may go
     CutEdge,       ///< of what a section cuts

@@ -45,6 +45,30 @@ Drawing runner() {
     return picture.finished();
 }
 
+/// Cut across, 1:2: rail under the box's side, guide beside it, kicker over it.
+Drawing wooden(Term term) {
+    Picture picture(0.5);
+    const auto lookOf = [term](Term part) { return part == term ? Look::Meant : Look::Around; };
+    picture.cut(box(0, 0, 18, 96), Grain::Rising);
+    picture.cut(box(18, 0, 62, 18), Grain::Falling);
+    picture.cut(box(18, 18, 38, 36), Grain::Falling, lookOf(Term::Guide));
+    picture.cut(box(18, 78, 48, 96), Grain::Falling, lookOf(Term::Kicker));
+    picture.cut(box(40, 18, 52, 75), Grain::Rising);
+    picture.cut(box(48, 26, 112, 32), Grain::Falling);
+    return picture.finished();
+}
+
+/// The box's back seen from behind, 1:5, between the ends of its sides.
+Drawing notch() {
+    Picture picture(0.2);
+    picture.part(box(-16, 0, 0, 120));
+    picture.part(box(0, 0, 260, 120));
+    picture.part(box(260, 0, 276, 120));
+    for (const double left : {0.0, 220.0})
+        picture.part(box(left, 0, left + 40, 18), Look::Meant);
+    return picture.finished();
+}
+
 } // namespace
 
 Drawing ofBox(Term term) {
@@ -52,6 +76,10 @@ Drawing ofBox(Term term) {
         return bottom();
     if (term == Term::Runner)
         return runner();
+    if (term == Term::Kicker || term == Term::Guide)
+        return wooden(term);
+    if (term == Term::Notch)
+        return notch();
     return fromAbove(term);
 }
 

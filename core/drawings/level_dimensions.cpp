@@ -76,12 +76,16 @@ void layBox(DimensionRows& rows, const SectionSubject& subject, const LongBreak&
         rows.keepClear(measure.at(left + hole->at.x));
     std::vector<Measured> clearances;
     if (!(left - openingLeft).isZero())
-        clearances.push_back(
-            measure.between(openingLeft, left, text("side clearance %1"), std::nullopt));
+        clearances.push_back(measure.between(openingLeft, left, text("side clearance %1"),
+                                             measure.ofFront(QuantityKind::SideClearance)));
     if (!(openingRight - right).isZero())
-        clearances.push_back(
-            measure.between(right, openingRight, text("side clearance %1"), std::nullopt));
+        clearances.push_back(measure.between(right, openingRight, text("side clearance %1"),
+                                             measure.ofFront(QuantityKind::SideClearance)));
     rows.addChain(std::move(clearances));
+    if (front.runner && front.runner->furring)
+        rows.addChain(
+            {measure.between(openingLeft - *front.runner->furring, openingLeft, text("furring %1"),
+                             measure.ofFront(QuantityKind::RunnerFurring))});
     if (const MountingHole* hole = subject.hole())
         rows.addChain(
             {measure.between(left, left + hole->at.x, text("hole at %1"),
@@ -122,6 +126,8 @@ void drawLevelDimensions(Sketch& sketch, const SectionSubject& subject, const Lo
                 layScrew(rows, subject);
             else if (hardware && !boltAxes(subject, *hardware).empty())
                 layBolt(rows, subject, *hardware);
+            if ((side == Side::Left) != isScrewLeft)
+                layRunner(rows, subject);
         });
     };
     for (const auto& marks :

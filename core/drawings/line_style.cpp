@@ -27,12 +27,14 @@ LineStyle lineStyle(Layer layer) {
     case Layer::OpeningEdge:
     case Layer::BoxEdge:
     case Layer::BottomPanel:
+    case Layer::HiddenRunner:
         return {narrow, hidden()};
     case Layer::Centre:
     case Layer::FieldEdge:
         return {narrow, longDashDot()};
     case Layer::Wash:
     case Layer::MemberEdge:
+    case Layer::Runner:
     case Layer::ProfileLine:
     case Layer::AllowedRegion:
     case Layer::CutHatch:
@@ -77,6 +79,10 @@ std::string_view key(Layer layer) {
         return "box-edge";
     case Layer::BottomPanel:
         return "bottom-panel";
+    case Layer::Runner:
+        return "runner";
+    case Layer::HiddenRunner:
+        return "hidden-runner";
     case Layer::FieldEdge:
         return "field-edge";
     case Layer::AllowedRegion:

@@ -45,6 +45,16 @@ Phrase boltLine(const SectionSubject& subject, const HardwarePlan& hardware) {
     return phrase("%1 × %2, %3", bolt, shown(*way.length, style), wayWords(way.way));
 }
 
+Phrase runnerLine(const SectionSubject& subject, const RunnerPlan& runner) {
+    const LengthStyle style = subject.options.style;
+    const Phrase kind = nameFromData(runner.kind->name);
+    const std::string setback = shown(runner.reach.setback, style);
+    if (!runner.reach.length)
+        return phrase("%1: no stocked length fits", kind);
+    return phrase("%1, %2 long, %3 behind the frame's face", kind,
+                  shown(*runner.reach.length, style), setback);
+}
+
 Phrase titleOf(const SectionSubject& subject) {
     const std::string front = label(subject.project, subject.front);
     if (subject.hole() == nullptr)
@@ -61,6 +71,8 @@ DrawingNote noteOf(const SectionSubject& subject) {
         note.lines.push_back(screwLine(subject));
     if (subject.front.hardware)
         note.lines.push_back(boltLine(subject, *subject.front.hardware));
+    if (subject.front.runner)
+        note.lines.push_back(runnerLine(subject, *subject.front.runner));
     return note;
 }
 

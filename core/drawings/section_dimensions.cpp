@@ -96,6 +96,17 @@ void layBolt(DimensionRows& rows, const SectionSubject& subject, const HardwareP
     }
 }
 
+void layRunner(DimensionRows& rows, const SectionSubject& subject) {
+    if (!subject.front.runner)
+        return;
+    const Measurer measure(subject);
+    const Length setback = subject.front.runner->reach.setback, box = subject.front.box.setback;
+    if (setback > Length{} && (setback - box).inMillimetres() < subject.boxEnd())
+        rows.addChain({measure.between(-box.inMillimetres(), (setback - box).inMillimetres(),
+                                       text("runner back %1"), setback,
+                                       measure.ofFront(QuantityKind::RunnerSetback))});
+}
+
 namespace {
 
 /// Heights on the front, at its show face.
@@ -149,6 +160,14 @@ void layBoxHeights(DimensionRows& rows, const SectionSubject& subject) {
             measure.ofFront(QuantityKind::HoleY, subject.options.mountingHole))});
     rows.addChain({measure.between(foot, foot + box.bottomTop.inMillimetres(), text("bottom at %1"),
                                    box.bottomTop, measure.ofFront(QuantityKind::BottomTop))});
+    if (const auto& runner = subject.front.runner; runner && runner->top > Length{})
+        rows.addChain(
+            {measure.between(foot, foot + runner->top.inMillimetres(), text("runner to %1"),
+                             runner->top, measure.ofFront(QuantityKind::RunnerTop))});
+    if (const auto& runner = subject.front.runner; runner && runner->kickerPlay)
+        rows.addChain({measure.between(top, top + runner->kickerPlay->inMillimetres(),
+                                       text("play under the kicker %1"), *runner->kickerPlay,
+                                       measure.ofFront(QuantityKind::KickerHeight))});
     rows.addOverall(measure.between(foot, top, text("box height %1"), box.height,
                                     measure.ofFront(QuantityKind::BoxHeight)));
 }
@@ -193,6 +212,8 @@ void drawSectionDimensions(Sketch& sketch, const SectionSubject& subject) {
                 layScrew(rows, subject);
             else if (subject.front.hardware)
                 layBolt(rows, subject, *subject.front.hardware);
+            if ((side == Side::Bottom) != isScrewLow)
+                layRunner(rows, subject);
         });
     };
     leadOut(sketch, subject);

@@ -88,6 +88,9 @@ void drawNeighbour(Sketch&, const SectionSubject&, Side);
 void drawMember(Sketch&, const SectionSubject&, Side);
 /// What is behind the wall, broken off: the bottom, in the level section the box's sides.
 void drawBoxInside(Sketch&, const SectionSubject&, const std::vector<std::vector<PointMm>>& free);
+/// What the box runs on, from its front end to the break: wooden runners with kicker and guide,
+/// metal ones at the side or under the bottom, furring beside them where its thickness is told.
+void drawRunner(Sketch&, const SectionSubject&);
 /// The bottom panel in its groove; empty in the level section.
 BoxMm bottomBox(const SectionSubject&);
 
@@ -106,6 +109,8 @@ class DimensionRows;
 /// Along x of the common frame: what a screw takes up of wall and front, what a bolt does.
 void layScrew(DimensionRows&, const SectionSubject&);
 void layBolt(DimensionRows&, const SectionSubject&, const HardwarePlan&);
+/// The same axis: how far the runner stands back from the frame's face.
+void layRunner(DimensionRows&, const SectionSubject&);
 
 /// Places along the front of the handle's holes that are drawn, each once.
 std::vector<double> boltAxes(const SectionSubject&, const HardwarePlan&);

@@ -123,6 +123,7 @@ void drawWood(Sketch& sketch, const SectionSubject& subject, const FastenerShape
         drawMember(sketch, subject, side);
         drawNeighbour(sketch, subject, side);
     }
+    drawRunner(sketch, subject);
     drawWall(sketch, subject, fasteners, free);
     drawFront(sketch, subject, fasteners, free);
 }

@@ -72,6 +72,7 @@ std::optional<Error> impossible(const Profile& profile) {
 std::optional<Error> impossible(const BoxSpec& box) {
     if (auto error = firstNotPositive({{text("the height of the box"), box.height},
                                        {text("the depth of the box"), box.depth},
+                                       {text("the length of the runner"), box.runnerLength},
                                        {text("the box wall's thickness"), box.wallThickness},
                                        {text("the box sides' thickness"), box.sideThickness},
                                        {text("the bottom's thickness"), box.bottomThickness}}))
@@ -79,7 +80,8 @@ std::optional<Error> impossible(const BoxSpec& box) {
     return firstNegative({{text("the clearance at the sides"), box.sideClearance},
                           {text("the clearance below the box"), box.clearanceBelow},
                           {text("the clearance above the box"), box.clearanceAbove},
-                          {text("the height of the bottom's groove"), box.grooveHeight}});
+                          {text("the height of the bottom's groove"), box.grooveHeight},
+                          {text("the distance to the case's side"), box.toCaseSide}});
 }
 
 std::optional<Error> impossible(const MountingSpec& mounting) {

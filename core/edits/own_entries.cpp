@@ -70,6 +70,8 @@ std::optional<Error> impossibleEntry(const RunnerKind& runner) {
          {runner.sideClearance, runner.clearanceBelow, runner.clearanceAbove})
         if (auto error = negative(text("a clearance"), clearance))
             return error;
+    if (auto error = impossibleLengths(runner.lengths))
+        return error;
     if (runner.rating && *runner.rating <= Mass{})
         return Error{
             {}, text("a rating must be more than 0"), text("leave it empty where it is not known")};

@@ -126,7 +126,19 @@ Result<Project> setBoxHeight(const Typing& t) {
     return changeBox(t, [&](BoxSpec& box) { box.height = t.value; });
 }
 Result<Project> setBoxDepth(const Typing& t) {
-    return changeBox(t, [&](BoxSpec& box) { box.depth = t.value; });
+    return changeBox(t, [&](BoxSpec& box) {
+        box.depth = t.value;
+        box.depthRule = BoxDepthRule::AsGiven;
+    });
+}
+Result<Project> setSideClearance(const Typing& t) {
+    return changeBox(t, [&](BoxSpec& box) { box.sideClearance = t.value; });
+}
+Result<Project> setRunnerLength(const Typing& t) {
+    return changeBox(t, [&](BoxSpec& box) { box.runnerLength = t.value; });
+}
+Result<Project> setFurring(const Typing& t) {
+    return changeBox(t, [&](BoxSpec& box) { box.toCaseSide = t.value; });
 }
 
 Result<Project> setScrewLength(const Typing& t) {

@@ -37,6 +37,9 @@ Result<Project> setOverlay(const Typing&); ///< of the side that the kind is of
 Result<Project> setGap(const Typing&);     ///< of the side that the kind is of
 Result<Project> setBoxHeight(const Typing&);
 Result<Project> setBoxDepth(const Typing&);
+Result<Project> setSideClearance(const Typing&);
+Result<Project> setRunnerLength(const Typing&);
+Result<Project> setFurring(const Typing&);
 Result<Project> setScrewLength(const Typing&);
 Result<Project> setClearanceHole(const Typing&);
 Result<Project> setPilotHole(const Typing&);

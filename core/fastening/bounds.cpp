@@ -67,4 +67,16 @@ std::vector<WallDisc> discsRoundHardware(const MountingSpec& spec, const WoodScr
     return discs;
 }
 
+std::vector<WallRect> rectsAtRunner(const MountingSpec& spec, const WoodScrew& screw,
+                                    const MountingPlace& place) {
+    std::vector<WallRect> rects;
+    if (!place.runner)
+        return rects;
+    const Length tool = toolRadius(spec, screw);
+    for (const auto& parts : {place.runner->clearZones, place.runner->wallNotches})
+        for (const WallRect& part : parts)
+            rects.push_back(part.inset(-tool));
+    return rects;
+}
+
 } // namespace frontwright

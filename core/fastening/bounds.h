@@ -39,4 +39,7 @@ MountingBounds boundsOf(const MountingSpec&, const WoodScrew&, const Limits&, co
 std::vector<WallDisc> discsRoundHardware(const MountingSpec&, const WoodScrew&, const Limits&,
                                          const MountingPlace&);
 
+/// The runner's clear zones and the notches for it in the wall, each larger by the tool's radius.
+std::vector<WallRect> rectsAtRunner(const MountingSpec&, const WoodScrew&, const MountingPlace&);
+
 } // namespace frontwright

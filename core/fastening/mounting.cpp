@@ -70,6 +70,11 @@ bool nearHardware(const WallRegion& allowed, WallPoint p) {
                        [p](const WallDisc& disc) { return isWithin(p, disc.centre, disc.radius); });
 }
 
+bool atRunner(const WallRegion& allowed, WallPoint p) {
+    return std::any_of(allowed.withoutRects.begin(), allowed.withoutRects.end(),
+                       [p](const WallRect& rect) { return isInside(p, rect); });
+}
+
 } // namespace
 
 MountingPlan planMounting(const MountingSpec& spec, const WoodScrew& screw, const Limits& limits,
@@ -85,6 +90,7 @@ MountingPlan planMounting(const MountingSpec& spec, const WoodScrew& screw, cons
     plan.pilotHole =
         spec.pilotHole ? spec.pilotHole->length : place.pilotHole.value_or(screw.pilotHole);
     plan.allowed.outer = bounds.common();
+    plan.allowed.withoutRects = rectsAtRunner(spec, screw, place);
     plan.allowed.withoutDiscs = discsRoundHardware(spec, screw, limits, place);
     placeHoles(plan, spec, limits, place);
     chooseLength(plan, spec, limits, place.front.thickness);
@@ -111,6 +117,8 @@ Obstacle obstacleAt(const MountingSpec& spec, const MountingPlan& plan, const Li
     if (nearHardware(plan.allowed, p))
         return place.hardware->chosen == MountingWay::FrontAccessHole ? Obstacle::AccessHole
                                                                       : Obstacle::HardwareHole;
+    if (atRunner(plan.allowed, p))
+        return Obstacle::Runner;
     if (p.y < bounds.forTool)
         return Obstacle::RecessTool;
     if (p.y < bounds.forMargin)

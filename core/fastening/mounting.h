@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/boxes/box.h"
+#include "core/boxes/runner.h"
 #include "core/catalogue/catalogue.h"
 #include "core/fastening/mounting_spec.h"
 #include "core/fastening/thin_rim.h"
@@ -36,7 +36,7 @@ enum class Obstacle : std::uint8_t {
     HardwareHole, ///< too near a bolt's hole or its counterbore
     AccessHole,   ///< too near an access hole
     ThinRim,      ///< the front is too thin there, or is not there at all
-    Runner        ///< a part of the runner is in the way (no runner kind tells of one yet)
+    Runner        ///< the runner's clear zone, or a notch for it
 };
 
 struct MountingPlan {
@@ -69,6 +69,7 @@ struct MountingPlace {
     Length rowGrid;
     /// What the wood asks for; none: the catalogue's for the screw, which is for hardwood.
     std::optional<Length> pilotHole = std::nullopt;
+    const RunnerPlan* runner = nullptr; ///< null where nothing but clearances is known of it
 };
 
 /// Holes of FourCorners and Six: as near to the allowed region's edges as its grid lets them, alike

@@ -98,14 +98,35 @@ Length beyond(const WallDisc& disc, Length y, Towards towards, const PatternPlac
     return place.width - upToGrid(place.width - (disc.centre.x - half), place.grid);
 }
 
+const WallRect* rectAt(const WallRegion& allowed, WallPoint p) {
+    for (const WallRect& rect : allowed.withoutRects)
+        if (isInside(p, rect))
+            return &rect;
+    return nullptr;
+}
+
+Length beyond(const WallRect& rect, Towards towards, const PatternPlace& place) {
+    if (towards == Towards::Right)
+        return upToGrid(rect.right, place.grid);
+    return place.width - upToGrid(place.width - rect.left, place.grid);
+}
+
+/// The same beyond whatever is in the way there; nullopt where nothing is.
+std::optional<Length> beyondObstacle(WallPoint p, Towards towards, const PatternPlace& place) {
+    if (const WallDisc* disc = discAt(place.allowed, p))
+        return beyond(*disc, p.y, towards, place);
+    if (const WallRect* rect = rectAt(place.allowed, p))
+        return beyond(*rect, towards, place);
+    return std::nullopt;
+}
+
 /// First free place from `start` on, not past `end`; nullopt where there is none.
 std::optional<Length> freePlace(WallPoint start, Length end, Towards towards,
                                 const PatternPlace& place) {
     WallPoint p = start;
     const Length step = towards == Towards::Right ? place.grid : -place.grid;
-    while (const WallDisc* disc = discAt(place.allowed, p)) {
-        const Length next = beyond(*disc, p.y, towards, place);
-        p.x = next == p.x ? p.x + step : next; // a border decided by the last nanometre
+    while (const auto next = beyondObstacle(p, towards, place)) {
+        p.x = *next == p.x ? p.x + step : *next; // a border decided by the last nanometre
         if (towards == Towards::Right ? p.x > end : p.x < end)
             return std::nullopt;
     }

@@ -88,6 +88,14 @@ constexpr auto causes = std::to_array<ForKinds<FindingCode, Cause>>({
     {BoltHoleTight, BoltHoleTight, {none, InputPlace::Hardware}},
     {EngagementThin, EngagementThin, {just(BoltEngagement), InputPlace::Hardware}},
     {RunnerOverloaded, RunnerOverloaded, {just(RunnerLoad), InputPlace::Runner}},
+    {RunnerTooLong, RunnerTooLong, {just(RunnerLength), InputPlace::Box}},
+    {NoRunnerFits, NoRunnerFits, {just(BoxDepth), InputPlace::Runner}},
+    {BoxOffRunner, BoxOffRunner, {just(BoxDepth), InputPlace::Box}},
+    {BoxLowForRunner, BoxLowForRunner, {just(BoxHeight), InputPlace::Runner}},
+    {BoxNarrowForRunner, BoxNarrowForRunner, {just(BoxWidth), InputPlace::Runner}},
+    {BottomOnRunner, RunnerOutOfOpening, {just(RunnerTop), InputPlace::Box}},
+    {SideClearanceOff, SideClearanceOff, {just(SideClearance), InputPlace::Box}},
+    {BoxSticks, BoxSticks, {just(QuantityKind::BoxSwelling), InputPlace::Box}},
     {FitsMixed, FitsMixed, {just(BoxSetback), InputPlace::Fit}},
 });
 static_assert(holdsEachOnce(causes, lastFindingCode));

@@ -18,6 +18,7 @@ void judgeOne(const Judged& judged) {
         judgeScrewLength(judged);
         judgeHolding(judged);
         judgeRunnerLoad(judged);
+        judgeRunner(judged);
         if (hasBottomInWall(judged.front))
             judgeScrewHoles(judged);
     }

@@ -17,7 +17,9 @@ MountingPlace placeOf(const FrontPlan& front) {
              front.thickness, front.profile, front.box.wallThickness},
             front.hardware ? &*front.hardware : nullptr,
             nullptr,
-            {}};
+            {},
+            std::nullopt,
+            front.runner ? &*front.runner : nullptr};
 }
 
 /// What the findings about one hole are made from.
@@ -95,6 +97,26 @@ Finding offFront(const HoleInQuestion& q) {
         {q.hole.thickness, limits.leastPenetration.length + limits.leastTipCover.length});
 }
 
+/// figures: hole from the nearer lower corner (of a centre runner: from the middle), above the
+/// lower edge; how far the zone with the tool's radius reaches that way, and up
+Finding atRunner(const HoleInQuestion& q) {
+    const auto& rects = q.mounting().allowed.withoutRects;
+    const auto rect = std::find_if(rects.begin(), rects.end(),
+                                   [&](const WallRect& r) { return isInside(q.hole.at, r); });
+    const bool isPaired = isPair(q.judged.front.runner->kind->form);
+    const bool isLeft = 2 * q.hole.at.x < q.box().width;
+    const Length middle = q.box().width.half();
+    const Length from = isPaired ? (isLeft ? q.hole.at.x : q.box().width - q.hole.at.x)
+                                 : (q.hole.at.x - middle).magnitude();
+    const Length reach =
+        isPaired ? (isLeft ? rect->right : q.box().width - rect->left) : rect->right - middle;
+    Finding finding = q.judged.at(FindingCode::HoleAtRunner, Severity::WontWork,
+                                  {from, q.hole.at.y, reach, rect->top});
+    if (isPaired)
+        finding.where.side = isLeft ? Side::Left : Side::Right;
+    return finding;
+}
+
 std::optional<Finding> inTheWay(const HoleInQuestion& q, Obstacle obstacle) {
     switch (obstacle) {
     case Obstacle::None:
@@ -115,8 +137,7 @@ std::optional<Finding> inTheWay(const HoleInQuestion& q, Obstacle obstacle) {
     case Obstacle::Runner:
         break;
     }
-    // figures: hole's place across and up the wall
-    return q.judged.at(FindingCode::HoleAtRunner, Severity::WontWork, {q.hole.at.x, q.hole.at.y});
+    return atRunner(q);
 }
 
 /// The gravest finding of each code; of equally grave ones the first hole's.

@@ -42,6 +42,7 @@ void judgeHandleHolesInWall(const Judged&);
 void judgeHolding(const Judged&);
 void judgeBoltHolding(const Judged&);
 void judgeRunnerLoad(const Judged&);
+void judgeRunner(const Judged&);
 void judgeMixedFits(const Judged&);
 
 /// A finding about two fronts or a whole bank, and the front in whose place it is listed.

@@ -64,6 +64,15 @@ constexpr auto allKeys = std::to_array<Keyed>({
     {FindingCode::BoltHoleTight, "bolt_hole_tight"},
     {FindingCode::EngagementThin, "engagement_thin"},
     {FindingCode::RunnerOverloaded, "runner_overloaded"},
+    {FindingCode::RunnerTooLong, "runner_too_long"},
+    {FindingCode::NoRunnerFits, "no_runner_fits"},
+    {FindingCode::BoxOffRunner, "box_off_runner"},
+    {FindingCode::BoxLowForRunner, "box_low_for_runner"},
+    {FindingCode::BoxNarrowForRunner, "box_narrow_for_runner"},
+    {FindingCode::BottomOnRunner, "bottom_on_runner"},
+    {FindingCode::RunnerOutOfOpening, "runner_out_of_opening"},
+    {FindingCode::SideClearanceOff, "side_clearance_off"},
+    {FindingCode::BoxSticks, "box_sticks"},
     {FindingCode::FitsMixed, "fits_mixed"},
 });
 

@@ -106,6 +106,7 @@ constexpr auto searches = std::to_array<ForKinds<FindingCode, void (*)(const Sea
     {BoltHoleTight, BoltHoleTight, nullptr},
     {EngagementThin, EngagementThin, forEngagement},
     {RunnerOverloaded, RunnerOverloaded, forRunnerLoad},
+    {RunnerTooLong, BoxSticks, forRunner},
     {FitsMixed, FitsMixed, forMixedFits},
 });
 static_assert(holdsEachOnce(searches, lastFindingCode));

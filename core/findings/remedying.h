@@ -66,6 +66,7 @@ void forScrewDistance(const Search&);
 void forDrills(const Search&);
 void forEngagement(const Search&);
 void forRunnerLoad(const Search&);
+void forRunner(const Search&);
 void forMixedFits(const Search&);
 
 /// The allowed place nearest to `p`, on the search's grid where that is allowed too; nullopt where

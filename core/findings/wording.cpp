@@ -103,6 +103,15 @@ constexpr auto allWords = std::to_array<Worded>({
     {FindingCode::BoltHoleTight, boltHoleTight},
     {FindingCode::EngagementThin, engagementThin},
     {FindingCode::RunnerOverloaded, runnerOverloaded},
+    {FindingCode::RunnerTooLong, runnerTooLong},
+    {FindingCode::NoRunnerFits, noRunnerFits},
+    {FindingCode::BoxOffRunner, boxOffRunner},
+    {FindingCode::BoxLowForRunner, boxLowForRunner},
+    {FindingCode::BoxNarrowForRunner, boxNarrowForRunner},
+    {FindingCode::BottomOnRunner, bottomOnRunner},
+    {FindingCode::RunnerOutOfOpening, runnerOutOfOpening},
+    {FindingCode::SideClearanceOff, sideClearanceOff},
+    {FindingCode::BoxSticks, boxSticks},
     {FindingCode::FitsMixed, fitsMixed},
 });
 

@@ -104,5 +104,15 @@ Words boltHoleTight(const Told&);
 Words engagementThin(const Told&);
 Words runnerOverloaded(const Told&);
 Words fitsMixed(const Told&);
+// wording_runners.cpp
+Words runnerTooLong(const Told&);
+Words noRunnerFits(const Told&);
+Words boxOffRunner(const Told&);
+Words boxLowForRunner(const Told&);
+Words boxNarrowForRunner(const Told&);
+Words bottomOnRunner(const Told&);
+Words runnerOutOfOpening(const Told&);
+Words sideClearanceOff(const Told&);
+Words boxSticks(const Told&);
 
 } // namespace frontwright::wording

@@ -124,15 +124,21 @@ Words holeOffFront(const Told& told) {
             sourceOfLimit(limits.leastPenetration, Limits{}.leastPenetration)};
 }
 
-// hole's place across and up the wall
+// hole from the corner or the middle, above the lower edge; how far the zone with the tool reaches
+// that way, and up
 Words holeAtRunner(const Told& told) {
-    return {phrase("A part of the runner is in the way of the screw hole at %1 across and %2 up "
-                   "the box wall.",
-                   told.say(0), told.say(1)),
-            phrase("the hole, at %1 and %2 from the wall's lower left corner, lies under the "
-                   "runner",
-                   told.say(0), told.say(1)),
-            commonPractice()};
+    const bool isPaired = told.finding.where.side.has_value();
+    return {isPaired ? phrase("The screw hole lies in the runner's clear zone in the wall's lower "
+                              "corner: %1 from the box's side and %2 up; the zone with the tool's "
+                              "radius reaches %3 inwards and %4 up.",
+                              told.say(0), told.say(1), told.say(2), told.say(3))
+                     : phrase("The screw hole lies in the runner's clear zone in the middle of the "
+                              "wall: %1 from the middle and %2 up; the zone with the tool's radius "
+                              "reaches %3 to each side and %4 up.",
+                              told.say(0), told.say(1), told.say(2), told.say(3)),
+            phrase("a hole must be %1 or more away that way, or %2 or more up; it is at %3 and %4",
+                   told.say(2), told.say(3), told.say(0), told.say(1)),
+            told.front->runner ? told.front->runner->kind->source : commonPractice()};
 }
 
 } // namespace frontwright::wording

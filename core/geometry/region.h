@@ -6,6 +6,12 @@
 
 namespace frontwright {
 
+/// Not on its border.
+template<class Frame>
+bool isInside(PointIn<Frame> p, const RectIn<Frame>& r) {
+    return r.left < p.x && p.x < r.right && r.bottom < p.y && p.y < r.top;
+}
+
 /// A part of a plane: a rectangle less rectangles and discs. The region where a mounting screw is
 /// allowed is one of these, in the box wall's frame. A point on a border is inside.
 template<class Frame>
@@ -18,7 +24,7 @@ struct RegionIn {
         if (outer.isEmpty() || !outer.contains(p))
             return false;
         for (const auto& r : withoutRects)
-            if (r.left < p.x && p.x < r.right && r.bottom < p.y && p.y < r.top)
+            if (isInside(p, r))
                 return false;
         for (const auto& d : withoutDiscs)
             if (isWithin(p, d.centre, d.radius))

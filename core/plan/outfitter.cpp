@@ -2,6 +2,7 @@
 
 #include "core/plan/chosen.h"
 #include "core/plan/moving.h"
+#include "core/wood/movement.h"
 
 #include <algorithm>
 
@@ -83,6 +84,8 @@ void Outfitter::takeOver(FrontPlan& front, const FrontPlan& alike) const {
     front.profile = &chosenProfile(m_project, front);
     front.field = alike.field;
     front.box = alike.box;
+    front.runner = alike.runner;
+    front.boxSwelling = alike.boxSwelling;
     front.box.origin =
         alike.box.origin + (front.openingRect.lowerLeft() - alike.openingRect.lowerLeft());
     front.mounting = alike.mounting;
@@ -147,7 +150,19 @@ std::optional<Error> Outfitter::buildBox(FrontPlan& front, const CaseRect& behin
     const RunnerKind* runner = front.boxChoices->box ? m_catalogue.runner(spec.runner) : m_runner;
     if (!runner && !(spec.runner.empty() && givesAllClearances(spec)))
         return notInCatalogue(phrase("no runner kind \"%1\" in the catalogue", spec.runner));
-    front.box = planBox(spec, runner, behind, front.rect, setbackOf(front));
+    if (!spec.wood.empty() && !m_catalogue.speciesOf(spec.wood))
+        return notInCatalogue(phrase("no species \"%1\" in the catalogue", spec.wood));
+    const Length setback = setbackOf(front);
+    if (!runner) {
+        front.box = planBox(spec, nullptr, behind, front.rect, setback);
+        return std::nullopt;
+    }
+    const Case& casework = m_project.casework;
+    const RunnerReach reach =
+        runnerReach(spec, *runner, {setback, thicknessOfFrame(casework), casework.depth});
+    front.box = planBox(spec, runner, behind, front.rect, setback);
+    front.box.depth = boxDepth(spec, reach);
+    front.runner = planRunner(spec, *runner, front.box, reach);
     return std::nullopt;
 }
 
@@ -172,6 +187,8 @@ std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& 
     if (m_wood && m_wood->gravity)
         place.pilotHole =
             pilotRule(*screw, *m_wood->gravity, m_wood->kind, m_project.style.unit).advised;
+    if (front.runner)
+        place.runner = &*front.runner;
     front.mounting = planMounting(spec, *screw, m_project.limits, place);
     return std::nullopt;
 }
@@ -195,10 +212,21 @@ void Outfitter::weigh(FrontPlan& front, const CaseRect& behind) const {
 void Outfitter::letMove(FrontPlan& front) const {
     if (!m_moisture)
         return;
+    if (front.hasBox())
+        front.boxSwelling = swellingOf(front);
     const Stock& stock = chosenStock(m_project, front);
     const Species* wood = front.choices->stock ? m_catalogue.speciesOf(stock.species) : m_wood;
     front.season = seasonOf(front, stock, wood ? wood->figures : WoodFigures{}, *m_moisture,
                             m_project.style.unit);
+}
+
+std::optional<Length> Outfitter::swellingOf(const FrontPlan& front) const {
+    const Species* wood = m_catalogue.speciesOf(chosenBox(m_project, front).wood);
+    const auto coefficient = wood ? coefficientOf(wood->figures, Cut::FlatSawn) : std::nullopt;
+    if (!coefficient)
+        return std::nullopt;
+    return partOf(front.box.height,
+                  relativeChange(*coefficient, m_moisture->whenCut, m_moisture->wettest));
 }
 
 const ThinRim& Outfitter::rimOf(const FrontPlan& front) {

@@ -46,6 +46,8 @@ private:
     void workOutHolding(FrontPlan&, const FrontStock&) const;
     void weigh(FrontPlan&, const CaseRect& behind) const;
     void letMove(FrontPlan&) const;
+    /// Of the box's height, its sides flat-sawn. Precondition: there is air.
+    [[nodiscard]] std::optional<Length> swellingOf(const FrontPlan&) const;
     const ThinRim& rimOf(const FrontPlan&);
 
     const Project& m_project;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/boxes/box.h"
+#include "core/boxes/runner.h"
 #include "core/case/layout.h"
 #include "core/case/shared.h"
 #include "core/fastening/mounting.h"
@@ -63,6 +63,8 @@ struct FrontPlan {
     FrontRect field;
     /// Of a drawer; the same box for all fronts of a divided face, each with its own wallOnFront.
     BoxPlan box;
+    Shared<RunnerPlan> runner; ///< of a drawer; none where nothing but clearances is known of it
+    std::optional<Length> boxSwelling; ///< most of the season; where box's wood and air are told
     MountingPlan mounting;         ///< of a drawer; else without holes
     Shared<HardwarePlan> hardware; ///< none where no handle is chosen, and on doors
     Rare<FrontSeason> season;      ///< where there is air

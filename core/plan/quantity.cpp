@@ -28,6 +28,7 @@ constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked
     {SeasonWidth, SeasonGapTop, ruleOfSeason},
     {EdgeThickness, FieldHeight, ruleOfFrontSize},
     {BoxWidth, BottomTop, ruleOfBox},
+    {SideClearance, BoxSwelling, ruleOfRunner},
     {ScrewLength, ScrewTipCover, ruleOfScrew},
     {HoleX, LeastHoleHeight, ruleOfHole},
     {FixedRow, RowDrill, ruleOfRow},

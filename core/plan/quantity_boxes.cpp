@@ -50,6 +50,17 @@ Rule bottomRule(const Asked& asked) {
         {InputPlace::Box}};
 }
 
+Rule depthRule(const Asked& asked) {
+    const FrontPlan& front = asked.front();
+    const bool follows = chosenBox(asked.project, front).depthRule == BoxDepthRule::AsRunner;
+    if (!follows || !front.runner || front.runner->reach.length != asked.value)
+        return asGiven(asked, InputPlace::Box);
+    return {text("as long as the runner"),
+            asked.figures().plus(asked.value).text(),
+            commonPractice(),
+            {InputPlace::Box, InputPlace::Runner, InputPlace::CaseSize}};
+}
+
 } // namespace
 
 Rule ruleOfBox(const Asked& asked) {
@@ -61,6 +72,8 @@ Rule ruleOfBox(const Asked& asked) {
         return heightRule(asked);
     if (kind == BoxSetback)
         return setbackRule(asked);
+    if (kind == BoxDepth)
+        return depthRule(asked);
     if (kind == BottomTop)
         return bottomRule(asked);
     return asGiven(asked, InputPlace::Box);

@@ -109,6 +109,21 @@ Value runnerSafety(const FrontPlan& front, Index) {
     return Ratio::of(front.load.rating->inKilograms(), load->inKilograms());
 }
 
+template<class Part>
+Value ofRunner(const FrontPlan& front, Part part) {
+    return front.runner ? Value(part(*front.runner)) : std::nullopt;
+}
+Value runnerLength(const FrontPlan& front, Index) {
+    return front.runner ? Value(front.runner->reach.length) : std::nullopt;
+}
+/// Those at both sides are alike.
+Value ofNotch(const FrontPlan& front, std::vector<WallRect> RunnerPlan::*parts,
+              Length (WallRect::*size)() const) {
+    if (!front.runner || ((*front.runner).*parts).empty())
+        return std::nullopt;
+    return (((*front.runner).*parts).front().*size)();
+}
+
 struct Reader {
     QuantityKind kind;
     Value (*read)(const FrontPlan&, Index);
@@ -167,6 +182,40 @@ constexpr auto frontReaders = std::to_array<Reader>({
     {QuantityKind::BoxDepth, [](const FrontPlan& f, Index) -> Value { return f.box.depth; }},
     {QuantityKind::BoxSetback, [](const FrontPlan& f, Index) -> Value { return f.box.setback; }},
     {QuantityKind::BottomTop, [](const FrontPlan& f, Index) -> Value { return f.box.bottomTop; }},
+    {QuantityKind::SideClearance,
+     [](const FrontPlan& f, Index) {
+         return f.hasBox() ? Value(f.box.sideClearance) : std::nullopt;
+     }},
+    {QuantityKind::RunnerLength, runnerLength},
+    {QuantityKind::RunnerSetback,
+     [](const FrontPlan& f, Index) {
+         return ofRunner(f, [](const RunnerPlan& runner) { return runner.reach.setback; });
+     }},
+    {QuantityKind::RunnerTop,
+     [](const FrontPlan& f, Index) {
+         return ofRunner(f, [](const RunnerPlan& runner) { return runner.top; });
+     }},
+    {QuantityKind::BackNotchWidth,
+     [](const FrontPlan& f, Index) { return ofNotch(f, &RunnerPlan::backNotches, &WallRect::width); }},
+    {QuantityKind::BackNotchHeight,
+     [](const FrontPlan& f, Index) { return ofNotch(f, &RunnerPlan::backNotches, &WallRect::height); }},
+    {QuantityKind::WallNotchWidth,
+     [](const FrontPlan& f, Index) { return ofNotch(f, &RunnerPlan::wallNotches, &WallRect::width); }},
+    {QuantityKind::WallNotchHeight,
+     [](const FrontPlan& f, Index) { return ofNotch(f, &RunnerPlan::wallNotches, &WallRect::height); }},
+    {QuantityKind::ClearZoneWidth,
+     [](const FrontPlan& f, Index) { return ofNotch(f, &RunnerPlan::clearZones, &WallRect::width); }},
+    {QuantityKind::ClearZoneHeight,
+     [](const FrontPlan& f, Index) { return ofNotch(f, &RunnerPlan::clearZones, &WallRect::height); }},
+    {QuantityKind::KickerHeight,
+     [](const FrontPlan& f, Index) {
+         return ofRunner(f, [](const RunnerPlan& runner) { return runner.kickerHeight; });
+     }},
+    {QuantityKind::RunnerFurring,
+     [](const FrontPlan& f, Index) {
+         return ofRunner(f, [](const RunnerPlan& runner) { return runner.furring; });
+     }},
+    {QuantityKind::BoxSwelling, [](const FrontPlan& f, Index) -> Value { return f.boxSwelling; }},
     {QuantityKind::ScrewLength,
      [](const FrontPlan& f, Index) -> Value { return f.mounting.length; }},
     {QuantityKind::ScrewLeastLength,

@@ -49,6 +49,7 @@ Rule ruleOfFrontSize(const Asked&);
 Rule ruleOfOverlay(const Asked&, Side);
 Rule ruleOfGap(const Asked&, Side);
 Rule ruleOfBox(const Asked&);
+Rule ruleOfRunner(const Asked&);
 Rule ruleOfScrew(const Asked&);
 Rule ruleOfHole(const Asked&);
 Rule ruleOfHandle(const Asked&);

@@ -30,12 +30,11 @@ public:
                       say(form.leastEngagement));
     }
     [[nodiscard]] Phrase operator()(const RunnerKind& runner) const {
-        const std::string side = say(runner.sideClearance), below = say(runner.clearanceBelow);
-        const std::string above = say(runner.clearanceAbove);
-        if (!runner.rating)
-            return phrase("side %1, below %2, above %3, rating none", side, below, above);
-        return phrase("side %1, below %2, above %3, rating %4", side, below, above,
-                      withMark(exact(*runner.rating), m_mark));
+        if (runner.form == RunnerForm::ClearancesOnly)
+            return clearancesOf(runner);
+        return phrase("%1; section %2 × %3, its top %4 above the box's lower edge",
+                      clearancesOf(runner), say(runner.section.width), say(runner.section.height),
+                      say(runner.top));
     }
     [[nodiscard]] Phrase operator()(const Species& wood) const {
         if (!wood.gravity)
@@ -54,6 +53,15 @@ public:
     }
 
 private:
+    [[nodiscard]] Phrase clearancesOf(const RunnerKind& runner) const {
+        const std::string side = say(runner.sideClearance), below = say(runner.clearanceBelow);
+        const std::string above = say(runner.clearanceAbove);
+        if (!runner.rating)
+            return phrase("side %1, below %2, above %3, rating none", side, below, above);
+        return phrase("side %1, below %2, above %3, rating %4", side, below, above,
+                      withMark(exact(*runner.rating), m_mark));
+    }
+
     /// In thousandths of an inch where it is no fraction and no tenth of a millimetre.
     [[nodiscard]] std::string say(Length length) const {
         constexpr std::int64_t tenthOfMillimetre = 100'000, thousandthOfInch = 25'400;

@@ -145,6 +145,36 @@ constexpr Stated weightRules[]{
      text("common practice, no source: more cautious than the rule's scope")},
 };
 
+constexpr Text sheetOfRunner = text("common practice, no source; check the runner's own sheet");
+
+constexpr Stated runnerRules[]{
+    {"runner_length", text("Length of a runner"),
+     text("the longest stocked one up to frame + case inside − setback, and up to the box where "
+          "its depth is given; wooden ones are cut to the case"),
+     text("number runner_length; findings runner_too_long, no_runner_fits"), practice,
+     sheetOfRunner},
+    {"runner_depth", text("Depth of a box on under-mounted runners"),
+     text("the runner's length: hooks hold the box's back"), text("finding box_off_runner"),
+     practice, sheetOfRunner},
+    {"runner_sides", text("Side clearance beside sides of another thickness"),
+     text("the kind's side clearance + sides that it is for − sides"),
+     text("finding side_clearance_off"), practice, sheetOfRunner},
+    {"runner_clear_zone", text("Clear zone of a runner in the box wall"),
+     text("no screw within the zone + the radius of the recess tool"),
+     text("allowed region; finding hole_at_runner"), practice, sheetOfRunner},
+    {"runner_bottom", text("Bottom over a runner"),
+     text("its underside no lower than the runner's top and the notches"),
+     text("finding bottom_on_runner"), practice, sheetOfRunner},
+    {"kicker", text("Kicker over a wooden drawer"),
+     text("underside = clearance below + box + play, above the opening's lower edge"),
+     text("number kicker_height"), practice, noSource},
+    {"box_swelling", text("A box that sticks in damp air"),
+     text("box height × change of its sides up to the wettest air, flat-sawn, is less than the "
+          "play above"),
+     text("number box_swelling; finding box_sticks"), published,
+     text("Forest Products Laboratory, Wood Handbook, chapter 13")},
+};
+
 constexpr Stated frontRules[]{
     {"overlay_front", text("Overlay front"), text("opening + overlay at each side"),
      text("numbers front_width, front_height"), practice, noSource},
@@ -179,6 +209,8 @@ void addEquations(std::vector<RuleRow>& rows) {
     for (const Stated& rule : holdingRules)
         add(rows, rule);
     for (const Stated& rule : weightRules)
+        add(rows, rule);
+    for (const Stated& rule : runnerRules)
         add(rows, rule);
 }
 

@@ -9,6 +9,18 @@ namespace frontwright {
 
 namespace {
 
+/// All on furring, of a wood that is told; one front on wooden runners, with a kicker, the other on
+/// a centre runner, with notches.
+Result<Project> onOtherRunners(Project project, OpeningId upright) {
+    BoxSpec& box = project.fronts.box;
+    box.runner = "centre";
+    box.toCaseSide = Length::inches(0, 48);
+    box.wood = project.fronts.stock.species;
+    BoxSpec wooden = box;
+    wooden.runner = "wooden";
+    return setBox(project, {upright}, wooden);
+}
+
 /// A case in which every kind of number exists: two rows, so that there is a spacer, and a handle
 /// on the front alone, so that screws carry its pull; in air, one front with its grain upright, so
 /// that widths and heights move.
@@ -23,7 +35,8 @@ Result<Project> sampleCase() {
         return rows;
     Stock upright = rows.value().fronts.stock;
     upright.grain = Grain::AlongHeight;
-    return setStock(rows.value(), {only.id}, upright);
+    const auto turned = setStock(rows.value(), {only.id}, upright);
+    return turned.ok() ? onOtherRunners(turned.value(), only.id) : turned;
 }
 
 } // namespace

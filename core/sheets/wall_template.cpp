@@ -17,6 +17,9 @@ class InsideView {
 public:
     explicit InsideView(const BoxPlan& box) : m_box(box) {}
     [[nodiscard]] PointMm operator()(WallPoint p) const { return toMm(mirroredAcross(m_box, p)); }
+    [[nodiscard]] BoxMm operator()(const WallRect& r) const {
+        return {(*this)(WallPoint{r.right, r.bottom}), (*this)(WallPoint{r.left, r.top})};
+    }
     [[nodiscard]] PointMm operator()(FrontPoint p) const { return (*this)(toWall(m_box, p)); }
 
 private:
@@ -99,6 +102,61 @@ void addLimits(TemplateDraft& draft, const TemplateSource& source, const FrontPl
                "inner face, right on the sheet");
 }
 
+std::string sizeWords(const TemplateSource& source, const WallRect& rect) {
+    return shown(rect.width(), source.style) + " × " + shown(rect.height(), source.style);
+}
+
+/// The upper edge of a part at the wall's lower edge, to be named.
+LineMark upperEdge(const BoxMm& box) {
+    return {{box.min().x(), box.max().y()}, box.max()};
+}
+
+/// Where the runner's parts lie, and what is cut out for it.
+void addRunner(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
+    const RunnerPlan& runner = *front.runner;
+    const InsideView inside(front.box);
+    for (std::size_t i = 0; i < runner.clearZones.size(); ++i) {
+        const BoxMm zone = inside(runner.clearZones[i]);
+        draft.hatch(Layer::AllowedRegion, zone);
+        draft.rectangle(Layer::AllowedRegion, zone, "clear zone " + number(i));
+        draft.label({text("runner: no screw here"), sizeWords(source, runner.clearZones[i])},
+                    upperEdge(zone), "clear zone " + number(i));
+    }
+    for (std::size_t i = 0; i < runner.wallNotches.size(); ++i) {
+        const BoxMm notch = inside(runner.wallNotches[i]);
+        draft.hatch(Layer::Waste, notch);
+        draft.rectangle(Layer::CutEdge, notch, "notch " + number(i));
+        draft.label({phrase("cut out %1", sizeWords(source, runner.wallNotches[i])),
+                     text("for the runner")},
+                    upperEdge(notch), "notch " + number(i));
+    }
+}
+
+Phrase runnerWords(const TemplateSource& source, const RunnerPlan& runner) {
+    const Phrase kind = nameFromData(runner.kind->name);
+    if (!runner.reach.length)
+        return phrase("Runners: %1, no stocked length fits.", kind);
+    const std::string length = shown(*runner.reach.length, source.style);
+    const std::string setback = shown(runner.reach.setback, source.style);
+    return isPair(runner.kind->form)
+               ? phrase("Runners: %1, a pair %2 long, front ends %3 behind the frame's face.", kind,
+                        length, setback)
+               : phrase("Runner: %1, one %2 long, its front end %3 behind the frame's face.", kind,
+                        length, setback);
+}
+
+void addRunnerWords(TemplateDraft& draft, const TemplateSource& source, const RunnerPlan& runner) {
+    draft.parameter(runnerWords(source, runner));
+    if (runner.backNotches.empty())
+        return;
+    const std::string size = sizeWords(source, runner.backNotches.front());
+    draft.parameter(isPair(runner.kind->form)
+                        ? phrase("Notch the box's back %1 at both lower ends, from the sides' "
+                                 "inner faces.",
+                                 size)
+                        : phrase("Notch the box's back %1 in the middle of its lower edge.", size));
+}
+
 void addChecksOf(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
     std::vector<WallPoint> holes;
     for (const MountingHole& hole : front.mounting.holes)
@@ -139,6 +197,8 @@ Template wallTemplate(const TemplateSource& source, const Alike& alike) {
     draft.line(Layer::Centre, {draft.partBox().center().x(), -3},
                {draft.partBox().center().x(), draft.partBox().max().y() + 3},
                "upright centre line");
+    if (front.runner)
+        addRunner(draft, source, front);
     addMountingHoles(draft, source, front);
     if (front.hardware)
         addHardwareHoles(draft, source, front);
@@ -148,6 +208,8 @@ Template wallTemplate(const TemplateSource& source, const Alike& alike) {
                            shown(front.box.height, source.style),
                            shown(front.box.wallThickness, source.style)));
     draft.parameter(screwWords(source, front));
+    if (front.runner)
+        addRunnerWords(draft, source, *front.runner);
     draft.parameter(text("In an assembled box, cut along the sides' inner faces and the bottom "
                          "panel's top."));
     return draft.finished(text("Read from inside the box: left and right are exchanged"),
@@ -160,7 +222,8 @@ bool haveSameWall(const FrontPlan& a, const FrontPlan& b) {
         return std::array{box.wall.right,    box.wall.top,  box.wallThickness,
                           box.sideThickness, box.bottomTop, box.bottomUnderside};
     };
-    return sizes(a) == sizes(b) && a.mounting == b.mounting && haveSameHardwareInWall(a, b);
+    return sizes(a) == sizes(b) && a.mounting == b.mounting && a.runner == b.runner &&
+           haveSameHardwareInWall(a, b);
 }
 
 } // namespace frontwright

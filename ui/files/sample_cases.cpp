@@ -14,7 +14,8 @@ namespace frontwright {
 std::vector<SampleCase> sampleCases() {
     loadSamples();
     std::vector<SampleCase> all;
-    for (const char* name : {"glaze-chest", "plan-chest", "first-try", "linen-cupboard"}) {
+    for (const char* name :
+         {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet"}) {
         const QString fileName = QLatin1String(name) + QStringLiteral(".frontwright");
         QFile file(QStringLiteral(":/samples/") + fileName);
         if (!file.open(QIODevice::ReadOnly))

@@ -26,6 +26,7 @@ QColor layerColour(Layer layer, Theme theme) {
     case Layer::Note:
         return inkColour(theme);
     case Layer::MemberEdge:
+    case Layer::Runner:
     case Layer::Handle:
     case Layer::Hole:
     case Layer::Counterbore:
@@ -41,6 +42,7 @@ QColor layerColour(Layer layer, Theme theme) {
     case Layer::OpeningEdge:
     case Layer::BoxEdge:
     case Layer::BottomPanel:
+    case Layer::HiddenRunner:
     case Layer::CutHatch:
     case Layer::Waste:
     case Layer::Centre:

@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace frontwright {
 
 namespace {
@@ -50,13 +52,9 @@ void addLoad(PropertyForm& form) {
         }});
 }
 
-} // namespace
-
-PropertyForm* boxForm(Session& session) {
-    auto* form = new PropertyForm(session, tr("Drawer box"));
-    form->addPresets(PresetKind::Box);
-    const QString name = tr("Change the box");
-    form->add(catalogueRow(
+/// What it runs on; what follows from that is beside it.
+void addRunners(PropertyForm& form) {
+    form.add(catalogueRow(
         tr("Runners"), tr("Choose the runners"), &Catalogue::runners,
         [](const Project& p, EditTarget t) { return boxOf(p, t).runner; },
         [](const Project& p, EditTarget t, const std::string& id) {
@@ -64,10 +62,64 @@ PropertyForm* boxForm(Session& session) {
             box.runner = id;
             return setBox(p, t, box);
         }));
+    form.add(specRow(tr("Runner length"), tr("Set the runner's length"), &BoxSpec::runnerLength,
+                     tr("longest stocked that fits"), boxOf, setBox));
+    form.explains(QuantityKind::RunnerLength);
+    form.add(specRow(tr("Opening's edge to the case's side"), tr("Set the furring"),
+                     &BoxSpec::toCaseSide, tr("not told"), boxOf, setBox));
+    form.explains(QuantityKind::RunnerFurring);
+}
+
+PropertyForm::ChoiceRow depthRuleRow() {
+    return {
+        tr("Depth is"), tr("Choose where the depth comes from"),
+        [](const Work&) {
+            return QStringList{tr("as given"), tr("the runner's length")};
+        },
+        [](const Work& w, EditTarget t) { return static_cast<int>(boxOf(w.project, t).depthRule); },
+        [](const Work&, const Project& p, EditTarget t, int index) {
+            BoxSpec box = boxOf(p, t);
+            box.depthRule = static_cast<BoxDepthRule>(index);
+            return setBox(p, t, box);
+        }};
+}
+
+/// The first choice is to tell none.
+PropertyForm::ChoiceRow boxWoodRow() {
+    return {tr("Wood of the box"), tr("Choose the box's wood"),
+            [](const Work& w) {
+                QStringList names{tr("not told")};
+                for (const Species& wood : w.catalogue->species)
+                    names << toldName(wood.name);
+                return names;
+            },
+            [](const Work& w, EditTarget t) {
+                const auto& woods = w.catalogue->species;
+                const std::string& id = boxOf(w.project, t).wood;
+                const auto found = std::find_if(woods.begin(), woods.end(),
+                                                [&](const Species& s) { return s.id == id; });
+                return found == woods.end() ? 0 : static_cast<int>(found - woods.begin()) + 1;
+            },
+            [](const Work& w, const Project& p, EditTarget t, int index) {
+                BoxSpec box = boxOf(p, t);
+                box.wood = index == 0
+                               ? std::string()
+                               : w.catalogue->species.at(static_cast<std::size_t>(index) - 1).id;
+                return setBox(p, t, box);
+            }};
+}
+
+} // namespace
+
+PropertyForm* boxForm(Session& session) {
+    auto* form = new PropertyForm(session, tr("Drawer box"));
+    form->addPresets(PresetKind::Box);
+    const QString name = tr("Change the box");
+    addRunners(*form);
     const QString runners = tr("as the runners ask");
     form->add(specRow(tr("Clearance at each side"), name, &BoxSpec::sideClearance, runners, boxOf,
                       setBox));
-    form->explains(QuantityKind::BoxWidth);
+    form->explains(QuantityKind::SideClearance);
     form->add(
         specRow(tr("Clearance below"), name, &BoxSpec::clearanceBelow, runners, boxOf, setBox));
     form->add(
@@ -75,6 +127,7 @@ PropertyForm* boxForm(Session& session) {
     form->add(specRow(tr("Height"), name, &BoxSpec::height, tr("what the opening leaves"), boxOf,
                       setBox));
     form->explains(QuantityKind::BoxHeight);
+    form->add(depthRuleRow());
     form->add(specRow(tr("Depth"), name, &BoxSpec::depth, boxOf, setBox));
     form->explains(QuantityKind::BoxDepth);
     form->add(specRow(tr("Front wall"), name, &BoxSpec::wallThickness, boxOf, setBox));
@@ -82,6 +135,8 @@ PropertyForm* boxForm(Session& session) {
     form->add(specRow(tr("Groove above lower edge"), name, &BoxSpec::grooveHeight, boxOf, setBox));
     form->explains(QuantityKind::BottomTop);
     form->add(specRow(tr("Bottom panel"), name, &BoxSpec::bottomThickness, boxOf, setBox));
+    form->add(boxWoodRow());
+    form->explains(QuantityKind::BoxSwelling);
     addLoad(*form);
     return form;
 }

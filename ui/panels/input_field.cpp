@@ -97,8 +97,14 @@ QString boxLabel(std::optional<Quantity> about) {
         return {};
     if (about->kind == BoxDepth)
         return tr("Depth");
-    if (about->kind == BoxWidth)
+    if (about->kind == BoxWidth || about->kind == SideClearance)
         return tr("Clearance at each side");
+    if (about->kind == RunnerLength)
+        return tr("Runner length");
+    if (about->kind == RunnerFurring)
+        return tr("Opening's edge to the case's side");
+    if (about->kind == BoxSwelling)
+        return tr("Wood of the box");
     if (about->kind == BottomTop || about->kind == LeastHoleHeight)
         return tr("Groove above lower edge");
     return about->kind == BoxHeight ? tr("Height") : tr("Front wall");
@@ -126,6 +132,11 @@ QString hardwareLabel(std::optional<Quantity> about) {
     if (about && (about->kind == Counterbore || about->kind == WoodUnderHead))
         return tr("Counterbore depth");
     return tr("Handle");
+}
+
+bool isAboutRunners(std::optional<Quantity> about) {
+    return about && about->kind >= QuantityKind::SideClearance &&
+           about->kind <= QuantityKind::BoxSwelling;
 }
 
 bool isAboutScrews(std::optional<Quantity> about) {
@@ -213,6 +224,8 @@ InputField inputField(InputPlace place, std::optional<Quantity> about, const Pla
     case InputPlace::Catalogue:
         break;
     }
+    if (isAboutRunners(about))
+        return {front, QStringLiteral("box"), tr("Runners")};
     return isAboutScrews(about) ? InputField{front, QStringLiteral("mounting"), tr("Screw")}
                                 : InputField{front, QStringLiteral("hardware"), tr("Handle")};
 }

@@ -4,6 +4,7 @@
 #include "ui/language/told.h"
 #include "ui/window/entry_columns.h"
 #include "ui/window/entry_table.h"
+#include "ui/window/runner_columns.h"
 
 #include <QDialogButtonBox>
 #include <QTabWidget>
@@ -103,14 +104,8 @@ void OwnEntriesDialog::addHandles() {
 
 void OwnEntriesDialog::addRunners() {
     using Table = EntryTable<RunnerKind>;
-    const auto table = std::make_shared<Table>(
-        m_session, &Catalogue::runners, EntryKind::Runner,
-        std::vector<EntryColumn<RunnerKind>>{
-            textColumn(tr("Name"), &RunnerKind::name),
-            sizeColumn(tr("At each side"), &RunnerKind::sideClearance),
-            sizeColumn(tr("Below"), &RunnerKind::clearanceBelow),
-            sizeColumn(tr("Above"), &RunnerKind::clearanceAbove), ratingColumn(tr("Rating"))},
-        *m_message);
+    const auto table = std::make_shared<Table>(m_session, &Catalogue::runners, EntryKind::Runner,
+                                               runnerColumns(), *m_message);
     m_tabs->addTab(Table::page(table, tr("Runners")), tr("&Runners"));
 }
 

@@ -308,20 +308,20 @@
         <translation>allgemeine Praxis, ohne Quelle</translation>
     </message>
     <message>
-        <source>common practice, no source: box 1 in narrower than its opening; check the runner&apos;s own sheet; rating of a pair: common practice too</source>
-        <translation>allgemeine Praxis, ohne Quelle: Schubkasten 1 in schmaler als seine Öffnung; im Datenblatt der Führung nachsehen; Tragkraft eines Paars: ebenfalls allgemeine Praxis</translation>
+        <source>common practice, no source: box 1 in narrower than its opening; check the runner&apos;s own sheet; sizes and rating of a pair: common practice too</source>
+        <translation>allgemeine Praxis, ohne Quelle: Schubkasten 1 in schmaler als seine Öffnung; im Datenblatt der Führung nachsehen; Maße und Tragkraft eines Paars: ebenfalls allgemeine Praxis</translation>
     </message>
     <message>
-        <source>common practice, no source: check the runner&apos;s own sheet; rating of a pair: common practice too</source>
-        <translation>allgemeine Praxis, ohne Quelle: im Datenblatt der Führung nachsehen; Tragkraft eines Paars: ebenfalls allgemeine Praxis</translation>
+        <source>common practice, no source: check the runner&apos;s own sheet; sizes, notches, clear zone and rating: common practice too</source>
+        <translation>allgemeine Praxis, ohne Quelle: im Datenblatt der Führung nachsehen; Maße, Ausklinkungen, Freiraum und Tragkraft: ebenfalls allgemeine Praxis</translation>
     </message>
     <message>
-        <source>common practice, no source: for box sides of 5/8 in; check the runner&apos;s own sheet; rating of a pair: common practice too</source>
-        <translation>allgemeine Praxis, ohne Quelle: für Schubkastenseiten von 5/8 in; im Datenblatt der Führung nachsehen; Tragkraft eines Paars: ebenfalls allgemeine Praxis</translation>
+        <source>common practice, no source: for box sides of 5/8 in; check the runner&apos;s own sheet; sizes, notches, clear zone and rating of a pair: common practice too</source>
+        <translation>allgemeine Praxis, ohne Quelle: für Schubkastenseiten von 5/8 in; im Datenblatt der Führung nachsehen; Maße, Ausklinkungen, Freiraum und Tragkraft eines Paars: ebenfalls allgemeine Praxis</translation>
     </message>
     <message>
-        <source>common practice, no source: play that a wooden drawer runs with</source>
-        <translation>allgemeine Praxis, ohne Quelle: Spiel, mit dem ein hölzerner Schubkasten läuft</translation>
+        <source>common practice, no source: play that a wooden drawer runs with; rails, guides and kickers of 3/4 in stuff</source>
+        <translation>allgemeine Praxis, ohne Quelle: Spiel, mit dem ein hölzerner Schubkasten läuft; Lauf-, Streich- und Kippleisten von 3/4 in</translation>
     </message>
     <message>
         <source>First try</source>
@@ -346,6 +346,14 @@
     <message>
         <source>Look at the even 2 mm gaps, open all through the year: eight inset fronts share one template.</source>
         <translation>Die gleichmäßigen Fugen von 2 mm, das ganze Jahr offen: Acht einliegende Blenden teilen sich eine Schablone.</translation>
+    </message>
+    <message>
+        <source>Tool cabinet</source>
+        <translation>Werkzeugschrank</translation>
+    </message>
+    <message>
+        <source>Look at what each drawer runs on: wooden rails, one runner in the middle, metal at the sides, metal under the bottom.</source>
+        <translation>Worauf jeder Schubkasten läuft: Holzleisten, eine Führung in der Mitte, Metall an den Seiten, Metall unter dem Boden.</translation>
     </message>
 </context>
 </TS>

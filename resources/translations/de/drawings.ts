@@ -104,6 +104,18 @@
         <translation>Führung</translation>
     </message>
     <message>
+        <source>kicker</source>
+        <translation>Kippleiste</translation>
+    </message>
+    <message>
+        <source>guide</source>
+        <translation>Streichleiste</translation>
+    </message>
+    <message>
+        <source>notch</source>
+        <translation>Ausklinkung</translation>
+    </message>
+    <message>
         <source>pull</source>
         <translation>Bügelgriff</translation>
     </message>
@@ -224,6 +236,10 @@
         <translation>Luft seitlich %1</translation>
     </message>
     <message>
+        <source>furring %1</source>
+        <translation>Auffütterung %1</translation>
+    </message>
+    <message>
         <source>hole at %1</source>
         <translation>Bohrung bei %1</translation>
     </message>
@@ -304,6 +320,14 @@
         <translation>%1 × %2, %3</translation>
     </message>
     <message>
+        <source>%1: no stocked length fits</source>
+        <translation>%1: keine vorrätige Länge passt</translation>
+    </message>
+    <message>
+        <source>%1, %2 long, %3 behind the frame&apos;s face</source>
+        <translation>%1, %2 lang, %3 hinter der Vorderseite des Rahmens</translation>
+    </message>
+    <message>
         <source>%1, level section</source>
         <translation>%1, waagerechter Schnitt</translation>
     </message>
@@ -364,12 +388,24 @@
         <translation>Werkzeug reicht hinein %1</translation>
     </message>
     <message>
+        <source>runner back %1</source>
+        <translation>Führung zurück %1</translation>
+    </message>
+    <message>
         <source>front height %1</source>
         <translation>Blendenhöhe %1</translation>
     </message>
     <message>
         <source>bottom at %1</source>
         <translation>Boden bei %1</translation>
+    </message>
+    <message>
+        <source>runner to %1</source>
+        <translation>Führung bis %1</translation>
+    </message>
+    <message>
+        <source>play under the kicker %1</source>
+        <translation>Spiel unter der Kippleiste %1</translation>
     </message>
     <message>
         <source>box height %1</source>

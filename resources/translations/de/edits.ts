@@ -116,6 +116,10 @@
         <translation>die Tiefe des Schubkastens</translation>
     </message>
     <message>
+        <source>the length of the runner</source>
+        <translation>die Länge der Führung</translation>
+    </message>
+    <message>
         <source>the box wall&apos;s thickness</source>
         <translation>die Dicke des Vorderstücks</translation>
     </message>
@@ -142,6 +146,10 @@
     <message>
         <source>the height of the bottom&apos;s groove</source>
         <translation>die Nuthöhe des Bodens</translation>
+    </message>
+    <message>
+        <source>the distance to the case&apos;s side</source>
+        <translation>der Abstand zur Seite des Korpus</translation>
     </message>
     <message>
         <source>the length of the screw</source>
@@ -814,6 +822,26 @@
     <message>
         <source>the groove&apos;s height and the bottom</source>
         <translation>die Nuthöhe und der Boden</translation>
+    </message>
+    <message>
+        <source>Set side clearance</source>
+        <translation>Seitliche Luft setzen</translation>
+    </message>
+    <message>
+        <source>Set runner length</source>
+        <translation>Länge der Führung setzen</translation>
+    </message>
+    <message>
+        <source>the kind of runners</source>
+        <translation>die Art der Führungen</translation>
+    </message>
+    <message>
+        <source>the box&apos;s height and its clearances</source>
+        <translation>die Höhe des Schubkastens und seine Luft</translation>
+    </message>
+    <message>
+        <source>Set furring</source>
+        <translation>Auffütterung setzen</translation>
     </message>
     <message>
         <source>Set screw length</source>

@@ -332,6 +332,62 @@
         <translation>Alle Kopfversenkungen des Korpus mit einem Senker von höchstens %1 bohren</translation>
     </message>
     <message>
+        <source>Run %1 on the longest stocked runners that fit</source>
+        <translation>%1 auf den längsten vorrätigen Führungen laufen lassen, die passen</translation>
+    </message>
+    <message>
+        <source>Run the whole case on the longest stocked runners that fit</source>
+        <translation>Den ganzen Korpus auf den längsten vorrätigen Führungen laufen lassen, die passen</translation>
+    </message>
+    <message>
+        <source>Make the box of %1 as deep as its runners are long</source>
+        <translation>Den Schubkasten von %1 so tief machen, wie seine Führungen lang sind</translation>
+    </message>
+    <message>
+        <source>Make the box of the whole case as deep as its runners are long</source>
+        <translation>Die Schubkästen des ganzen Korpus so tief machen, wie ihre Führungen lang sind</translation>
+    </message>
+    <message>
+        <source>Give %1 the longest stocked runners that the case takes, and a box as deep</source>
+        <translation>%1 die längsten vorrätigen Führungen geben, die in den Korpus passen, und einen ebenso tiefen Schubkasten</translation>
+    </message>
+    <message>
+        <source>Give the whole case the longest stocked runners that it takes, and boxes as deep</source>
+        <translation>Dem ganzen Korpus die längsten vorrätigen Führungen geben, die hineinpassen, und ebenso tiefe Schubkästen</translation>
+    </message>
+    <message>
+        <source>Leave %1 at each side of the box of %2</source>
+        <translation>Auf jeder Seite des Schubkastens von %2 %1 lassen</translation>
+    </message>
+    <message>
+        <source>Leave %1 at each side of the box of the whole case</source>
+        <translation>Auf jeder Seite der Schubkästen des ganzen Korpus %1 lassen</translation>
+    </message>
+    <message>
+        <source>Make the box&apos;s sides of %1 %2 thick</source>
+        <translation>Die Seiten des Schubkastens von %1 %2 dick machen</translation>
+    </message>
+    <message>
+        <source>Make the box&apos;s sides of the whole case %1 thick</source>
+        <translation>Die Seiten der Schubkästen des ganzen Korpus %1 dick machen</translation>
+    </message>
+    <message>
+        <source>Leave below the box of %1 what the runner asks for</source>
+        <translation>Unter dem Schubkasten von %1 so viel lassen, wie die Führung verlangt</translation>
+    </message>
+    <message>
+        <source>Leave below the box of the whole case what the runner asks for</source>
+        <translation>Unter den Schubkästen des ganzen Korpus so viel lassen, wie die Führung verlangt</translation>
+    </message>
+    <message>
+        <source>Make the box of %1 %2 high</source>
+        <translation>Den Schubkasten von %1 %2 hoch machen</translation>
+    </message>
+    <message>
+        <source>Make the box of the whole case %1 high</source>
+        <translation>Die Schubkästen des ganzen Korpus %1 hoch machen</translation>
+    </message>
+    <message>
         <source>Use %1 screws in %2</source>
         <translation>In %2 Schrauben von %1 nehmen</translation>
     </message>
@@ -1188,12 +1244,112 @@
         <translation>kleinste Dicke = kleinste Eindringtiefe + kleinstes Restholz %1 + %2 %3; hinter der Bohrung sind es %4</translation>
     </message>
     <message>
-        <source>A part of the runner is in the way of the screw hole at %1 across and %2 up the box wall.</source>
-        <translation>Ein Teil der Führung ist der Schraubenbohrung im Weg, die %1 vom linken Ende und %2 über der Unterkante im Vorderstück sitzt.</translation>
+        <source>The screw hole lies in the runner&apos;s clear zone in the wall&apos;s lower corner: %1 from the box&apos;s side and %2 up; the zone with the tool&apos;s radius reaches %3 inwards and %4 up.</source>
+        <translation>Die Schraubenbohrung liegt im Freiraum der Führung in der unteren Ecke des Vorderstücks: %1 von der Außenseite des Schubkastens und %2 hoch; der Freiraum reicht mit dem Halbmesser des Werkzeugs %3 nach innen und %4 hinauf.</translation>
     </message>
     <message>
-        <source>the hole, at %1 and %2 from the wall&apos;s lower left corner, lies under the runner</source>
-        <translation>die Bohrung, %1 und %2 von der linken unteren Ecke des Vorderstücks, liegt unter der Führung</translation>
+        <source>The screw hole lies in the runner&apos;s clear zone in the middle of the wall: %1 from the middle and %2 up; the zone with the tool&apos;s radius reaches %3 to each side and %4 up.</source>
+        <translation>Die Schraubenbohrung liegt im Freiraum der Führung in der Mitte des Vorderstücks: %1 von der Mitte und %2 hoch; der Freiraum reicht mit dem Halbmesser des Werkzeugs %3 nach jeder Seite und %4 hinauf.</translation>
+    </message>
+    <message>
+        <source>a hole must be %1 or more away that way, or %2 or more up; it is at %3 and %4</source>
+        <translation>eine Bohrung muss in dieser Richtung mindestens %1 entfernt oder mindestens %2 hoch sein; sie liegt bei %3 und %4</translation>
+    </message>
+    <message>
+        <source>runner</source>
+        <translation>Führung</translation>
+    </message>
+    <message>
+        <source>The runner is %1 too long for the case: %2, and %3 is left behind its front end.</source>
+        <translation>Die Führung ist %1 zu lang für den Korpus: %2, und hinter ihrem vorderen Ende bleiben %3.</translation>
+    </message>
+    <message>
+        <source>The runner is %1 longer than the box: %2, and the box is %3 deep.</source>
+        <translation>Die Führung ist %1 länger als der Schubkasten: %2, und der Schubkasten ist %3 tief.</translation>
+    </message>
+    <message>
+        <source>room = frame + case inside − runner&apos;s setback %1; the box is %2 deep; the runner must be no longer than either</source>
+        <translation>Platz = Rahmen + Korpus innen − Rücksprung der Führung %1; der Schubkasten ist %2 tief; die Führung darf nicht länger sein als eines von beiden</translation>
+    </message>
+    <message>
+        <source>No stocked length of this runner fits (%1): the shortest is %2, the case leaves %3, and the box is %4 deep.</source>
+        <translation>Keine vorrätige Länge dieser Führung passt (%1): Die kürzeste hat %2, der Korpus lässt %3, und der Schubkasten ist %4 tief.</translation>
+    </message>
+    <message>
+        <source>The box is %1 deeper than its runners are long: their hooks do not reach its back. The box is %2 deep, the runners are %3 long.</source>
+        <translation>Der Schubkasten ist %1 tiefer, als seine Führungen lang sind: Ihre Haken erreichen das Rückenstück nicht. Der Schubkasten ist %2 tief, die Führungen sind %3 lang.</translation>
+    </message>
+    <message>
+        <source>The box is %1 shorter than its runners are long: its back does not reach their hooks. The box is %2 deep, the runners are %3 long.</source>
+        <translation>Der Schubkasten ist %1 kürzer als seine Führungen: Sein Rückenstück erreicht ihre Haken nicht. Der Schubkasten ist %2 tief, die Führungen sind %3 lang.</translation>
+    </message>
+    <message>
+        <source>box depth = runner length %1; the box is %2</source>
+        <translation>Tiefe des Schubkastens = Länge der Führung %1; der Schubkasten hat %2</translation>
+    </message>
+    <message>
+        <source>The box is %1 too low for the runner at its side: it is %2 high, and the runner&apos;s top lies %3 above its lower edge.</source>
+        <translation>Der Schubkasten ist %1 zu niedrig für die Führung an seiner Seite: Er ist %2 hoch, und die Oberkante der Führung liegt %3 über seiner Unterkante.</translation>
+    </message>
+    <message>
+        <source>runner&apos;s top = its lower edge + its height %1 + %2 %3; the box is %4 high</source>
+        <translation>Oberkante der Führung = ihre Unterkante + ihre Höhe %1 + %2 %3; der Schubkasten ist %4 hoch</translation>
+    </message>
+    <message>
+        <source>The box is %1 too narrow for what runs under it: %2 between its sides, and %3 is needed.</source>
+        <translation>Der Schubkasten ist %1 zu schmal für das, was unter ihm läuft: zwischen seinen Seiten %2, nötig sind %3.</translation>
+    </message>
+    <message>
+        <source>needed between the sides: what the runners take under the bottom %1; the box has %2</source>
+        <translation>nötig zwischen den Seiten: was die Führungen unter dem Boden brauchen %1; der Schubkasten hat %2</translation>
+    </message>
+    <message>
+        <source>The bottom lies %1 too low for the runner under it: its underside is at %2, the runner&apos;s top at %3 above the box&apos;s lower edge.</source>
+        <translation>Der Boden liegt %1 zu tief für die Führung darunter: Seine Unterseite liegt %2, die Oberkante der Führung %3 über der Unterkante des Schubkastens.</translation>
+    </message>
+    <message>
+        <source>The notch for the runner would cut %1 into the bottom&apos;s groove: the groove is %2 above the box&apos;s lower edge, the notch %3 high.</source>
+        <translation>Die Ausklinkung für die Führung würde %1 in die Nut des Bodens schneiden: Die Nut liegt %2 über der Unterkante des Schubkastens, die Ausklinkung ist %3 hoch.</translation>
+    </message>
+    <message>
+        <source>least height of the groove = the higher of runner&apos;s top and notch %1; the groove is at %2</source>
+        <translation>kleinste Höhe der Nut = das Höhere von Oberkante der Führung und Ausklinkung %1; die Nut liegt bei %2</translation>
+    </message>
+    <message>
+        <source>The runner reaches %1 below the opening: it takes %2 below the box, and the clearance there is %3.</source>
+        <translation>Die Führung reicht %1 unter die Öffnung: Sie braucht %2 unter dem Schubkasten, und die Luft dort ist %3.</translation>
+    </message>
+    <message>
+        <source>least clearance below = what the runner takes below the box %1; there is %2</source>
+        <translation>kleinste Luft unten = was die Führung unter dem Schubkasten braucht %1; da sind %2</translation>
+    </message>
+    <message>
+        <source>side clearance that the runner asks for %1, up to %2 more; there is %3</source>
+        <translation>seitliche Luft, die die Führung verlangt %1, bis zu %2 mehr; da sind %3</translation>
+    </message>
+    <message>
+        <source>needed = the runner&apos;s side clearance + sides that it is for − sides %1 + %2 − %3 %4, up to %5 more; there is %6</source>
+        <translation>nötig = seitliche Luft der Führung + Seiten, für die sie gedacht ist − Seiten %1 + %2 − %3 %4, bis zu %5 mehr; da sind %6</translation>
+    </message>
+    <message>
+        <source>The box has %1 too little clearance at each side for its runners: %2, and %3 is needed.</source>
+        <translation>Der Schubkasten hat auf jeder Seite %1 zu wenig Luft für seine Führungen: %2, nötig sind %3.</translation>
+    </message>
+    <message>
+        <source>The box has %1 too much clearance at each side for its runners: %2, and %3 is needed.</source>
+        <translation>Der Schubkasten hat auf jeder Seite %1 zu viel Luft für seine Führungen: %2, nötig sind %3.</translation>
+    </message>
+    <message>
+        <source>The box sticks in damp air: it grows %1 higher, and the play above it is %2.</source>
+        <translation>Der Schubkasten klemmt in feuchter Luft: Er wird %1 höher, und das Spiel darüber ist %2.</translation>
+    </message>
+    <message>
+        <source>growth = box height × the sides&apos; change from when they are cut to the wettest air, flat-sawn; of %1 that is %2; the play above is %3</source>
+        <translation>Wachstum = Höhe des Schubkastens × Änderung der Seiten vom Zuschnitt bis zur feuchtesten Luft, liegende Jahresringe; bei %1 sind das %2; das Spiel darüber ist %3</translation>
+    </message>
+    <message>
+        <source>Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: change = size × coefficient × change of moisture</source>
+        <translation>Forest Products Laboratory, Wood Handbook (GTR-282), Kapitel 13: Änderung = Maß × Beiwert × Änderung der Holzfeuchte</translation>
     </message>
     <message>
         <source>%1 screw, %2 wall</source>
@@ -1274,10 +1430,6 @@
     <message>
         <source>movement ≈ rows apart / %1 %2 / %1 %3 (1/8 in for each foot across the grain, grain running from left to right); play = clearance hole − shank %4</source>
         <translation>Bewegung ≈ Abstand der Reihen / %1 %2 / %1 %3 (1/8 in je Fuß quer zur Faser, Faser von links nach rechts); Spiel = Durchgangsbohrung − Schaft %4</translation>
-    </message>
-    <message>
-        <source>Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: change = size × coefficient × change of moisture</source>
-        <translation>Forest Products Laboratory, Wood Handbook (GTR-282), Kapitel 13: Änderung = Maß × Beiwert × Änderung der Holzfeuchte</translation>
     </message>
     <message>
         <source>wood cut at %1 moisture goes from %2 to %3 in this room</source>

@@ -96,6 +96,10 @@
         <translation>Zwischenboden %1</translation>
     </message>
     <message>
+        <source>no wood screw &quot;%1&quot; in the catalogue</source>
+        <translation>keine Holzschraube „%1“ im Katalog</translation>
+    </message>
+    <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>
         <translation>keine Art von Führungen „%1“ im Katalog</translation>
     </message>
@@ -106,10 +110,6 @@
     <message>
         <source>no bolt &quot;%1&quot; in the catalogue</source>
         <translation>keine Gewindeschraube „%1“ im Katalog</translation>
-    </message>
-    <message>
-        <source>no wood screw &quot;%1&quot; in the catalogue</source>
-        <translation>keine Holzschraube „%1“ im Katalog</translation>
     </message>
     <message>
         <source>%1 = %2</source>
@@ -178,6 +178,10 @@
     <message>
         <source>groove height + bottom&apos;s thickness</source>
         <translation>Nuthöhe + Dicke des Bodens</translation>
+    </message>
+    <message>
+        <source>as long as the runner</source>
+        <translation>so lang wie die Führung</translation>
     </message>
     <message>
         <source>left overlay</source>
@@ -620,6 +624,58 @@
         <translation>Oberseite des Bodens</translation>
     </message>
     <message>
+        <source>Side clearance</source>
+        <translation>Seitliche Luft</translation>
+    </message>
+    <message>
+        <source>Runner length</source>
+        <translation>Länge der Führung</translation>
+    </message>
+    <message>
+        <source>Runner behind the frame&apos;s face</source>
+        <translation>Führung hinter der Vorderseite des Rahmens</translation>
+    </message>
+    <message>
+        <source>Top of the runner</source>
+        <translation>Oberkante der Führung</translation>
+    </message>
+    <message>
+        <source>Notch in the box&apos;s back, width</source>
+        <translation>Ausklinkung im Rückenstück, Breite</translation>
+    </message>
+    <message>
+        <source>Notch in the box&apos;s back, height</source>
+        <translation>Ausklinkung im Rückenstück, Höhe</translation>
+    </message>
+    <message>
+        <source>Notch in the box wall, width</source>
+        <translation>Ausklinkung im Vorderstück, Breite</translation>
+    </message>
+    <message>
+        <source>Notch in the box wall, height</source>
+        <translation>Ausklinkung im Vorderstück, Höhe</translation>
+    </message>
+    <message>
+        <source>Clear zone in the wall, width</source>
+        <translation>Freiraum im Vorderstück, Breite</translation>
+    </message>
+    <message>
+        <source>Clear zone in the wall, height</source>
+        <translation>Freiraum im Vorderstück, Höhe</translation>
+    </message>
+    <message>
+        <source>Kicker above the opening&apos;s lower edge</source>
+        <translation>Kippleiste über der Unterkante der Öffnung</translation>
+    </message>
+    <message>
+        <source>Furring behind the runner</source>
+        <translation>Auffütterung hinter der Führung</translation>
+    </message>
+    <message>
+        <source>Box height gained in the wettest air</source>
+        <translation>Höhe, die der Schubkasten in der feuchtesten Luft gewinnt</translation>
+    </message>
+    <message>
         <source>Screw length</source>
         <translation>Länge der Schrauben</translation>
     </message>
@@ -780,6 +836,74 @@
         <translation>Anschlagholz von der Kante der Öffnung</translation>
     </message>
     <message>
+        <source>what the runner asks for</source>
+        <translation>was die Führung verlangt</translation>
+    </message>
+    <message>
+        <source>it begins behind the frame: the frame&apos;s thickness</source>
+        <translation>sie beginnt hinter dem Rahmen: Dicke des Rahmens</translation>
+    </message>
+    <message>
+        <source>the box&apos;s setback + the runner&apos;s own behind the box&apos;s face</source>
+        <translation>Rücksprung des Schubkastens + der der Führung hinter seiner Vorderseite</translation>
+    </message>
+    <message>
+        <source>cut to the room: frame + case inside − setback</source>
+        <translation>auf den Platz zugeschnitten: Rahmen + Korpus innen − Rücksprung</translation>
+    </message>
+    <message>
+        <source>the longest stocked one that is no longer than its room: frame + case inside − setback</source>
+        <translation>die längste vorrätige, die nicht länger ist als ihr Platz: Rahmen + Korpus innen − Rücksprung</translation>
+    </message>
+    <message>
+        <source>%1 = %2; the longest stocked up to that: %3</source>
+        <translation>%1 = %2; die längste vorrätige bis dahin: %3</translation>
+    </message>
+    <message>
+        <source>the longest stocked one that is no longer than its room (frame + case inside − setback) and than the box</source>
+        <translation>die längste vorrätige, die nicht länger ist als ihr Platz (Rahmen + Korpus innen − Rücksprung) und als der Schubkasten</translation>
+    </message>
+    <message>
+        <source>%1 = %2; box %3; the longest stocked up to both: %4</source>
+        <translation>%1 = %2; Schubkasten %3; die längste vorrätige bis zu beiden: %4</translation>
+    </message>
+    <message>
+        <source>clearance below + box height + play under the kicker</source>
+        <translation>Luft unten + Höhe des Schubkastens + Spiel unter der Kippleiste</translation>
+    </message>
+    <message>
+        <source>from the opening&apos;s edge to the case&apos;s side, so that the runner stands flush with the opening</source>
+        <translation>von der Kante der Öffnung bis zur Seite des Korpus, damit die Führung bündig mit der Öffnung steht</translation>
+    </message>
+    <message>
+        <source>box height × change of the wood&apos;s moisture from when it is cut to the wettest air × the wood&apos;s coefficient, sides flat-sawn</source>
+        <translation>Höhe des Schubkastens × Änderung der Holzfeuchte vom Zuschnitt bis zur feuchtesten Luft × Beiwert des Holzes, Seiten mit liegenden Jahresringen</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (from %3 % to %4 %)</source>
+        <translation>%1 × %2 (von %3 % bis %4 %)</translation>
+    </message>
+    <message>
+        <source>Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: change = size × coefficient × change of moisture</source>
+        <translation>Forest Products Laboratory, Wood Handbook (GTR-282), Kapitel 13: Änderung = Maß × Beiwert × Änderung der Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>the top of the runner, above the box&apos;s lower edge</source>
+        <translation>die Oberkante der Führung über der Unterkante des Schubkastens</translation>
+    </message>
+    <message>
+        <source>what the runner needs free at the back&apos;s lower edge</source>
+        <translation>was die Führung unten am Rückenstück frei braucht</translation>
+    </message>
+    <message>
+        <source>what the runner needs free at the wall&apos;s lower edge</source>
+        <translation>was die Führung unten am Vorderstück frei braucht</translation>
+    </message>
+    <message>
+        <source>where the runner&apos;s parts lie on the wall: no screw there</source>
+        <translation>wo die Teile der Führung am Vorderstück liegen: dort keine Schraube</translation>
+    </message>
+    <message>
         <source>longest stocked length from the least to the greatest</source>
         <translation>längste vorrätige Länge zwischen der kleinsten und der größten</translation>
     </message>
@@ -846,10 +970,6 @@
     <message>
         <source>%1 for each 1 % of moisture, from %2 when cut to %3</source>
         <translation>%1 je 1 % Holzfeuchte, von %2 beim Zuschnitt bis %3</translation>
-    </message>
-    <message>
-        <source>Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: change = size × coefficient × change of moisture</source>
-        <translation>Forest Products Laboratory, Wood Handbook (GTR-282), Kapitel 13: Änderung = Maß × Beiwert × Änderung der Holzfeuchte</translation>
     </message>
     <message>
         <source>%1: %2</source>

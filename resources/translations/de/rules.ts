@@ -268,12 +268,8 @@
         <translation>Griffsockel %1 × %2, Gewindeschraube %3, Gewindetiefe %4, mindestens %5</translation>
     </message>
     <message>
-        <source>side %1, below %2, above %3, rating none</source>
-        <translation>seitlich %1, unten %2, oben %3, ohne Traglast</translation>
-    </message>
-    <message>
-        <source>side %1, below %2, above %3, rating %4</source>
-        <translation>seitlich %1, unten %2, oben %3, Traglast %4</translation>
+        <source>%1; section %2 × %3, its top %4 above the box&apos;s lower edge</source>
+        <translation>%1; Querschnitt %2 × %3, Oberkante %4 über der Unterkante des Schubkastens</translation>
     </message>
     <message>
         <source>specific gravity not known</source>
@@ -290,6 +286,14 @@
     <message>
         <source>specific gravity %1, volume at 12 % moisture</source>
         <translation>Rohdichtezahl %1, Volumen bei 12 % Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>side %1, below %2, above %3, rating none</source>
+        <translation>seitlich %1, unten %2, oben %3, ohne Traglast</translation>
+    </message>
+    <message>
+        <source>side %1, below %2, above %3, rating %4</source>
+        <translation>seitlich %1, unten %2, oben %3, Traglast %4</translation>
     </message>
     <message>
         <source>mounting screws</source>
@@ -790,6 +794,94 @@
     <message>
         <source>common practice, no source: more cautious than the rule&apos;s scope</source>
         <translation>allgemeine Praxis, ohne Quelle: vorsichtiger als der Geltungsbereich der Regel</translation>
+    </message>
+    <message>
+        <source>common practice, no source; check the runner&apos;s own sheet</source>
+        <translation>allgemeine Praxis, ohne Quelle; im Datenblatt der Führung nachsehen</translation>
+    </message>
+    <message>
+        <source>Length of a runner</source>
+        <translation>Länge einer Führung</translation>
+    </message>
+    <message>
+        <source>the longest stocked one up to frame + case inside − setback, and up to the box where its depth is given; wooden ones are cut to the case</source>
+        <translation>die längste vorrätige bis Rahmen + Korpus innen − Rücksprung, und bis zum Schubkasten, wenn seine Tiefe angegeben ist; hölzerne werden auf den Korpus zugeschnitten</translation>
+    </message>
+    <message>
+        <source>number runner_length; findings runner_too_long, no_runner_fits</source>
+        <translation>Zahl runner_length; Befunde runner_too_long, no_runner_fits</translation>
+    </message>
+    <message>
+        <source>Depth of a box on under-mounted runners</source>
+        <translation>Tiefe eines Schubkastens auf Unterflurführungen</translation>
+    </message>
+    <message>
+        <source>the runner&apos;s length: hooks hold the box&apos;s back</source>
+        <translation>die Länge der Führung: Haken halten das Rückenstück</translation>
+    </message>
+    <message>
+        <source>finding box_off_runner</source>
+        <translation>Befund box_off_runner</translation>
+    </message>
+    <message>
+        <source>Side clearance beside sides of another thickness</source>
+        <translation>Seitliche Luft neben Seiten anderer Dicke</translation>
+    </message>
+    <message>
+        <source>the kind&apos;s side clearance + sides that it is for − sides</source>
+        <translation>seitliche Luft der Art + Seiten, für die sie gedacht ist − Seiten</translation>
+    </message>
+    <message>
+        <source>finding side_clearance_off</source>
+        <translation>Befund side_clearance_off</translation>
+    </message>
+    <message>
+        <source>Clear zone of a runner in the box wall</source>
+        <translation>Freiraum einer Führung im Vorderstück</translation>
+    </message>
+    <message>
+        <source>no screw within the zone + the radius of the recess tool</source>
+        <translation>keine Schraube im Freiraum + Halbmesser des Senkwerkzeugs</translation>
+    </message>
+    <message>
+        <source>allowed region; finding hole_at_runner</source>
+        <translation>erlaubter Bereich; Befund hole_at_runner</translation>
+    </message>
+    <message>
+        <source>Bottom over a runner</source>
+        <translation>Boden über einer Führung</translation>
+    </message>
+    <message>
+        <source>its underside no lower than the runner&apos;s top and the notches</source>
+        <translation>seine Unterseite nicht tiefer als die Oberkante der Führung und die Ausklinkungen</translation>
+    </message>
+    <message>
+        <source>finding bottom_on_runner</source>
+        <translation>Befund bottom_on_runner</translation>
+    </message>
+    <message>
+        <source>Kicker over a wooden drawer</source>
+        <translation>Kippleiste über einem hölzernen Schubkasten</translation>
+    </message>
+    <message>
+        <source>underside = clearance below + box + play, above the opening&apos;s lower edge</source>
+        <translation>Unterseite = Luft unten + Schubkasten + Spiel, über der Unterkante der Öffnung</translation>
+    </message>
+    <message>
+        <source>number kicker_height</source>
+        <translation>Zahl kicker_height</translation>
+    </message>
+    <message>
+        <source>A box that sticks in damp air</source>
+        <translation>Ein Schubkasten, der in feuchter Luft klemmt</translation>
+    </message>
+    <message>
+        <source>box height × change of its sides up to the wettest air, flat-sawn, is less than the play above</source>
+        <translation>Höhe des Schubkastens × Änderung seiner Seiten bis zur feuchtesten Luft, liegende Jahresringe, ist weniger als das Spiel darüber</translation>
+    </message>
+    <message>
+        <source>number box_swelling; finding box_sticks</source>
+        <translation>Zahl box_swelling; Befund box_sticks</translation>
     </message>
     <message>
         <source>Overlay front</source>

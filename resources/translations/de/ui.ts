@@ -422,6 +422,18 @@
         <translation>so schreiben: 0,00248; bei keinem Holz ist sie größer als 0,02</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; is not a width and a height</source>
+        <translation>„%1“ ist keine Breite und Höhe</translation>
+    </message>
+    <message>
+        <source>write it like 1 3/8 in × 1/2 in</source>
+        <translation>so schreiben: 1 3/8 in × 1/2 in</translation>
+    </message>
+    <message>
+        <source>there is no such form of runners</source>
+        <translation>solche Führungen gibt es nicht</translation>
+    </message>
+    <message>
         <source>Divider right of %1</source>
         <translation>Mittelwand rechts von %1</translation>
     </message>
@@ -498,20 +510,44 @@
         <translation>Last des Schubkastens festlegen</translation>
     </message>
     <message>
-        <source>Drawer box</source>
-        <translation>Schubkasten</translation>
-    </message>
-    <message>
-        <source>Change the box</source>
-        <translation>Schubkasten ändern</translation>
-    </message>
-    <message>
         <source>Runners</source>
         <translation>Führung</translation>
     </message>
     <message>
         <source>Choose the runners</source>
         <translation>Führung wählen</translation>
+    </message>
+    <message>
+        <source>Runner length</source>
+        <translation>Länge der Führung</translation>
+    </message>
+    <message>
+        <source>Set the runner&apos;s length</source>
+        <translation>Länge der Führung setzen</translation>
+    </message>
+    <message>
+        <source>longest stocked that fits</source>
+        <translation>längste vorrätige, die passt</translation>
+    </message>
+    <message>
+        <source>Opening&apos;s edge to the case&apos;s side</source>
+        <translation>Kante der Öffnung bis zur Korpusseite</translation>
+    </message>
+    <message>
+        <source>Set the furring</source>
+        <translation>Auffütterung setzen</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Drawer box</source>
+        <translation>Schubkasten</translation>
+    </message>
+    <message>
+        <source>Change the box</source>
+        <translation>Schubkasten ändern</translation>
     </message>
     <message>
         <source>as the runners ask</source>
@@ -576,10 +612,6 @@
     <message>
         <source>Length</source>
         <translation>Länge</translation>
-    </message>
-    <message>
-        <source>longest stocked that fits</source>
-        <translation>längste vorrätige, die passt</translation>
     </message>
     <message>
         <source>Head recessed by</source>
@@ -932,6 +964,10 @@
     <message>
         <source>Access hole diameter</source>
         <translation>Durchmesser der Zugangsbohrung</translation>
+    </message>
+    <message>
+        <source>Wood of the box</source>
+        <translation>Holz des Schubkastens</translation>
     </message>
     <message>
         <source>Placed</source>
@@ -2655,22 +2691,6 @@ Regel: %4</translation>
         <translation>&amp;Griffe</translation>
     </message>
     <message>
-        <source>At each side</source>
-        <translation>An jeder Seite</translation>
-    </message>
-    <message>
-        <source>Below</source>
-        <translation>Unten</translation>
-    </message>
-    <message>
-        <source>Above</source>
-        <translation>Oben</translation>
-    </message>
-    <message>
-        <source>Rating</source>
-        <translation>Tragkraft</translation>
-    </message>
-    <message>
         <source>Runners</source>
         <translation>Führungen</translation>
     </message>
@@ -3103,6 +3123,34 @@ Regel: %4</translation>
 <context>
     <name>frontwright::PropertyForm</name>
     <message>
+        <source>Depth is</source>
+        <translation>Tiefe ist</translation>
+    </message>
+    <message>
+        <source>Choose where the depth comes from</source>
+        <translation>Wählen, woher die Tiefe kommt</translation>
+    </message>
+    <message>
+        <source>as given</source>
+        <translation>wie angegeben</translation>
+    </message>
+    <message>
+        <source>the runner&apos;s length</source>
+        <translation>die Länge der Führung</translation>
+    </message>
+    <message>
+        <source>Wood of the box</source>
+        <translation>Holz des Schubkastens</translation>
+    </message>
+    <message>
+        <source>Choose the box&apos;s wood</source>
+        <translation>Holz des Schubkastens wählen</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
         <source>Change the frame</source>
         <translation>Rahmen ändern</translation>
     </message>
@@ -3317,6 +3365,97 @@ Regel: %4</translation>
             <numerusform>%n Regel</numerusform>
             <numerusform>%n Regeln</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>frontwright::RunnerColumns</name>
+    <message>
+        <source>Clearances only</source>
+        <translation>Nur Luft</translation>
+    </message>
+    <message>
+        <source>Wooden</source>
+        <translation>Holz</translation>
+    </message>
+    <message>
+        <source>Side-mounted</source>
+        <translation>Seitlich</translation>
+    </message>
+    <message>
+        <source>Under-mounted</source>
+        <translation>Unterflur</translation>
+    </message>
+    <message>
+        <source>Centre</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>At each side</source>
+        <translation>Je Seite</translation>
+    </message>
+    <message>
+        <source>Below</source>
+        <translation>Unten</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>Oben</translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <translation>Tragkraft</translation>
+    </message>
+    <message>
+        <source>Stocked lengths</source>
+        <translation>Vorrätige Längen</translation>
+    </message>
+    <message>
+        <source>Behind the box&apos;s face</source>
+        <translation>Hinter der Vorderseite</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Querschnitt</translation>
+    </message>
+    <message>
+        <source>Top above box&apos;s lower edge</source>
+        <translation>Oberkante über Schubkasten unten</translation>
+    </message>
+    <message>
+        <source>For sides of</source>
+        <translation>Für Seiten von</translation>
+    </message>
+    <message>
+        <source>Side tolerance</source>
+        <translation>Seitliche Toleranz</translation>
+    </message>
+    <message>
+        <source>Notch in the back</source>
+        <translation>Ausklinkung hinten</translation>
+    </message>
+    <message>
+        <source>Notch in the wall</source>
+        <translation>Ausklinkung vorn</translation>
+    </message>
+    <message>
+        <source>Clear zone</source>
+        <translation>Freiraum</translation>
+    </message>
+    <message>
+        <source>Kicker</source>
+        <translation>Kippleiste</translation>
+    </message>
+    <message>
+        <source>Guide&apos;s height</source>
+        <translation>Höhe der Streichleiste</translation>
     </message>
 </context>
 <context>

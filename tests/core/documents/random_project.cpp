@@ -73,6 +73,11 @@ BoxSpec RandomProject::box() {
         *given = length();
     b.purpose = anyOf(DrawerPurpose::Empty);
     maybe(b.load, [this] { return mass(); });
+    b.depthRule = anyOf(BoxDepthRule::AsRunner);
+    for (auto* optional : {&b.runnerLength, &b.toCaseSide})
+        maybe(*optional, [this] { return length(); });
+    if (chance(50))
+        b.wood = text();
     return b;
 }
 
@@ -150,6 +155,27 @@ std::vector<Length> RandomProject::stock() {
     return {lengths.begin(), lengths.end()};
 }
 
+RunnerKind RandomProject::runnerKind(std::string id) {
+    RunnerKind kind{std::move(id),
+                    text(),
+                    plain(),
+                    plain(),
+                    plain(),
+                    source(),
+                    chance(50) ? std::optional(mass()) : std::nullopt};
+    kind.form = anyOf(RunnerForm::Centre);
+    kind.lengths = stock();
+    for (auto* optional : {&kind.setback, &kind.forSides, &kind.tolerance, &kind.guideHeight})
+        maybe(*optional, [this] { return plain(); });
+    if (chance(70))
+        kind.section = {plain(), plain()};
+    if (chance(70))
+        kind.top = plain();
+    for (auto* optional : {&kind.backNotch, &kind.wallNotch, &kind.clearZone, &kind.kicker})
+        maybe(*optional, [this] { return UprightSize{plain(), plain()}; });
+    return kind;
+}
+
 Catalogue RandomProject::catalogue(Unknowns& unknowns) {
     Catalogue c;
     for (std::int64_t n = upTo(2); n > 0; --n) {
@@ -175,8 +201,7 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
                               chance(50) ? std::optional(plain()) : std::nullopt,
                               source()});
     for (std::int64_t n = upTo(2); n > 0; --n)
-        c.runners.push_back({"runner" + std::to_string(n), text(), plain(), plain(), plain(),
-                             source(), chance(50) ? std::optional(mass()) : std::nullopt});
+        c.runners.push_back(runnerKind("runner" + std::to_string(n)));
     for (std::int64_t n = upTo(2); n > 0; --n)
         c.species.push_back(
             {"wood" + std::to_string(n), text(), anyOf(WoodKind::Softwood),

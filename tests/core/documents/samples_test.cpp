@@ -3,6 +3,7 @@
 
 #include "files.h"
 
+#include <array>
 #include <map>
 
 using namespace frontwright;
@@ -175,6 +176,31 @@ TEST(Samples, PlanChestKeepsItsGapsOpenThroughTheYear) {
 
 // The bottom's top lies at 1/2 in: a hole at 1/2 in is in the panel, at 13/16 in
 // the hole clears and the 3/4 in tool does not, at 1 in all is well. Common practice, no source.
+// 22 in less stiles of 1 1/2 in leave openings of 19 in; 3/4 in + 20 in − 1/8 in are 20 5/8 in for
+// runners, 20 in behind the frame.
+TEST(Samples, ToolCabinetRunsOnFourKinds) {
+    const Sample sample("tool-cabinet");
+    const auto& fronts = sample.plan.fronts;
+    ASSERT_EQ(fronts.size(), 4U);
+    const std::array forms{RunnerForm::Wooden, RunnerForm::Centre, RunnerForm::SideMounted,
+                           RunnerForm::UnderMounted};
+    const std::array lengths{20, 20, 20, 18};
+    const std::array depths{19, 20, 20, 18};
+    for (std::size_t i = 0; i < fronts.size(); ++i) {
+        ASSERT_TRUE(fronts[i].runner);
+        EXPECT_EQ(fronts[i].runner->kind->form, forms[i]);
+        EXPECT_EQ(fronts[i].runner->reach.length, Length::inches(lengths[i])) << i;
+        EXPECT_EQ(fronts[i].box.depth, Length::inches(depths[i])) << i;
+    }
+    EXPECT_EQ(fronts[2].box.width, Length::inches(18));
+    EXPECT_EQ(fronts[3].box.width, Length::inches(18, 40)); // 19 − 2 × 3/16
+    EXPECT_EQ(fronts[0].runner->furring, Length::inches(0, 48));
+}
+
+TEST(Samples, ToolCabinetIsCleanAndAsksOnlyToBeAnchored) {
+    EXPECT_EQ(Sample("tool-cabinet").findings(), (Findings{{"case: anchor_case", 1}}));
+}
+
 TEST(Samples, FirstTryHasItsHolesAtTheHeightsItTellsOf) {
     const Sample sample("first-try");
     const auto lowestHole = [&](std::size_t front) {

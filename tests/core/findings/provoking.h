@@ -301,13 +301,65 @@ inline std::vector<Provocation> holdingProvocations() {
     };
 }
 
-/// All but HoleAtRunner: no kind of runner tells of a part in the wall yet; and but those that only
-/// a catalogue can provoke, see judge_holding_test.cpp.
+/// Runners of the small catalogue: the case leaves 3/4 in + 20 in − 1/8 in = 20 5/8 in for them.
+inline std::vector<Provocation> runnerProvocations() {
+    using enum FindingCode;
+    const auto on = [](const char* runner, WrittenLength BoxSpec::*part) {
+        return [=](Project& p, Length l) {
+            p.fronts.box.runner = runner;
+            p.fronts.box.*part = l;
+        };
+    };
+    const auto onOptional = [](const char* runner, std::optional<WrittenLength> BoxSpec::*part) {
+        return [=](Project& p, Length l) {
+            p.fronts.box.runner = runner;
+            p.fronts.box.*part = l;
+        };
+    };
+    const auto length = [](Project& p, Length l) {
+        p.fronts.box.runner = "hung";
+        p.fronts.box.depth = n64(20 * 64 + 40);
+        p.fronts.box.runnerLength = l;
+    };
+    const auto hole = [](Project& p, Length l) {
+        p.fronts.box.runner = "hidden";
+        p.fronts.mounting.pattern = ScrewPattern::ByHand;
+        p.fronts.mounting.placed = {{l, n64(64)}};
+    };
+    // Oak of 6 % swells by 8 × 0.0025 of 6 in − 1/8 in − clearance.
+    const auto swelling = [](Project& p, Length l) {
+        oakInAir(p, 6, 6, 14);
+        p.fronts.box.wood = "oak";
+        p.fronts.box.clearanceAbove = l;
+    };
+    return {
+        // clear zone 2 in + tool's radius 5/16 in
+        provoked(HoleAtRunner, hole, n64(147), n64(148)),
+        provoked(RunnerTooLong, length, n64(20 * 64 + 41), n64(20 * 64 + 40)),
+        // The shortest is 12 in long.
+        provoked(NoRunnerFits, on("hung", &BoxSpec::depth), n64(12 * 64 - 1), n64(12 * 64)),
+        provoked(BoxOffRunner, on("hidden", &BoxSpec::depth), n64(15 * 64 + 1), n64(15 * 64)),
+        provoked(BoxLowForRunner, onOptional("hung", &BoxSpec::height), n64(127), n64(128)),
+        // 13 in − 2 × 5 3/8 in − 2 × 1/2 in = 1 1/4 in
+        provoked(BoxNarrowForRunner, onOptional("middle", &BoxSpec::sideClearance), n64(345),
+                 n64(344)),
+        provoked(BottomOnRunner, on("hidden", &BoxSpec::grooveHeight), n64(31), n64(32)),
+        // It takes 1/2 in below the box.
+        provoked(RunnerOutOfOpening, onOptional("hidden", &BoxSpec::clearanceBelow), n64(31),
+                 n64(32)),
+        // 3/16 in for sides of 5/8 in are 5/16 in for sides of 1/2 in.
+        provoked(SideClearanceOff, onOptional("hidden", &BoxSpec::sideClearance), n64(19), n64(20)),
+        // (376 − 7)/64 in × 0.02 = 7.38/64 in; (376 − 8)/64 in × 0.02 = 7.36/64 in
+        provoked(BoxSticks, swelling, n64(7), n64(8)),
+    };
+}
+
+/// All but those that only a catalogue can provoke, see judge_holding_test.cpp.
 inline std::vector<Provocation> allProvocations() {
     std::vector<Provocation> all;
     for (const auto& some :
          {screwProvocations(), holeProvocations(), handleProvocations(), frontProvocations(),
-          boxProvocations(), seasonProvocations(), holdingProvocations()})
+          boxProvocations(), seasonProvocations(), holdingProvocations(), runnerProvocations()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

@@ -248,7 +248,7 @@ Catalogue programsCatalogue() {
 TEST(RemediesOfSamples, CureWhatTheyAreForAndBringNothingGraver) {
     const Catalogue catalogue = programsCatalogue();
     std::size_t tried = 0;
-    for (const std::string name : {"first-try", "glaze-chest", "plan-chest"}) {
+    for (const std::string name : {"first-try", "glaze-chest", "plan-chest", "tool-cabinet"}) {
         const auto read = readDocument(contentOf("samples/" + name + "/" + name + ".frontwright"));
         ASSERT_TRUE(read.ok()) << name;
         const Found found(read.value(), merged(catalogue, read.value().own));

@@ -167,6 +167,54 @@ const std::vector<Told> toldAtTheLimit{
     {FindingCode::RunnerOverloaded, "Front A1",
      "The drawer loads its runners with 81.6 lb, more than the 75.0 lb that they are rated for.",
      "load = front + box + contents = 1.7 lb + 4.9 lb + 75.0 lb = 81.6 lb; at most 75.0 lb"},
+    {FindingCode::HoleAtRunner, "Front A1, screw hole 1",
+     "The screw hole lies in the runner's clear zone in the wall's lower corner: 2 19/64 in from "
+     "the box's side and 1 in up; the zone with the tool's radius reaches 2 5/16 in inwards and 1 "
+     "5/16 in up.",
+     "a hole must be 2 5/16 in or more away that way, or 1 5/16 in or more up; it is at 2 19/64 in "
+     "and 1 in"},
+    {FindingCode::RunnerTooLong, "Front A1",
+     "The runner is 1/64 in too long for the case: 20 41/64 in, and 20 5/8 in is left behind its "
+     "front end.",
+     "room = frame + case inside − runner's setback = 20 5/8 in; the box is 20 5/8 in deep; the "
+     "runner must be no longer than either"},
+    {FindingCode::NoRunnerFits, "Front A1",
+     "No stocked length of this runner fits (Hung runners): the shortest is 12 in, the case leaves "
+     "20 5/8 in, and the box is 11 63/64 in deep.",
+     "room = frame + case inside − runner's setback = 20 5/8 in; the box is 11 63/64 in deep; the "
+     "runner must be no longer than either"},
+    {FindingCode::BoxOffRunner, "Front A1",
+     "The box is 1/64 in deeper than its runners are long: their hooks do not reach its back. The "
+     "box is 15 1/64 in deep, the runners are 15 in long.",
+     "box depth = runner length = 15 in; the box is 15 1/64 in"},
+    {FindingCode::BoxLowForRunner, "Front A1",
+     "The box is 1/64 in too low for the runner at its side: it is 1 63/64 in high, and the "
+     "runner's top lies 2 in above its lower edge.",
+     "runner's top = its lower edge + its height = 1/4 in + 1 3/4 in = 2 in; the box is 1 63/64 in "
+     "high"},
+    {FindingCode::BoxNarrowForRunner, "Front A1",
+     "The box is 1/32 in too narrow for what runs under it: 1 7/32 in between its sides, and 1 1/4 "
+     "in is needed.",
+     "needed between the sides: what the runners take under the bottom = 1 1/4 in; the box has 1 "
+     "7/32 in"},
+    {FindingCode::BottomOnRunner, "Front A1",
+     "The bottom lies 1/64 in too low for the runner under it: its underside is at 31/64 in, the "
+     "runner's top at 1/2 in above the box's lower edge.",
+     "least height of the groove = the higher of runner's top and notch = 1/2 in; the groove is at "
+     "31/64 in"},
+    {FindingCode::RunnerOutOfOpening, "Front A1",
+     "The runner reaches 1/64 in below the opening: it takes 1/2 in below the box, and the "
+     "clearance there is 31/64 in.",
+     "least clearance below = what the runner takes below the box = 1/2 in; there is 31/64 in"},
+    {FindingCode::SideClearanceOff, "Front A1",
+     "The box has 1/64 in too little clearance at each side for its runners: 19/64 in, and 5/16 in "
+     "is needed.",
+     "needed = the runner's side clearance + sides that it is for − sides = 3/16 in + 5/8 in − 1/2 "
+     "in = 5/16 in, up to 1/32 in more; there is 19/64 in"},
+    {FindingCode::BoxSticks, "Front A1",
+     "The box sticks in damp air: it grows ≈ 7/64 in higher, and the play above it is 7/64 in.",
+     "growth = box height × the sides' change from when they are cut to the wettest air, "
+     "flat-sawn; of 5 49/64 in that is ≈ 7/64 in; the play above is 7/64 in"},
     {FindingCode::FitsMixed, "Front A1",
      "The front lies in the opening (left) and on the frame (right, bottom, top) at once: with a "
      "flat back it can do only one of them, unless it is rabbeted.",

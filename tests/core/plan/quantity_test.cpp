@@ -199,6 +199,13 @@ TEST(Quantities, OfAFrontComeInTheOrderInWhichTheyAreShown) {
         EXPECT_EQ(quantity.item, 1U);
 }
 
+Project onRunners(const Project& project, std::size_t front, const char* runner) {
+    return testing::withChoices(project, front, [&](FrontChoices& choices) {
+        choices.box = project.fronts.box;
+        choices.box->runner = runner;
+    });
+}
+
 TEST(Quantities, AreAllListedOnce) {
     Project project = banks(2, 3);
     testing::oakInAir(project, 8, 6, 12);
@@ -206,6 +213,9 @@ TEST(Quantities, AreAllListedOnce) {
         choices.stock = Stock{"oak", Cut::FlatSawn, Grain::AlongHeight, Build::Solid};
     });
     project.fronts.box.runner = "side-mounted";
+    project.fronts.box.wood = "oak";
+    project.fronts.box.toCaseSide = Length::inches(0, 48);
+    project = onRunners(onRunners(project, 1, "rails"), 2, "middle");
     project.fronts.hardware.way = MountingWay::FrontAccessHole;
     const Planned planned(project);
     const auto all = allQuantities(planned.plan);

@@ -4,6 +4,52 @@
 
 namespace frontwright::testing {
 
+/// Runners of which more is known than clearances; sizes in round numbers.
+inline std::vector<RunnerKind> knownRunners(const Source& source) {
+    const auto n64 = [](std::int64_t n) { return Length::fromSixtyFourths(n); };
+    const auto inches = [](std::initializer_list<std::int64_t> lengths) {
+        std::vector<Length> all;
+        for (const std::int64_t length : lengths)
+            all.push_back(Length::inches(length));
+        return all;
+    };
+    RunnerKind rails{"rails", "Rails", n64(4), n64(8), n64(16), source};
+    rails.form = RunnerForm::Wooden;
+    rails.section = {n64(96), n64(48)};
+    rails.kicker = UprightSize{n64(64), n64(48)};
+    rails.guideHeight = n64(48);
+
+    RunnerKind hung{"hung", "Hung runners", n64(32), n64(16), n64(32), source};
+    hung.form = RunnerForm::SideMounted;
+    hung.lengths = inches({12, 14, 16, 18});
+    hung.setback = n64(8);
+    hung.section = {n64(32), n64(112)};
+    hung.top = n64(128);
+    hung.tolerance = n64(2);
+
+    RunnerKind hidden{"hidden", "Hidden runners", n64(12), n64(36), n64(16), source};
+    hidden.form = RunnerForm::UnderMounted;
+    hidden.lengths = inches({12, 15, 18});
+    hidden.setback = n64(8);
+    hidden.section = {n64(112), n64(64)};
+    hidden.top = n64(32);
+    hidden.forSides = n64(40);
+    hidden.tolerance = n64(2);
+    hidden.backNotch = UprightSize{n64(88), n64(32)};
+    hidden.clearZone = UprightSize{n64(128), n64(64)};
+
+    RunnerKind middle{"middle", "Middle runner", n64(8), n64(16), n64(16), source};
+    middle.form = RunnerForm::Centre;
+    middle.lengths = inches({12, 14, 16, 18});
+    middle.setback = n64(8);
+    middle.section = {n64(80), n64(28)};
+    middle.top = n64(12);
+    middle.backNotch = UprightSize{n64(96), n64(16)};
+    middle.wallNotch = UprightSize{n64(96), n64(16)};
+    middle.clearZone = UprightSize{n64(128), n64(64)};
+    return {rails, hung, hidden, middle};
+}
+
 /// One of each kind with round numbers: made for tests, not for the shop.
 inline Catalogue smallCatalogue() {
     const Source source{SourceKind::CommonPractice, "common practice, no source"};
@@ -73,6 +119,9 @@ inline Catalogue smallCatalogue() {
     sideMounted.sideClearance = sixtyFourths(32);
     sideMounted.rating = Mass::pounds(75);
     catalogue.runners.push_back(sideMounted);
+
+    for (const RunnerKind& known : knownRunners(source))
+        catalogue.runners.push_back(known);
 
     catalogue.species.push_back({"cherry", "Black cherry"});
     catalogue.species.push_back({"oak",

@@ -73,5 +73,64 @@ TEST_F(Form, ShowsAnImpossibleValueInItsFieldAndNowhereElse) {
     EXPECT_EQ(steps(), 0);
 }
 
+/// The box's form, and a choice in it by its name.
+class BoxForm : public Form {
+protected:
+    QComboBox* choice(const char* name) {
+        for (QComboBox* box : form->findChildren<QComboBox*>())
+            if (box->accessibleName() == QLatin1String(name))
+                return box;
+        return nullptr;
+    }
+    void choose(const char* name, const QString& what) {
+        QComboBox* box = choice(name);
+        ASSERT_NE(box, nullptr) << name;
+        const int index = box->findText(what);
+        ASSERT_GE(index, 0) << what.toStdString();
+        Q_EMIT box->activated(index);
+    }
+    const std::unique_ptr<PropertyForm> form{boxForm(session())};
+};
+
+TEST_F(BoxForm, LetsTheDepthFollowTheRunners) {
+    form->setTargets(allFronts());
+    choose("Runners", QStringLiteral("Side-mounted metal runners"));
+    choose("Depth is", QStringLiteral("the runner's length"));
+    EXPECT_EQ(steps(), 2);
+    for (const FrontPlan& front : plan().fronts) {
+        ASSERT_TRUE(front.runner);
+        EXPECT_EQ(front.box.depth, front.runner->reach.length);
+        EXPECT_LE(*front.runner->reach.length, front.runner->reach.room);
+    }
+    choose("Depth is", QStringLiteral("as given"));
+    for (const FrontPlan& front : plan().fronts)
+        EXPECT_EQ(front.box.depth, session().project().fronts.box.depth.length);
+}
+
+TEST_F(BoxForm, ShowsWhatAnotherKindOfRunnersAsksFor) {
+    form->setTargets(allFronts());
+    choose("Runners", QStringLiteral("Under-mounted runners"));
+    for (const FrontPlan& front : plan().fronts) {
+        EXPECT_EQ(front.runner->clearZones.size(), 2U);
+        EXPECT_EQ(front.mounting.allowed.withoutRects.size(), 2U);
+    }
+    choose("Runners", QStringLiteral("Wooden runners"));
+    for (const FrontPlan& front : plan().fronts)
+        EXPECT_TRUE(front.runner->kickerHeight);
+}
+
+TEST_F(BoxForm, TellsTheBoxsWoodAndForgetsIt) {
+    form->setTargets(allFronts());
+    choose("Wood of the box", QStringLiteral("Yellow-poplar"));
+    const auto woodOf = [&](const FrontPlan& front) {
+        return front.choices->box ? front.choices->box->wood : session().project().fronts.box.wood;
+    };
+    for (const FrontPlan& front : plan().fronts)
+        EXPECT_EQ(woodOf(front), "yellow-poplar");
+    choose("Wood of the box", QStringLiteral("not told"));
+    for (const FrontPlan& front : plan().fronts)
+        EXPECT_EQ(woodOf(front), "");
+}
+
 } // namespace
 } // namespace frontwright::testing

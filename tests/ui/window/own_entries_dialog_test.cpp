@@ -141,5 +141,34 @@ TEST(OwnEntriesDialog, TakesAWoodsOwnMovement) {
     EXPECT_TRUE(open.message().contains(QStringLiteral("0.00248")));
 }
 
+// The fourth tab: runners; the second of them is side-mounted, the third under-mounted.
+TEST(OwnEntriesDialog, TakesWhatARunnerAsksOfItsBox) {
+    OpenEntries open;
+    open.tabs().setCurrentIndex(3);
+    const auto set = [&](int row, const char* column, const char* typed) {
+        open.table()
+            .item(row, columnOf(open.table(), QString::fromLatin1(column)))
+            ->setText(QString::fromUtf8(typed));
+    };
+    set(1, "Form", "Under-mounted");
+    set(1, "Stocked lengths", "10 in; 20 in");
+    set(1, "Clear zone", "2 in × 1 1/2 in");
+    set(1, "Guide's height", "1 in");
+    set(1, "Guide's height", "");
+    const auto& own = open.session.project().own.runners;
+    ASSERT_EQ(own.size(), 1U);
+    EXPECT_EQ(own[0].form, RunnerForm::UnderMounted);
+    EXPECT_EQ(own[0].lengths, (std::vector{Length::inches(10), Length::inches(20)}));
+    EXPECT_EQ(own[0].clearZone, (UprightSize{Length::inches(2), Length::inches(1, 32)}));
+    EXPECT_FALSE(own[0].guideHeight);
+    set(1, "Clear zone", "2 in");
+    EXPECT_TRUE(open.message().contains(QStringLiteral("not a width and a height")));
+    set(1, "Section", "none");
+    EXPECT_TRUE(open.message().contains(QStringLiteral("not a width and a height")));
+    set(1, "Form", "Floating");
+    EXPECT_TRUE(open.message().contains(QStringLiteral("no such form")));
+    EXPECT_EQ(open.session.project().own.runners[0].form, RunnerForm::UnderMounted);
+}
+
 } // namespace
 } // namespace frontwright::testing
