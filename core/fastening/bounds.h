@@ -42,4 +42,8 @@ std::vector<WallDisc> discsRoundHardware(const MountingSpec&, const WoodScrew&, 
 /// The runner's clear zones and the notches for it in the wall, each larger by the tool's radius.
 std::vector<WallRect> rectsAtRunner(const MountingSpec&, const WoodScrew&, const MountingPlace&);
 
+/// Takes out of the region what fittings cut out of the front, the screw's own radius and the wood
+/// that must stay between holes round it. Discs follow those of the handle's holes.
+void keepClearOfFittings(WallRegion&, const WoodScrew&, const Limits&, const MountingPlace&);
+
 } // namespace frontwright

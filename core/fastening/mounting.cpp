@@ -65,14 +65,25 @@ void chooseLength(MountingPlan& plan, const MountingSpec& spec, const Limits& li
     }
 }
 
-bool nearHardware(const WallRegion& allowed, WallPoint p) {
-    return std::any_of(allowed.withoutDiscs.begin(), allowed.withoutDiscs.end(),
+/// The discs round the handle's holes come first.
+bool nearHardware(const WallRegion& allowed, const MountingPlace& place, WallPoint p) {
+    const auto discs = place.hardware ? static_cast<std::ptrdiff_t>(place.hardware->holes.size())
+                                      : std::ptrdiff_t{0};
+    return std::any_of(allowed.withoutDiscs.begin(), allowed.withoutDiscs.begin() + discs,
                        [p](const WallDisc& disc) { return isWithin(p, disc.centre, disc.radius); });
 }
 
-bool atRunner(const WallRegion& allowed, WallPoint p) {
-    return std::any_of(allowed.withoutRects.begin(), allowed.withoutRects.end(),
+bool atRunner(const MountingSpec& spec, const WoodScrew& screw, const MountingPlace& place,
+              WallPoint p) {
+    const std::vector<WallRect> rects = rectsAtRunner(spec, screw, place);
+    return std::any_of(rects.begin(), rects.end(),
                        [p](const WallRect& rect) { return isInside(p, rect); });
+}
+
+/// Whatever else is taken out of the region.
+bool nearFitting(const WallRegion& allowed, WallPoint p) {
+    const WallRegion all{WallRect{p.x, p.y, p.x, p.y}, allowed.withoutRects, allowed.withoutDiscs};
+    return !all.contains(p);
 }
 
 } // namespace
@@ -92,6 +103,7 @@ MountingPlan planMounting(const MountingSpec& spec, const WoodScrew& screw, cons
     plan.allowed.outer = bounds.common();
     plan.allowed.withoutRects = rectsAtRunner(spec, screw, place);
     plan.allowed.withoutDiscs = discsRoundHardware(spec, screw, limits, place);
+    keepClearOfFittings(plan.allowed, screw, limits, place);
     placeHoles(plan, spec, limits, place);
     chooseLength(plan, spec, limits, place.front.thickness);
     return plan;
@@ -114,11 +126,13 @@ Obstacle obstacleAt(const MountingSpec& spec, const MountingPlan& plan, const Li
         return Obstacle::Bottom;
     if (bounds.thick.isEmpty() || !bounds.thick.contains(p))
         return Obstacle::ThinRim;
-    if (nearHardware(plan.allowed, p))
+    if (nearHardware(plan.allowed, place, p))
         return place.hardware->chosen == MountingWay::FrontAccessHole ? Obstacle::AccessHole
                                                                       : Obstacle::HardwareHole;
-    if (atRunner(plan.allowed, p))
+    if (atRunner(spec, *plan.screw, place, p))
         return Obstacle::Runner;
+    if (nearFitting(plan.allowed, p))
+        return Obstacle::Fitting;
     if (p.y < bounds.forTool)
         return Obstacle::RecessTool;
     if (p.y < bounds.forMargin)

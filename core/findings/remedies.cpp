@@ -108,6 +108,12 @@ constexpr auto searches = std::to_array<ForKinds<FindingCode, void (*)(const Sea
     {RunnerOverloaded, RunnerOverloaded, forRunnerLoad},
     {RunnerTooLong, BoxSticks, forRunner},
     {FitsMixed, FitsMixed, forMixedFits},
+    {FittingOffField, FittingOffFront, forFittingPlace},
+    {FittingScrewThrough, NoFittingScrewFits, forFittingScrew},
+    {MortiseTooDeep, MortiseTooDeep, forMortise},
+    {FittingsCollide, FittingsCollide, forFittingPlace},
+    {HoleAtFitting, HoleAtFitting, forScrewHole},
+    {CentresMixed, CentresMixed, forCentres},
 });
 static_assert(holdsEachOnce(searches, lastFindingCode));
 

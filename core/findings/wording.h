@@ -114,5 +114,16 @@ Words bottomOnRunner(const Told&);
 Words runnerOutOfOpening(const Told&);
 Words sideClearanceOff(const Told&);
 Words boxSticks(const Told&);
+// wording_fittings.cpp
+Words fittingOffField(const Told&);
+Words fittingOffFront(const Told&);
+Words fittingScrewThrough(const Told&);
+Words fittingScrewThin(const Told&);
+Words fittingScrewShort(const Told&);
+Words noFittingScrewFits(const Told&);
+Words mortiseTooDeep(const Told&);
+Words fittingsCollide(const Told&);
+Words holeAtFitting(const Told&);
+Words centresMixed(const Told&);
 
 } // namespace frontwright::wording

@@ -67,6 +67,7 @@ struct FrontPlan {
     std::optional<Length> boxSwelling; ///< most of the season; where box's wood and air are told
     MountingPlan mounting;         ///< of a drawer; else without holes
     Shared<HardwarePlan> hardware; ///< none where no handle is chosen, and on doors
+    Shared<std::vector<FittingPlan>> fittings; ///< none where there are none
     Rare<FrontSeason> season;      ///< where there is air
     Shared<HoldingPlan> holding;   ///< makePlan sets it always
     DrawerLoad load;

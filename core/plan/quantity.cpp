@@ -36,6 +36,7 @@ constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked
     {HandleX, HandleY, ruleOfHandle},
     {BoltGrip, WoodUnderHead, ruleOfBolt},
     {BoltEngagement, BoltEngagement, ruleOfHolding},
+    {HandleCentres, MortiseWood, ruleOfFitting},
     {FrontWeight, StorageVolume, ruleOfWeight},
     {SpacerWidth, StopFromOpening, ruleOfSetup},
 });

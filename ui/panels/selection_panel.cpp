@@ -67,6 +67,7 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
     add(Subject::DrawerOrCase, "mounting", tr("Mounting screws"), mountingForm,
         PresetKind::Mounting);
     add(Subject::DrawerOrCase, "hardware", tr("Handle"), hardwareForm, PresetKind::Hardware);
+    add(Subject::DrawerOrCase, "fittings", tr("Fittings"), fittingForm);
     add(Subject::Case, "document", tr("Document"), drawingForm);
     add(Subject::Case, "limits", tr("Limits"), limitsForm);
     column->addStretch();

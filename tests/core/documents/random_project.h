@@ -71,6 +71,7 @@ private:
     AirState airState();
     Air air();
     RunnerKind runnerKind(std::string id);
+    FittingForm fitting(const std::string& id);
     Catalogue catalogue(Unknowns& unknowns);
     FrontDefaults fronts();
     Surround surround(Side);

@@ -217,6 +217,8 @@ TEST(Quantities, AreAllListedOnce) {
     project.fronts.box.toCaseSide = Length::inches(0, 48);
     project = onRunners(onRunners(project, 1, "rails"), 2, "middle");
     project.fronts.hardware.way = MountingWay::FrontAccessHole;
+    project.fronts.hardware.form = "pull-96";
+    project.fronts.hardware.fittings.emplace_back().form = "lock";
     const Planned planned(project);
     const auto all = allQuantities(planned.plan);
     EXPECT_EQ(std::set<Quantity>(all.begin(), all.end()).size(), all.size());
