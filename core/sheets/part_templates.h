@@ -35,6 +35,10 @@ Template heightsStick(const TemplateSource&, const Alike& bank);
 /// The same for the widths of fronts that stand side by side, level, from left to right.
 Template widthsStick(const TemplateSource&, const Alike& row);
 
+/// The row of system holes as it is bored, one stick for all panel faces that have the same;
+/// empty where the case has none.
+std::vector<Template> rowSticks(const TemplateSource&);
+
 // Words that several templates share.
 std::vector<OpeningId> openingsOf(const Plan&, const Alike&);
 /// "Serves 3 fronts: A2, B1 and B2"; "Serves one front: A2".

@@ -27,7 +27,7 @@ protected:
 };
 
 TEST_F(SavedCase, OpenedAgainHasTheSameBytes) {
-    for (const char* sample : {"glaze-chest", "plan-chest", "first-try"}) {
+    for (const char* sample : {"glaze-chest", "plan-chest", "binding-bench", "first-try"}) {
         openSample(QString::fromLatin1(sample));
         ASSERT_FALSE(window.file().saveAs(path()));
         const std::string saved = bytes();
@@ -43,7 +43,7 @@ TEST_F(SavedCase, OpenedAgainHasTheSameBytes) {
 }
 
 TEST_F(SavedCase, SampleIsSavedAsItWasWritten) {
-    for (const char* sample : {"glaze-chest", "plan-chest", "first-try"}) {
+    for (const char* sample : {"glaze-chest", "plan-chest", "binding-bench", "first-try"}) {
         openSample(QString::fromLatin1(sample));
         EXPECT_EQ(bytes(), onDisk(samplePath(QString::fromLatin1(sample)))) << sample;
     }
