@@ -88,6 +88,12 @@ struct LimitOf {
     Limit operator()(const Legs&) const { return std::nullopt; }
 };
 
+/// A wall or a case beside it leaves a top no more room than to there.
+Length roomFor(Length overhang, const Surround& beside) {
+    const WrittenLength* distance = lengthOf(beside, SurroundMeasure::Distance);
+    return distance ? least(overhang, *distance) : overhang;
+}
+
 } // namespace
 
 Surround surroundOf(SurroundKind kind) {
@@ -169,7 +175,8 @@ PerSide<Length> standingOut(const Surroundings& surroundings) {
     PerSide<Length> out;
     if (const auto* top = std::get_if<OverhangingTop>(&surroundings.top)) {
         out.top = top->thickness;
-        out.left = out.right = top->overSides;
+        out.left = roomFor(top->overSides, surroundings.left);
+        out.right = roomFor(top->overSides, surroundings.right);
     }
     if (const auto* plinth = std::get_if<Plinth>(&surroundings.bottom))
         out.bottom = plinth->height;

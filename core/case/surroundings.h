@@ -129,8 +129,8 @@ struct EdgeLimit {
 /// None where nothing limits them: an open side, legs, a plinth or a top that stays behind.
 std::optional<EdgeLimit> edgeLimit(const Surround&);
 
-/// What the surroundings add to the case's outer size: a top's overhang and thickness, a plinth's
-/// or the legs' height. Walls and neighbouring cases add nothing.
+/// What the surroundings add to the case's outer size: a top's overhang, as far as a wall or a
+/// case beside it leaves room, and its thickness; a plinth's or the legs' height.
 PerSide<Length> standingOut(const Surroundings&);
 
 } // namespace frontwright

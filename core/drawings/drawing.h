@@ -14,7 +14,9 @@ namespace frontwright {
 enum class Layer : std::uint8_t {
     Wash, ///< tones of a rendering, without lines
     CaseOutline,
+    Surrounding, ///< what stands round the case: top, moulding, plinth, legs, wall, neighbour
     MemberEdge,
+    SystemHole,  ///< of the rows in the panels; hidden
     OpeningEdge, ///< hidden behind an overlay front
     FrontEdge,
     ProfileLine, ///< where the field begins

@@ -11,9 +11,12 @@ constexpr double margin = 5; // of paper, round the whole drawing
 
 } // namespace
 
-Drawing caseElevation(const Project&, const Plan& plan, const ElevationOptions& options) {
+Drawing caseElevation(const Project& project, const Plan& plan, const ElevationOptions& options) {
     Sketch sketch(options.paperScale);
+    drawSurroundings(sketch, plan);
     drawMembers(sketch, plan);
+    if (options.systemHoles == Shown::Yes)
+        drawSystemHoles(sketch, project, plan);
     drawSpaces(sketch, plan, options);
     return std::move(sketch).unmeasured();
 }

@@ -1,6 +1,7 @@
 #include "core/drawings/elevation_chains.h"
 
 #include "core/lengths/format.h"
+#include "core/plan/facing.h"
 
 #include <algorithm>
 #include <unordered_set>
@@ -47,7 +48,8 @@ std::vector<Item> itemsOf(const Plan& plan, Axis axis) {
     for (std::uint32_t i = 0; i < plan.fronts.size(); ++i)
         items.push_back(itemOf(axis, plan.fronts[i].openingRect, {opening, i, 0}));
     for (std::uint32_t i = 0; i < plan.members.size(); ++i)
-        if (runsAcross(axis, plan.members[i].kind))
+        // Where no shelf lies between two openings there is nothing to measure.
+        if (runsAcross(axis, plan.members[i].kind) && widthOf(plan.members[i]) > Length{})
             items.push_back(itemOf(axis, plan.members[i].rect, {QuantityKind::MemberWidth, i, 0}));
     return items;
 }

@@ -125,7 +125,8 @@ public:
     CaseRows(const Plan& plan, const ElevationOptions& options)
         : m_plan(plan),
           m_options(options),
-          m_case(toMm(plan.outline)) {}
+          m_case(toMm(plan.outline)),
+          m_reach(reachOfSurroundings(plan, options.paperScale)) {}
 
     CaseDimensions laid(const FrontPlan* emphasised) {
         layHeights(emphasised);
@@ -134,8 +135,51 @@ public:
     }
 
 private:
-    DimensionRows rows(Side side, double edge, double firstRow) const {
-        return {side, edge, m_options.paperScale, firstRow};
+    /// Extension lines begin at the case, rows beyond what stands round it.
+    DimensionRows rows(Side side, double beyond = 0) const {
+        const double scale = m_options.paperScale;
+        const double first = DimensionRows::defaultFirstRow + beyond;
+        switch (side) {
+        case Side::Left:
+            return {side, m_case.min().x(), scale,
+                    first + (m_case.min().x() - m_reach.min().x()) * scale};
+        case Side::Right:
+            return {side, m_case.max().x(), scale,
+                    first + (m_reach.max().x() - m_case.max().x()) * scale};
+        case Side::Bottom:
+            return {side, m_case.min().y(), scale,
+                    first + (m_case.min().y() - m_reach.min().y()) * scale};
+        case Side::Top:
+            break;
+        }
+        return {side, m_case.max().y(), scale,
+                first + (m_reach.max().y() - m_case.max().y()) * scale};
+    }
+    /// The whole with what stands out, and before it, in one row, what adds to the case.
+    void addOverall(DimensionRows& row, Axis axis) const {
+        const bool isWidth = axis == Axis::Widths;
+        const auto along = [&](const CaseRect& r) { return isWidth ? r.across() : r.upright(); };
+        const Span inner = along(m_plan.outline), whole = along(m_plan.whole);
+        const Measured ofCase =
+            overall(inner, isWidth ? QuantityKind::CaseWidth : QuantityKind::CaseHeight,
+                    isWidth ? "case width" : "case height", m_options.style);
+        if (inner == whole)
+            return row.addOverall(ofCase);
+        std::vector<Measured> chain;
+        if (whole.low < inner.low)
+            chain.push_back(added({whole.low, inner.low}));
+        chain.push_back(ofCase);
+        if (inner.high < whole.high)
+            chain.push_back(added({inner.high, whole.high}));
+        row.addChain(std::move(chain));
+        row.addOverall(overall(whole,
+                               isWidth ? QuantityKind::TotalWidth : QuantityKind::TotalHeight,
+                               isWidth ? "total width" : "total height", m_options.style));
+    }
+    [[nodiscard]] Measured added(Span span) const {
+        return {span.low.inMillimetres(), span.high.inMillimetres(),
+                shownBare(span.size(), m_options.style), std::nullopt,
+                Part{std::nullopt, std::nullopt, "round the case"}};
     }
     void take(const DimensionRows& rows) {
         for (Mark& mark : rows.marks())
@@ -145,38 +189,36 @@ private:
 
     void layHeights(const FrontPlan* emphasised) {
         const double low = m_case.min().y(), high = m_case.max().y();
-        DimensionRows left = rows(Side::Left, m_case.min().x(), DimensionRows::defaultFirstRow);
-        DimensionRows right = rows(Side::Right, m_case.max().x(), DimensionRows::defaultFirstRow);
-        left.keepClear(low);
-        left.keepClear(high);
-        left.keepWithin(low, high);
+        DimensionRows left = rows(Side::Left);
+        DimensionRows right = rows(Side::Right);
+        for (const double end : {low, high})
+            left.keepClear(end);
+        const BoxMm whole = toMm(m_plan.whole);
+        left.keepWithin(whole.min().y(), whole.max().y());
         right.keepWithin(low, high);
         if (emphasised != nullptr)
             left.addChain({measuredFront(m_plan, *emphasised, Extent::Height, m_options.style)});
         addChains(m_plan, Axis::Heights, m_options.style, left, right);
-        left.addOverall(overall(m_plan.outline.upright(), QuantityKind::CaseHeight, "case height",
-                                m_options.style));
+        addOverall(left, Axis::Heights);
         for (const DimensionRows* side : {&left, &right})
             if (!side->isEmpty()) {
                 const double scale = m_options.paperScale;
-                m_beyondLow = std::max(m_beyondLow, low * scale - side->lowest());
-                m_beyondHigh = std::max(m_beyondHigh, side->highest() - high * scale);
+                m_beyondLow = std::max(m_beyondLow, m_reach.min().y() * scale - side->lowest());
+                m_beyondHigh = std::max(m_beyondHigh, side->highest() - m_reach.max().y() * scale);
                 take(*side);
             }
     }
 
     /// Farther out where a text of the heights had to reach beyond the case.
     void layWidths(const FrontPlan* emphasised) {
-        const double first = DimensionRows::defaultFirstRow;
-        DimensionRows below = rows(Side::Bottom, m_case.min().y(), first + m_beyondLow);
-        DimensionRows above = rows(Side::Top, m_case.max().y(), first + m_beyondHigh);
+        DimensionRows below = rows(Side::Bottom, m_beyondLow);
+        DimensionRows above = rows(Side::Top, m_beyondHigh);
         below.keepClear(m_case.min().x());
         below.keepClear(m_case.max().x());
         if (emphasised != nullptr)
             below.addChain({measuredFront(m_plan, *emphasised, Extent::Width, m_options.style)});
         addChains(m_plan, Axis::Widths, m_options.style, below, above);
-        below.addOverall(overall(m_plan.outline.across(), QuantityKind::CaseWidth, "case width",
-                                 m_options.style));
+        addOverall(below, Axis::Widths);
         take(below);
         take(above);
     }
@@ -184,6 +226,7 @@ private:
     const Plan& m_plan;
     const ElevationOptions& m_options;
     BoxMm m_case;
+    BoxMm m_reach;           ///< with what stands round the case
     double m_beyondLow = 0;  // on paper
     double m_beyondHigh = 0; // on paper
     CaseDimensions m_laid;

@@ -21,6 +21,13 @@ struct ElevationSubject {
 /// Joints between members, where no front hides them, and the case's outline.
 void drawMembers(Sketch&, const Plan&);
 
+/// What stands round the case.
+void drawSurroundings(Sketch&, const Plan&);
+/// The case with all of that, as far as it is drawn at that scale.
+BoxMm reachOfSurroundings(const Plan&, double paperScale);
+/// Rows of system holes as they are hidden in the panels, seen on edge.
+void drawSystemHoles(Sketch&, const Project&, const Plan&);
+
 /// The opening's edges: dashed behind the front, continuous where the front leaves them to be seen.
 void drawOpening(Sketch&, const FrontPlan&);
 

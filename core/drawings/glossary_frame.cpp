@@ -45,13 +45,40 @@ void drawOpening(Picture& picture) {
     picture.line(lowRight, highLeft);
 }
 
+/// Under the case or before its upper edge.
+void drawAround(Picture& picture, Term term) {
+    constexpr double under = 70, legWide = 45, inside = 20, past = 18;
+    if (term == Term::Plinth)
+        picture.part(box(0, -under, wide, 0), Look::Meant);
+    if (term == Term::Moulding)
+        picture.part(box(-past, high - member / 2, wide + past, high + past), Look::Meant);
+    if (term == Term::Leg)
+        for (const double left : {inside, wide - inside - legWide})
+            picture.part(box(left, -under, left + legWide, 0), Look::Meant);
+}
+
+/// A side panel's inner face with two rows of holes.
+Drawing drawRows() {
+    constexpr double deep = 300, pitch = 32, radius = 5;
+    Picture picture(paperScale);
+    picture.part(box(0, 0, deep, high));
+    for (const double x : {37.0, deep - 60})
+        for (double y = 26; y < high; y += pitch)
+            picture.sketch().circle(Layer::FrontEdge, {x, y}, radius, {});
+    picture.length({37, 26 + 8 * pitch}, {37, 26 + 9 * pitch}, -5);
+    return picture.finished();
+}
+
 } // namespace
 
 Drawing ofFrame(Term term) {
+    if (term == Term::SystemHoles)
+        return drawRows();
     Picture picture(paperScale);
     if (term == Term::Case)
         drawBody(picture);
     drawMembers(picture, term);
+    drawAround(picture, term);
     if (term == Term::Opening)
         drawOpening(picture);
     return picture.finished();

@@ -33,6 +33,8 @@ LineStyle lineStyle(Layer layer) {
     case Layer::FieldEdge:
         return {narrow, longDashDot()};
     case Layer::Wash:
+    case Layer::Surrounding:
+    case Layer::SystemHole:
     case Layer::MemberEdge:
     case Layer::Runner:
     case Layer::ProfileLine:
@@ -67,8 +69,12 @@ std::string_view key(Layer layer) {
         return "wash";
     case Layer::CaseOutline:
         return "case-outline";
+    case Layer::Surrounding:
+        return "surrounding";
     case Layer::MemberEdge:
         return "member-edge";
+    case Layer::SystemHole:
+        return "system-hole";
     case Layer::OpeningEdge:
         return "opening-edge";
     case Layer::FrontEdge:

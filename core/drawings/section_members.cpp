@@ -1,4 +1,5 @@
 #include "core/drawings/section_parts.h"
+#include "core/plan/facing.h"
 
 #include <algorithm>
 
@@ -115,8 +116,8 @@ void drawNeighbour(Sketch& sketch, const SectionSubject& subject, Side side) {
 void drawMember(Sketch& sketch, const SectionSubject& subject, Side side) {
     constexpr double mostOnPaper = 22;
     const MemberPlan& member = subject.plan.members[subject.front.neighbours[side].member];
-    const double depth = subject.project.casework.frameThickness.length.inMillimetres();
-    if (!(depth > 0))
+    const double deep = depthOfMembers(subject.project.casework).inMillimetres();
+    if (!(deep > 0) || widthOf(member) <= Length{})
         return;
     const bool isBelow = side == subject.lowSide();
     const Length origin = subject.alongCase(subject.front.rect).low;
@@ -127,6 +128,8 @@ void drawMember(Sketch& sketch, const SectionSubject& subject, Side side) {
     const bool isBroken = high - low > most;
     const double far = isBelow ? std::max(low, high - most) : std::min(high, low + most);
     const double face = -subject.front.box.setback.inMillimetres();
+    // A panel runs back as far as the box is drawn.
+    const double depth = std::min(deep, subject.boxEnd() - face);
     const Points outline{{face, far}, {face, near}, {face + depth, near}, {face + depth, far}};
     const Part part{std::nullopt, member.id, partBeside("member", side)};
     drawHatch(sketch, outline, memberHatching, {}, part);

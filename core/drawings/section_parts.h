@@ -86,6 +86,11 @@ void drawNeighbour(Sketch&, const SectionSubject&, Side);
 /// The member at that edge of the front, as far as a little of it is to be seen. Its face lies at
 /// x = −setback.
 void drawMember(Sketch&, const SectionSubject&, Side);
+/// What stands round the case at that side, where the front lies at the case's edge.
+void drawSurround(Sketch&, const SectionSubject&, Side);
+/// The front row of system holes in the panel behind the section, as far as it lies within what is
+/// drawn; none in the level section.
+void drawSystemRows(Sketch&, const SectionSubject&);
 /// What is behind the wall, broken off: the bottom, in the level section the box's sides.
 void drawBoxInside(Sketch&, const SectionSubject&, const std::vector<std::vector<PointMm>>& free);
 /// What the box runs on, from its front end to the break: wooden runners with kicker and guide,

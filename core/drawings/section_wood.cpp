@@ -120,10 +120,12 @@ void drawWood(Sketch& sketch, const SectionSubject& subject, const FastenerShape
     for (const FastenerBody& body : fasteners.bodies)
         free.push_back(body.outline);
     for (const Side side : {subject.lowSide(), subject.highSide()}) {
+        drawSurround(sketch, subject, side);
         drawMember(sketch, subject, side);
         drawNeighbour(sketch, subject, side);
     }
     drawRunner(sketch, subject);
+    drawSystemRows(sketch, subject);
     drawWall(sketch, subject, fasteners, free);
     drawFront(sketch, subject, fasteners, free);
 }

@@ -28,6 +28,7 @@ using enum QuantityKind;
 constexpr auto allTyped = std::to_array<ForKinds<QuantityKind, Typed>>({
     {CaseWidth, CaseWidth, set(text("Set case width"), setCaseWidth)},
     {CaseHeight, CaseHeight, set(text("Set case height"), setCaseHeight)},
+    {TotalWidth, TotalHeight, follows(text("the case and what stands round it"))},
     {MoistureWhenCut, MoistureWettest, follows(text("the air"))},
     {CaseWeight, CaseStorage, follows(text("all drawers and the frame"))},
     {MemberWidth, MemberWidth, set(text("Set member width"), setMember)},
@@ -41,6 +42,8 @@ constexpr auto allTyped = std::to_array<ForKinds<QuantityKind, Typed>>({
     {FrontThickness, FrontThickness, set(text("Set front thickness"), setFrontThickness)},
     {OverlayLeft, OverlayTop, set(text("Set overlay"), setOverlay)},
     {GapLeft, GapTop, set(text("Set gap"), setGap)},
+    {ToSurroundLeft, ToSurroundTop, follows(text("the overlay and what stands round the case"))},
+    {FrontStep, FrontStep, follows(text("the openings and the gaps"))},
     {SeasonWidth, SeasonGapTop, follows(season)},
     {EdgeThickness, FieldHeight, follows(text("the edge profile"))},
     {BoxWidth, BoxWidth, follows(text("the opening and the side clearance"))},

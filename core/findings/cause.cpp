@@ -67,6 +67,8 @@ constexpr auto causes = std::to_array<ForKinds<FindingCode, Cause>>({
     {HandlesCollide, HandlesCollide, {just(HandleX), InputPlace::Hardware}},
     {FrontsCollide, GapsUneven, {beside(GapLeft), InputPlace::Fit}},
     {FrontOffCase, OverlayMissing, {beside(OverlayLeft), InputPlace::Fit}},
+    {FrontAtWall, FrontAtTrim, {beside(ToSurroundLeft), InputPlace::Surroundings}},
+    {StepOffPitch, StepOffPitch, {just(FrontStep), InputPlace::SystemHoles}},
     {GapCloses, InsetBinds, {beside(SeasonGapLeft), InputPlace::Fit}},
     {OverlayLost, OverlayLost, {beside(SeasonOverlayLeft), InputPlace::Fit}},
     {GapsGoUneven, GapsGoUneven, {beside(SeasonGapLeft), InputPlace::Fit}},

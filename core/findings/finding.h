@@ -44,6 +44,10 @@ enum class FindingCode : std::uint8_t {
     GapsUneven,          ///< gaps down one bank differ
     FrontOffCase,        ///< the front reaches past the case's outline
     OverlayMissing,      ///< an overlay front does not cover its opening's edge
+    FrontAtWall,         ///< scrapes on the wall beside the case, or nearer than chosen
+    FrontAtNeighbour,    ///< the gap to the neighbouring case's front is less than chosen
+    FrontAtTrim,         ///< reaches into a moulding, top or plinth, or nearer than chosen
+    StepOffPitch,        ///< a bank's fronts do not step by the system holes' pitch
     GapCloses,           ///< over the season: fronts touch
     GapTightens,         ///< over the season: below the least gap
     InsetBinds,          ///< over the season: an inset front meets its opening's edge

@@ -10,6 +10,7 @@ namespace {
 
 void judgeOne(const Judged& judged) {
     judgeFront(judged);
+    judgeSurroundings(judged);
     judgeSeason(judged);
     judgeMixedFits(judged);
     if (judged.front.hasBox())
@@ -37,6 +38,7 @@ std::vector<BetweenFronts> betweenFronts(const Project& project, const Plan& pla
     std::vector<BetweenFronts> found;
     judgeCollisions(plan, found);
     judgeGaps(project, plan, found);
+    judgeSteps(project, plan, found);
     judgeSeasonGaps(project, plan, found);
     judgeCentres(plan, found);
     std::sort(found.begin(), found.end(), [](const BetweenFronts& a, const BetweenFronts& b) {
@@ -70,7 +72,7 @@ std::vector<Finding> judge(const Project& project, const Plan& plan) {
     std::vector<Finding> found;
     auto next = between.begin();
     for (std::uint32_t i = 0; i < plan.fronts.size(); ++i) {
-        judgeOne({project, plan.outline, plan.fronts[i], found});
+        judgeOne({project, plan.outline, plan.fronts[i], found, plan});
         for (; next != between.end() && next->front == i; ++next)
             found.push_back(next->finding);
     }

@@ -24,7 +24,7 @@ Length beyondCase(const CaseRect& front, const CaseRect& outline, Side side) {
 /// figures: overlay
 void judgeOverlay(const Judged& judged, Side side) {
     const FrontPlan& front = judged.front;
-    if (front.fit[side] != Fit::Inset && front.overlay[side] <= nothing)
+    if (front.fit[side] != Fit::Inset && front.overlay[side] <= nothing && hasMember(judged, side))
         judged.tell(FindingCode::OverlayMissing, Severity::WontWork, {front.overlay[side]}, side);
 }
 
@@ -75,15 +75,15 @@ void judgeFront(const Judged& judged) {
 
 void judgeHeight(const Plan& plan, std::vector<Finding>& found) {
     const CaseLoad& load = plan.load;
-    const bool isTall = plan.outline.height() >= storageScopeHeight;
+    const bool isTall = plan.whole.height() >= storageScopeHeight;
     const bool isHeavy =
         load.empty >= storageScopeMass && load.storage.inCubicFeet() >= storageScopeCubicFeet;
-    // figures: case's height, height of the scope
+    // figures: height with plinth and top, height of the scope
     if (isTall || isHeavy)
         found.push_back({FindingCode::AnchorCase,
                          Severity::ToKnow,
                          {},
-                         {plan.outline.height(), storageScopeHeight}});
+                         {plan.whole.height(), storageScopeHeight}});
 }
 
 } // namespace frontwright::judging

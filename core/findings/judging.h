@@ -14,6 +14,7 @@ struct Judged {
     const CaseRect& outline; ///< of the case
     const FrontPlan& front;
     std::vector<Finding>& found;
+    const Plan& plan;
 
     [[nodiscard]] Finding at(FindingCode code, Severity severity, const Figures4& figures) const {
         Finding finding{code, severity, {}, figures};
@@ -32,6 +33,7 @@ struct Judged {
 // Judges of one front, by theme. The figures they tell, by code, stand beside each rule in the
 // .cpp; wording_*.cpp puts them into sentences.
 void judgeFront(const Judged&);
+void judgeSurroundings(const Judged&);
 void judgeBox(const Judged&);
 void judgeScrewLength(const Judged&);
 void judgeScrewHoles(const Judged&);
@@ -53,6 +55,7 @@ struct BetweenFronts {
 };
 void judgeCollisions(const Plan&, std::vector<BetweenFronts>&);
 void judgeGaps(const Project&, const Plan&, std::vector<BetweenFronts>&);
+void judgeSteps(const Project&, const Plan&, std::vector<BetweenFronts>&);
 void judgeSeasonGaps(const Project&, const Plan&, std::vector<BetweenFronts>&);
 /// Told about two fronts at the first of them in the plan, at its side.
 Finding atSpacer(const Plan&, const Spacer&, FindingCode, Severity, const Figures4&);
@@ -66,6 +69,9 @@ void judgeAir(const Project&, const Plan&, std::vector<Finding>&);
 void judgeMovement(const Project&, const Plan&, std::vector<Finding>&);
 void judgeHeight(const Plan&, std::vector<Finding>&);
 
+/// Whether something stands at that side for an overlay front to cover: without a shelf two
+/// openings meet, and their fronts stay apart by their gap.
+bool hasMember(const Judged&, Side);
 /// Whether there is a wall for screws and bolts to go through.
 bool hasWall(const FrontPlan&);
 /// Whether the bottom leaves room above it: where it does not, no place for a hole can be told.

@@ -13,7 +13,9 @@ namespace {
 bool isPerSide(FindingCode code) {
     return code == FindingCode::OverlayMissing || code == FindingCode::FrontOffCase ||
            code == FindingCode::GapTight || code == FindingCode::GapTightens ||
-           code == FindingCode::InsetBinds || code == FindingCode::OverlayLost;
+           code == FindingCode::InsetBinds || code == FindingCode::OverlayLost ||
+           code == FindingCode::FrontAtWall || code == FindingCode::FrontAtNeighbour ||
+           code == FindingCode::FrontAtTrim;
 }
 
 std::optional<std::uint32_t> bankOf(const Plan& plan, const Finding& finding) {
@@ -25,7 +27,8 @@ std::optional<std::uint32_t> bankOf(const Plan& plan, const Finding& finding) {
 bool isSame(const Finding& a, const Plan& planOfA, const Finding& b, const Plan& planOfB) {
     if (a.code != b.code)
         return false;
-    if (a.code == FindingCode::GapsUneven || a.code == FindingCode::GapsGoUneven)
+    if (a.code == FindingCode::GapsUneven || a.code == FindingCode::GapsGoUneven ||
+        a.code == FindingCode::StepOffPitch)
         return bankOf(planOfA, a) == bankOf(planOfB, b);
     return a.where.opening == b.where.opening && a.where.other == b.where.other &&
            a.where.member == b.where.member && (!isPerSide(a.code) || a.where.side == b.where.side);
@@ -95,6 +98,8 @@ constexpr auto searches = std::to_array<ForKinds<FindingCode, void (*)(const Sea
     {FrontsCollide, GapTight, forGap},
     {GapsUneven, GapsUneven, forUnevenGaps},
     {FrontOffCase, OverlayMissing, forOverlay},
+    {FrontAtWall, FrontAtTrim, forSurround},
+    {StepOffPitch, StepOffPitch, forStep},
     {GapCloses, ClearanceSmall, forSeason},
     {MoistureBeyondRange, WoodUnknown, nullptr},
     {FieldEmpty, ProfileTooDeep, forProfile},

@@ -58,6 +58,8 @@ void forHandle(const Search&);
 void forGap(const Search&);
 void forUnevenGaps(const Search&);
 void forOverlay(const Search&);
+void forSurround(const Search&);
+void forStep(const Search&);
 void forProfile(const Search&);
 void forBox(const Search&);
 void forSeason(const Search&);

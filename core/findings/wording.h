@@ -78,6 +78,11 @@ Words frontOffCase(const Told&);
 Words overlayMissing(const Told&);
 Words fieldEmpty(const Told&);
 Words profileTooDeep(const Told&);
+// wording_surroundings.cpp
+Words frontAtWall(const Told&);
+Words frontAtNeighbour(const Told&);
+Words frontAtTrim(const Told&);
+Words stepOffPitch(const Told&);
 // wording_season.cpp
 Words gapCloses(const Told&);
 Words gapTightens(const Told&);

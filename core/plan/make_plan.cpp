@@ -4,6 +4,7 @@
 #include "core/plan/moving.h"
 #include "core/plan/outfitter.h"
 #include "core/plan/panel_holes.h"
+#include "core/plan/round_case.h"
 
 #include <algorithm>
 #include <utility>
@@ -95,14 +96,6 @@ CaseLoad loadOf(const Plan& plan, const Case& casework) {
     return load;
 }
 
-void addSurroundings(Plan& plan, const Case& casework) {
-    for (const Side side : allSides)
-        plan.limits[side] = edgeLimit(casework.surroundings[side]);
-    const PerSide<Length> out = standingOut(casework.surroundings);
-    plan.whole = {plan.outline.left - out.left, plan.outline.bottom - out.bottom,
-                  plan.outline.right + out.right, plan.outline.top + out.top};
-}
-
 std::int32_t numberOf(const FrontPlan& front) {
     return front.opening.number;
 }
@@ -162,6 +155,8 @@ Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
     plan.spacers = std::move(all.spacers);
     plan.stops = std::move(all.stops);
     addSurroundings(plan, project.casework);
+    if (!plan.systemHoles.empty())
+        addSteps(plan);
     plan.collisions = collisionsAmong(all.rects);
     plan.frontsById = byId(plan.fronts);
     plan.spacesById = byId(plan.spaces);

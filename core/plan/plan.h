@@ -69,7 +69,13 @@ struct FrontPlan {
     Shared<HardwarePlan> hardware; ///< none where no handle is chosen, and on doors
     Shared<std::vector<FittingPlan>> fittings; ///< none where there are none
     Rare<FrontSeason> season;      ///< where there is air
-    Shared<HoldingPlan> holding;   ///< makePlan sets it always
+    /// From the front's edge to what stands round the case; negative where it reaches into it. At
+    /// the sides where something limits it.
+    Rare<PerSide<std::optional<Length>>> toSurround;
+    /// From the front's lower edge to that of the front above it in its bank; where the case has
+    /// system holes.
+    std::optional<Length> step;
+    Shared<HoldingPlan> holding; ///< makePlan sets it always
     DrawerLoad load;
     /// What the opening decides for itself; into the Project. makePlan sets it always.
     const FrontChoices* choices = nullptr;
@@ -142,10 +148,11 @@ struct Plan {
     std::vector<Collision> collisions; ///< by first, then second
     CaseLoad load;
     const Species* wood = nullptr; ///< the fronts'; into the Catalogue; null where none is named
-    std::vector<std::uint32_t> frontsById;    ///< indices into fronts, ascending by opening
-    std::vector<std::uint32_t> spacesById;    ///< indices into spaces, ascending by opening
-    std::vector<std::uint32_t> membersById;   ///< indices into members, ascending by id
-    std::optional<SeasonMoisture> season;     ///< where there is air
+    std::vector<std::uint32_t> frontsById;  ///< indices into fronts, ascending by opening
+    std::vector<std::uint32_t> spacesById;  ///< indices into spaces, ascending by opening
+    std::vector<std::uint32_t> membersById; ///< indices into members, ascending by id
+    std::optional<SeasonMoisture> season;   ///< where there is air
+    Surroundings surroundings;
     PerSide<std::optional<EdgeLimit>> limits; ///< of the fronts by what stands round the case
     CaseRect whole;                           ///< the outline with top, plinth and legs
     std::vector<PanelHoles> systemHoles;      ///< by member, then face

@@ -14,6 +14,7 @@ using enum QuantityKind;
 constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked&)>>({
     {CaseWidth, CaseHeight,
      [](const Asked& asked) { return asGiven(asked, InputPlace::CaseSize); }},
+    {TotalWidth, TotalHeight, ruleOfTotal},
     {MoistureWhenCut, MoistureWettest, ruleOfMoisture},
     {CaseWeight, CaseStorage, ruleOfWeight},
     {MemberWidth, MemberReveal, ruleOfMember},
@@ -25,6 +26,11 @@ constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked
      }},
     {GapLeft, GapTop,
      [](const Asked& asked) { return ruleOfGap(asked, sideOf(GapLeft, asked.quantity.kind)); }},
+    {ToSurroundLeft, ToSurroundTop,
+     [](const Asked& asked) {
+         return ruleOfSurround(asked, sideOf(ToSurroundLeft, asked.quantity.kind));
+     }},
+    {FrontStep, FrontStep, ruleOfStep},
     {SeasonWidth, SeasonGapTop, ruleOfSeason},
     {EdgeThickness, FieldHeight, ruleOfFrontSize},
     {BoxWidth, BottomTop, ruleOfBox},

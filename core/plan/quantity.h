@@ -15,6 +15,8 @@ enum class QuantityKind : std::uint8_t {
     // of the case
     CaseWidth,
     CaseHeight,
+    TotalWidth,      // with what stands out at the sides: a top
+    TotalHeight,     // with plinth or legs and top
     MoistureWhenCut, // the wood's, per cent
     MoistureDriest,
     MoistureWettest,
@@ -40,6 +42,11 @@ enum class QuantityKind : std::uint8_t {
     GapRight,
     GapBottom,
     GapTop,
+    ToSurroundLeft, // from the front to what stands round the case
+    ToSurroundRight,
+    ToSurroundBottom,
+    ToSurroundTop,
+    FrontStep,    // to the front above, lower edge to lower edge
     SeasonWidth,  // of the season: index 0 least, 1 greatest
     SeasonHeight, // likewise, and so on
     SeasonOverlayLeft,
@@ -164,7 +171,9 @@ enum class InputPlace : std::uint8_t {
     Limits,
     Catalogue,
     Stock,
-    Air
+    Air,
+    Surroundings,
+    SystemHoles
 };
 
 struct Derivation {

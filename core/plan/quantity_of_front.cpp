@@ -13,6 +13,10 @@ Value overlayAt(const FrontPlan& front, Side side) {
     return front.fit[side] == Fit::Inset ? std::nullopt : Value(front.overlay[side]);
 }
 
+Value toSurround(const FrontPlan& front, Side side) {
+    return front.toSurround ? Value((*front.toSurround)[side]) : std::nullopt;
+}
+
 Length thinnestEdge(const FrontPlan& front) {
     Length thinnest = front.thickness;
     for (const Side side : allSides)
@@ -171,6 +175,15 @@ constexpr auto frontReaders = std::to_array<Reader>({
     {QuantityKind::GapBottom,
      [](const FrontPlan& f, Index) -> Value { return f.neighbours.bottom.gap; }},
     {QuantityKind::GapTop, [](const FrontPlan& f, Index) -> Value { return f.neighbours.top.gap; }},
+    {QuantityKind::ToSurroundLeft,
+     [](const FrontPlan& f, Index) { return toSurround(f, Side::Left); }},
+    {QuantityKind::ToSurroundRight,
+     [](const FrontPlan& f, Index) { return toSurround(f, Side::Right); }},
+    {QuantityKind::ToSurroundBottom,
+     [](const FrontPlan& f, Index) { return toSurround(f, Side::Bottom); }},
+    {QuantityKind::ToSurroundTop,
+     [](const FrontPlan& f, Index) { return toSurround(f, Side::Top); }},
+    {QuantityKind::FrontStep, [](const FrontPlan& f, Index) -> Value { return f.step; }},
     {QuantityKind::SeasonWidth,
      [](const FrontPlan& f, Index i) { return ofSeason(f, i, &FrontSeason::width); }},
     {QuantityKind::SeasonHeight,

@@ -11,7 +11,7 @@ using enum QuantityKind;
 constexpr auto indices = std::to_array<ForKinds<QuantityKind, CountedBy>>({
     {CaseWidth, MemberReveal, CountedBy::Nothing},
     {SeasonReveal, SeasonReveal, CountedBy::Extreme},
-    {OpeningWidth, GapTop, CountedBy::Nothing},
+    {OpeningWidth, FrontStep, CountedBy::Nothing},
     {SeasonWidth, SeasonGapTop, CountedBy::Extreme},
     {EdgeThickness, ScrewGreatestLength, CountedBy::Nothing},
     {ScrewPenetration, HoleY, CountedBy::ScrewHole},
@@ -34,6 +34,12 @@ Value valueOfCase(const Plan& plan, Quantity quantity) {
         return plan.outline.width();
     if (quantity.kind == CaseHeight)
         return plan.outline.height();
+    // Told where they differ from the case's own.
+    if (quantity.kind == TotalWidth || quantity.kind == TotalHeight) {
+        if (plan.whole == plan.outline)
+            return std::nullopt;
+        return quantity.kind == TotalWidth ? plan.whole.width() : plan.whole.height();
+    }
     if (quantity.kind == CaseContents)
         return plan.load.contents;
     if (quantity.kind == CaseStorage)
@@ -102,8 +108,9 @@ std::optional<Length> valueOf(const Plan& plan, Quantity quantity) {
 
 std::vector<Quantity> quantitiesOfCase(const Plan& plan) {
     std::vector<Quantity> found;
-    for (const QuantityKind kind : {CaseWidth, CaseHeight, MoistureWhenCut, MoistureDriest,
-                                    MoistureWettest, CaseWeight, CaseContents, CaseStorage})
+    for (const QuantityKind kind :
+         {CaseWidth, CaseHeight, TotalWidth, TotalHeight, MoistureWhenCut, MoistureDriest,
+          MoistureWettest, CaseWeight, CaseContents, CaseStorage})
         if (const Quantity quantity{kind}; measureOf(plan, quantity))
             found.push_back(quantity);
     return found;

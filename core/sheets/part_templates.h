@@ -40,6 +40,10 @@ class TemplateDraft;
 /// Screw holes, bores and mortises of a front's fittings, each with drill or size, depth and face.
 void addFittings(TemplateDraft&, const TemplateSource&, const std::vector<FittingPlan>&);
 
+/// The row of system holes as it is bored, one stick for all panel faces that have the same;
+/// empty where the case has none.
+std::vector<Template> rowSticks(const TemplateSource&);
+
 // Words that several templates share.
 std::vector<OpeningId> openingsOf(const Plan&, const Alike&);
 /// "Serves 3 fronts: A2, B1 and B2"; "Serves one front: A2".

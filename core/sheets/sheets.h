@@ -16,7 +16,7 @@ namespace frontwright {
 enum class TemplateKind : std::uint8_t {
     Front,     ///< the front, read from its show face
     BoxWall,   ///< the box wall, read from inside the box (mirrored left to right)
-    StoryStick ///< a bank's heights, or a row's widths
+    StoryStick ///< a bank's heights, a row's widths, a panel's row of system holes
 };
 
 /// Text that belongs to a hole or a line. Each page places it anew beside what it names, inside
@@ -42,8 +42,8 @@ struct Template {
     BoxMm part;                        ///< outline of the part itself (without waste and notes)
 };
 
-/// All templates of a plan: fronts, box walls, story sticks, in the order of the elevation. Their
-/// labels are of that language.
+/// All templates of a plan: fronts, box walls, story sticks, rows of system holes, in the order of
+/// the elevation. Their labels are of that language.
 std::vector<Template> templates(const Project&, const Plan&, LengthStyle, const Language& = {});
 
 struct SheetOptions {

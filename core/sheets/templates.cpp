@@ -129,6 +129,8 @@ std::vector<Template> templates(const Project& project, const Plan& plan, Length
         result.push_back(heightsStick(source, bank));
     for (const Alike& row : rowsOf(plan, banks))
         result.push_back(widthsStick(source, row));
+    for (Template& stick : rowSticks(source))
+        result.push_back(std::move(stick));
     return result;
 }
 

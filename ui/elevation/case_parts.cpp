@@ -218,6 +218,8 @@ std::vector<Quantity> numbersOf(const Selection& part, const Plan& plan) {
     if (part.isEmpty()) {
         add(CaseWidth, 0);
         add(CaseHeight, 0);
+        add(TotalWidth, 0);
+        add(TotalHeight, 0);
     } else if (!isThere(plan, part)) {
         return {};
     } else if (part.member) {

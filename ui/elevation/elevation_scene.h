@@ -21,6 +21,7 @@ struct ShownLayers {
     Shown bottoms = Shown::No;
     Shown fields = Shown::No;
     Shown allowedRegion = Shown::No;
+    Shown systemHoles = Shown::No;
     Shown findings = Shown::Yes;
     friend bool operator==(const ShownLayers&, const ShownLayers&) = default;
 };

@@ -93,6 +93,7 @@ ElevationOptions ElevationView::options(double atScale) const {
     options.bottoms = m_layers.bottoms;
     options.fields = m_layers.fields;
     options.allowedRegion = m_layers.allowedRegion;
+    options.systemHoles = m_layers.systemHoles;
     options.emphasised = m_session.selection().lastOpening();
     options.emphasisedPart = selectedPart();
     options.keepFree = partReach(m_session.plan(), options);

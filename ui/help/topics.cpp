@@ -32,12 +32,15 @@ constexpr auto decisions = std::to_array<ForKinds<InputPlace, const char*>>({
     {Place::Catalogue, Place::Catalogue, "catalogue"},
     {Place::Stock, Place::Stock, "wood"},
     {Place::Air, Place::Air, "air"},
+    {Place::Surroundings, Place::Surroundings, "surroundings"},
+    {Place::SystemHoles, Place::SystemHoles, "system-holes"},
 });
-static_assert(holdsEachOnce(decisions, Place::Air));
+static_assert(holdsEachOnce(decisions, Place::SystemHoles));
 
 using enum QuantityKind;
 constexpr auto numbers = std::to_array<ForKinds<QuantityKind, const char*>>({
     {CaseWidth, CaseHeight, "case-size"},
+    {TotalWidth, TotalHeight, "total-size"},
     {MoistureWhenCut, MoistureWettest, "moisture"},
     {CaseWeight, CaseStorage, "weight"},
     {MemberWidth, MemberLength, "member"},
@@ -48,6 +51,8 @@ constexpr auto numbers = std::to_array<ForKinds<QuantityKind, const char*>>({
     {FrontThickness, FrontThickness, "thickness"},
     {OverlayLeft, OverlayTop, "overlay"},
     {GapLeft, GapTop, "gap"},
+    {ToSurroundLeft, ToSurroundTop, "to-surround"},
+    {FrontStep, FrontStep, "front-step"},
     {SeasonWidth, SeasonGapTop, "season"},
     {EdgeThickness, EdgeThickness, "edge-thickness"},
     {FieldWidth, FieldHeight, "field"},

@@ -38,6 +38,8 @@ QColor layerColour(Layer layer, Theme theme) {
         return pick(theme, 0xff7a4a94, 0xffd9b8f0);
     case Layer::PartDimension:
         return accentColour(theme);
+    case Layer::Surrounding:
+    case Layer::SystemHole:
     case Layer::ProfileLine:
     case Layer::OpeningEdge:
     case Layer::BoxEdge:

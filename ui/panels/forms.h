@@ -8,6 +8,8 @@ namespace frontwright {
 // One form for each kind of decision. For a front they show what holds for it, its own or the
 // case's; for the case its defaults.
 PropertyForm* caseForm(Session&);
+PropertyForm* surroundingsForm(Session&); ///< what stands at the four sides of the case
+PropertyForm* systemHolesForm(Session&);
 PropertyForm* drawingForm(Session&); ///< title, note, unit and grid of the document
 PropertyForm* openingForm(Session&);
 PropertyForm* fitForm(Session&);

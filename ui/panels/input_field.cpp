@@ -18,8 +18,8 @@ QString tr(const char* label) {
 const FrontPlan* frontOf(const Quantity& about, const Plan& plan) {
     using enum QuantityKind;
     const QuantityKind kind = about.kind;
-    if (kind == CaseWidth || kind == CaseHeight || kind == MemberWidth || kind == MemberLength ||
-        kind == MemberReveal)
+    if (kind == CaseWidth || kind == CaseHeight || kind == TotalWidth || kind == TotalHeight ||
+        kind == MemberWidth || kind == MemberLength || kind == MemberReveal)
         return nullptr;
     std::uint32_t front = about.item;
     if (kind == SpacerWidth)
@@ -31,11 +31,12 @@ const FrontPlan* frontOf(const Quantity& about, const Plan& plan) {
 
 Side sideOf(QuantityKind kind) {
     using enum QuantityKind;
-    if (kind == OverlayLeft || kind == GapLeft)
+    if (kind == OverlayLeft || kind == GapLeft || kind == ToSurroundLeft)
         return Side::Left;
-    if (kind == OverlayRight || kind == GapRight || kind == OpeningWidth || kind == FrontWidth)
+    if (kind == OverlayRight || kind == GapRight || kind == ToSurroundRight ||
+        kind == OpeningWidth || kind == FrontWidth)
         return Side::Right;
-    if (kind == OverlayTop || kind == GapTop)
+    if (kind == OverlayTop || kind == GapTop || kind == ToSurroundTop)
         return Side::Top;
     return Side::Bottom;
 }
@@ -139,6 +140,23 @@ bool isAboutRunners(std::optional<Quantity> about) {
            about->kind <= QuantityKind::BoxSwelling;
 }
 
+QString surroundLabel(std::optional<Quantity> about) {
+    using enum QuantityKind;
+    if (!about || about->kind < ToSurroundLeft || ToSurroundTop < about->kind)
+        return about && about->kind == TotalWidth ? tr("Above") : tr("Below");
+    switch (sideOf(about->kind)) {
+    case Side::Left:
+        return tr("At the left");
+    case Side::Right:
+        return tr("At the right");
+    case Side::Bottom:
+        return tr("Below");
+    case Side::Top:
+        break;
+    }
+    return tr("Above");
+}
+
 bool isAboutScrews(std::optional<Quantity> about) {
     return about && about->kind >= QuantityKind::ScrewLength &&
            about->kind <= QuantityKind::LeastHoleHeight;
@@ -174,6 +192,10 @@ QString nameOf(InputPlace place) {
         return tr("Wood");
     case InputPlace::Air:
         return tr("Wood and air");
+    case InputPlace::Surroundings:
+        return tr("What stands round the case");
+    case InputPlace::SystemHoles:
+        return tr("System holes");
     case InputPlace::Limits:
         return tr("Limits");
     case InputPlace::Catalogue:
@@ -219,6 +241,10 @@ InputField inputField(InputPlace place, std::optional<Quantity> about, const Pla
         return {front, {}, QCoreApplication::translate("WoodForm", "Wood"), InputPanel::Wood};
     case InputPlace::Air:
         return {front, {}, {}, InputPanel::Wood};
+    case InputPlace::Surroundings:
+        return {{}, QStringLiteral("surroundings"), surroundLabel(about)};
+    case InputPlace::SystemHoles:
+        return {{}, QStringLiteral("system-holes"), {}};
     case InputPlace::Limits:
         return {{}, QStringLiteral("limits"), {}};
     case InputPlace::Catalogue:

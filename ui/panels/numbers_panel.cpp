@@ -133,7 +133,7 @@ Selection partOf(Quantity quantity, const Plan& plan) {
     using enum QuantityKind;
     const QuantityKind kind = quantity.kind;
     const std::size_t item = quantity.item;
-    if (kind == CaseWidth || kind == CaseHeight)
+    if (kind == CaseWidth || kind == CaseHeight || kind == TotalWidth || kind == TotalHeight)
         return {};
     if (kind == MemberWidth || kind == MemberLength || kind == MemberReveal)
         return item < plan.members.size() ? Selection::of(plan.members[item].id) : Selection();

@@ -59,6 +59,8 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
     add(Subject::Member, "member", tr("Member"), memberForm);
     add(Subject::Opening, "opening", tr("Opening"), openingForm);
     add(Subject::Case, "case", tr("Case"), caseForm);
+    add(Subject::Case, "surroundings", tr("Round the case"), surroundingsForm);
+    add(Subject::Case, "system-holes", tr("System holes"), systemHolesForm);
     add(Subject::FrontOrCase, "fit", tr("Fit of the front"), fitForm);
     add(Subject::FrontOrCase, "stock", tr("Stock"), stockForm);
     add(Subject::FrontOrCase, "wood", tr("Wood"), woodForm);

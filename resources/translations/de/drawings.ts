@@ -52,6 +52,22 @@
         <translation>Öffnung</translation>
     </message>
     <message>
+        <source>plinth</source>
+        <translation>Sockel</translation>
+    </message>
+    <message>
+        <source>moulding</source>
+        <translation>Zierleiste</translation>
+    </message>
+    <message>
+        <source>leg</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <source>system holes</source>
+        <translation>Systembohrungen</translation>
+    </message>
+    <message>
         <source>front</source>
         <translation>Blende</translation>
     </message>

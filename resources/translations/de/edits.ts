@@ -856,6 +856,10 @@
         <translation>Korpushöhe festlegen</translation>
     </message>
     <message>
+        <source>the case and what stands round it</source>
+        <translation>dem Korpus und dem, was um ihn steht</translation>
+    </message>
+    <message>
         <source>the air</source>
         <translation>die Raumluft</translation>
     </message>
@@ -902,6 +906,14 @@
     <message>
         <source>Set gap</source>
         <translation>Fuge festlegen</translation>
+    </message>
+    <message>
+        <source>the overlay and what stands round the case</source>
+        <translation>dem Aufschlag und dem, was um den Korpus steht</translation>
+    </message>
+    <message>
+        <source>the openings and the gaps</source>
+        <translation>den Öffnungen und den Fugen</translation>
     </message>
     <message>
         <source>the edge profile</source>

@@ -516,6 +516,26 @@
         <translation>Alle Durchgangsbohrungen des Korpus mit %1 bohren</translation>
     </message>
     <message>
+        <source>Keep the fronts at the case&apos;s left side %1 inside its edge</source>
+        <translation>Die Blenden an der linken Seite des Korpus %1 innerhalb seiner Kante halten</translation>
+    </message>
+    <message>
+        <source>Keep the fronts at the case&apos;s right side %1 inside its edge</source>
+        <translation>Die Blenden an der rechten Seite des Korpus %1 innerhalb seiner Kante halten</translation>
+    </message>
+    <message>
+        <source>Keep the fronts at the case&apos;s bottom %1 inside its edge</source>
+        <translation>Die unteren Blenden des Korpus %1 innerhalb seiner Kante halten</translation>
+    </message>
+    <message>
+        <source>Keep the fronts at the case&apos;s top %1 inside its edge</source>
+        <translation>Die oberen Blenden des Korpus %1 innerhalb seiner Kante halten</translation>
+    </message>
+    <message>
+        <source>Step the fronts of bank %1 by whole pitches of %2</source>
+        <translation>Die Blenden der Reihe %1 um ganze Lochabstände von %2 stufen</translation>
+    </message>
+    <message>
         <source>Make the left overlay of %1 %2</source>
         <translation>Von %1 den linken Aufschlag auf %2 bringen</translation>
     </message>
@@ -1758,6 +1778,82 @@
     <message>
         <source>give the wood&apos;s coefficients per 1 % of moisture or its shrinkage from green to ovendry, or choose stock that does not move</source>
         <translation>die Beiwerte des Holzes je 1 % Feuchte oder sein Schwindmaß von grün bis darrtrocken angeben oder ein Holz wählen, das nicht arbeitet</translation>
+    </message>
+    <message>
+        <source>distance = to the case&apos;s edge − what covers it %1 − %2 %3; at least %4</source>
+        <translation>Abstand = bis zur Kante des Korpus − was sie verdeckt %1 − %2 %3; mindestens %4</translation>
+    </message>
+    <message>
+        <source>distance = to the case&apos;s edge + beyond it %1 + %2 %3; at least %4</source>
+        <translation>Abstand = bis zur Kante des Korpus + dahinter %1 + %2 %3; mindestens %4</translation>
+    </message>
+    <message>
+        <source>The front touches the wall: it scrapes on every pull.</source>
+        <translation>Die Blende berührt die Wand: Sie streift bei jedem Zug.</translation>
+    </message>
+    <message>
+        <source>The front reaches %1 into the wall.</source>
+        <translation>Die Blende ragt um %1 in die Wand.</translation>
+    </message>
+    <message>
+        <source>The front stays only %1 from the wall; %2 are wanted, for no wall is straight.</source>
+        <translation>Die Blende hält nur %1 Abstand von der Wand; gewünscht sind %2, denn keine Wand ist gerade.</translation>
+    </message>
+    <message>
+        <source>The front touches the neighbouring case&apos;s front.</source>
+        <translation>Die Blende berührt die Blende des Nachbarkorpus.</translation>
+    </message>
+    <message>
+        <source>The front reaches %1 over the neighbouring case&apos;s front.</source>
+        <translation>Die Blende ragt um %1 über die Blende des Nachbarkorpus.</translation>
+    </message>
+    <message>
+        <source>The gap to the neighbouring case&apos;s front is %1; %2 are chosen.</source>
+        <translation>Die Fuge zur Blende des Nachbarkorpus ist %1; gewählt sind %2.</translation>
+    </message>
+    <message>
+        <source>The front touches the overhanging top.</source>
+        <translation>Die Blende berührt die überstehende Deckplatte.</translation>
+    </message>
+    <message>
+        <source>The front reaches %1 up behind the overhanging top&apos;s lip.</source>
+        <translation>Die Blende ragt um %1 hinter den Überhang der Deckplatte.</translation>
+    </message>
+    <message>
+        <source>The front ends only %1 below the overhanging top; %2 are wanted.</source>
+        <translation>Die Blende endet nur %1 unter der überstehenden Deckplatte; gewünscht sind %2.</translation>
+    </message>
+    <message>
+        <source>The front touches the moulding on the plinth.</source>
+        <translation>Die Blende berührt die Leiste auf dem Sockel.</translation>
+    </message>
+    <message>
+        <source>The front reaches %1 into the moulding on the plinth.</source>
+        <translation>Die Blende ragt um %1 in die Leiste auf dem Sockel.</translation>
+    </message>
+    <message>
+        <source>The front ends only %1 above the plinth&apos;s moulding; %2 are wanted.</source>
+        <translation>Die Blende endet nur %1 über der Leiste auf dem Sockel; gewünscht sind %2.</translation>
+    </message>
+    <message>
+        <source>The front touches the moulding.</source>
+        <translation>Die Blende berührt die Zierleiste.</translation>
+    </message>
+    <message>
+        <source>The front reaches %1 into the moulding.</source>
+        <translation>Die Blende ragt um %1 in die Zierleiste.</translation>
+    </message>
+    <message>
+        <source>The front stays only %1 from the moulding; %2 are wanted.</source>
+        <translation>Die Blende hält nur %1 Abstand von der Zierleiste; gewünscht sind %2.</translation>
+    </message>
+    <message>
+        <source>The fronts of bank %1 do not step by the system holes&apos; pitch: %2 to the next, %3 off.</source>
+        <translation>Die Blenden der Reihe %1 stufen nicht im Lochabstand der Systembohrungen: %2 bis zur nächsten, %3 daneben.</translation>
+    </message>
+    <message>
+        <source>step = front + gap above it %1; nearest is %2, a whole number of %3: then the runners behind all fronts take the same holes</source>
+        <translation>Stufe = Blende + Fuge darüber %1; am nächsten liegt %2, ein Vielfaches von %3: Dann nehmen die Führungen hinter allen Blenden gleiche Bohrungen</translation>
     </message>
 </context>
 </TS>

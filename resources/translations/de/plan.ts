@@ -460,6 +460,14 @@
         <translation>Höhe des Korpus</translation>
     </message>
     <message>
+        <source>Total width</source>
+        <translation>Gesamtbreite</translation>
+    </message>
+    <message>
+        <source>Total height</source>
+        <translation>Gesamthöhe</translation>
+    </message>
+    <message>
         <source>Wood&apos;s moisture when cut</source>
         <translation>Holzfeuchte beim Zuschnitt</translation>
     </message>
@@ -550,6 +558,26 @@
     <message>
         <source>Gap above</source>
         <translation>Fuge oben</translation>
+    </message>
+    <message>
+        <source>To what stands at the left</source>
+        <translation>Bis zu dem, was links steht</translation>
+    </message>
+    <message>
+        <source>To what stands at the right</source>
+        <translation>Bis zu dem, was rechts steht</translation>
+    </message>
+    <message>
+        <source>To what stands below</source>
+        <translation>Bis zu dem, was unten steht</translation>
+    </message>
+    <message>
+        <source>To what stands above</source>
+        <translation>Bis zu dem, was oben steht</translation>
+    </message>
+    <message>
+        <source>Step to the front above</source>
+        <translation>Stufe bis zur Blende darüber</translation>
     </message>
     <message>
         <source>Front width over the season</source>
@@ -1038,6 +1066,26 @@
     <message>
         <source>the front&apos;s overlay at that side</source>
         <translation>Aufschlag der Blende an dieser Seite</translation>
+    </message>
+    <message>
+        <source>case + what the top stands out at the left and at the right</source>
+        <translation>Korpus + Überstand der Deckplatte links und rechts</translation>
+    </message>
+    <message>
+        <source>plinth or legs + case + top</source>
+        <translation>Sockel oder Füße + Korpus + Deckplatte</translation>
+    </message>
+    <message>
+        <source>from the front to the case&apos;s outer edge − what covers that edge</source>
+        <translation>von der Blende bis zur Außenkante des Korpus − was diese Kante verdeckt</translation>
+    </message>
+    <message>
+        <source>from the front to the case&apos;s outer edge + from there to what stands beside it</source>
+        <translation>von der Blende bis zur Außenkante des Korpus + von dort bis zu dem, was daneben steht</translation>
+    </message>
+    <message>
+        <source>front&apos;s height + gap above it</source>
+        <translation>Höhe der Blende + Fuge darüber</translation>
     </message>
     <message>
         <source>Forest Products Laboratory, Wood Handbook, chapter 4, from memory: density at 12 % moisture = specific gravity × 1000 kg/m³ × 1.12</source>

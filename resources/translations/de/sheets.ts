@@ -300,6 +300,46 @@
         <translation>sie wie 300 mm und 400 mm schreiben</translation>
     </message>
     <message>
+        <source>%1, left face</source>
+        <translation>%1, linke Fläche</translation>
+    </message>
+    <message>
+        <source>%1, right face</source>
+        <translation>%1, rechte Fläche</translation>
+    </message>
+    <message>
+        <source>System holes, %1</source>
+        <translation>Systembohrungen, %1</translation>
+    </message>
+    <message>
+        <source>Hold the left edge flush with the panel&apos;s front edge, the low end with the panel&apos;s lower end.</source>
+        <translation>Die linke Kante bündig an die Vorderkante der Platte halten, das untere Ende an das untere Ende der Platte.</translation>
+    </message>
+    <message>
+        <source>Hold the right edge flush with the panel&apos;s front edge, the low end with the panel&apos;s lower end.</source>
+        <translation>Die rechte Kante bündig an die Vorderkante der Platte halten, das untere Ende an das untere Ende der Platte.</translation>
+    </message>
+    <message>
+        <source>Drill %1 every %2, the row %3 behind the front edge.</source>
+        <translation>Alle %2 mit %1 bohren, die Reihe %3 hinter der Vorderkante.</translation>
+    </message>
+    <message>
+        <source>A second row stands %1 behind the front edge, at the same heights.</source>
+        <translation>Eine zweite Reihe steht %1 hinter der Vorderkante, auf denselben Höhen.</translation>
+    </message>
+    <message>
+        <source>Serves: %1.</source>
+        <translation>Gilt für: %1.</translation>
+    </message>
+    <message>
+        <source>Read from inside the case</source>
+        <translation>Vom Inneren des Korpus gesehen</translation>
+    </message>
+    <message>
+        <source>the panel&apos;s upper end is up</source>
+        <translation>das obere Ende der Platte ist oben</translation>
+    </message>
+    <message>
         <source>openings</source>
         <translation>Öffnungen</translation>
     </message>

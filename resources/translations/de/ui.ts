@@ -978,6 +978,22 @@
         <translation>Griff</translation>
     </message>
     <message>
+        <source>Above</source>
+        <translation>Oben</translation>
+    </message>
+    <message>
+        <source>Below</source>
+        <translation>Unten</translation>
+    </message>
+    <message>
+        <source>At the left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>At the right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
         <source>Size of the case</source>
         <translation>Größe des Korpus</translation>
     </message>
@@ -1002,8 +1018,128 @@
         <translation>Holz und Luft</translation>
     </message>
     <message>
+        <source>What stands round the case</source>
+        <translation>Was um den Korpus steht</translation>
+    </message>
+    <message>
+        <source>System holes</source>
+        <translation>Systembohrungen</translation>
+    </message>
+    <message>
         <source>Choice from the catalogue</source>
         <translation>Wahl aus dem Katalog</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>Neighbouring case</source>
+        <translation>Nachbarkorpus</translation>
+    </message>
+    <message>
+        <source>Overhanging top</source>
+        <translation>Überstehende Deckplatte</translation>
+    </message>
+    <message>
+        <source>Moulding</source>
+        <translation>Zierleiste</translation>
+    </message>
+    <message>
+        <source>Plinth</source>
+        <translation>Sockel</translation>
+    </message>
+    <message>
+        <source>Legs</source>
+        <translation>Füße</translation>
+    </message>
+    <message>
+        <source>– distance from the case</source>
+        <translation>– Abstand vom Korpus</translation>
+    </message>
+    <message>
+        <source>– its front inside its edge</source>
+        <translation>– seine Blende innerhalb der Kante</translation>
+    </message>
+    <message>
+        <source>– thickness</source>
+        <translation>– Dicke</translation>
+    </message>
+    <message>
+        <source>– height</source>
+        <translation>– Höhe</translation>
+    </message>
+    <message>
+        <source>– width of a leg</source>
+        <translation>– Breite eines Fußes</translation>
+    </message>
+    <message>
+        <source>– over the front</source>
+        <translation>– Überstand vorn</translation>
+    </message>
+    <message>
+        <source>– over the sides</source>
+        <translation>– Überstand seitlich</translation>
+    </message>
+    <message>
+        <source>– projection</source>
+        <translation>– Ausladung</translation>
+    </message>
+    <message>
+        <source>– setback</source>
+        <translation>– Rücksprung</translation>
+    </message>
+    <message>
+        <source>– moulding before the case</source>
+        <translation>– Leiste vor dem Korpus</translation>
+    </message>
+    <message>
+        <source>– gap to the front</source>
+        <translation>– Fuge zur Blende</translation>
+    </message>
+    <message>
+        <source>Round the case</source>
+        <translation>Um den Korpus</translation>
+    </message>
+    <message>
+        <source>Rows of holes up the panels of a frameless case. 5 mm every 32 mm, 37 mm behind the front edge, is common practice without a published source.</source>
+        <translation>Lochreihen in den Platten eines Korpus ohne Rahmen. 5 mm alle 32 mm, 37 mm hinter der Vorderkante, ist Werkstattbrauch ohne veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>Rows of holes</source>
+        <translation>Lochreihen</translation>
+    </message>
+    <message>
+        <source>Change the system holes</source>
+        <translation>Systembohrungen ändern</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>In the panels</source>
+        <translation>In den Platten</translation>
+    </message>
+    <message>
+        <source>First hole above it</source>
+        <translation>Erste Bohrung darüber</translation>
+    </message>
+    <message>
+        <source>From hole to hole</source>
+        <translation>Von Bohrung zu Bohrung</translation>
+    </message>
+    <message>
+        <source>Row from the front edge</source>
+        <translation>Reihe von der Vorderkante</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
     </message>
 </context>
 <context>
@@ -3262,6 +3398,34 @@ Regel: %4</translation>
         <source>This front decides for itself here. Click to follow the case again.</source>
         <translation>Diese Blende entscheidet hier selbst. Klicken, um wieder dem Korpus zu folgen.</translation>
     </message>
+    <message>
+        <source>Change what stands round the case</source>
+        <translation>Ändern, was um den Korpus steht</translation>
+    </message>
+    <message>
+        <source>Change the system holes</source>
+        <translation>Systembohrungen ändern</translation>
+    </message>
+    <message>
+        <source>Rear row from the front edge</source>
+        <translation>Hintere Reihe von der Vorderkante</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>First hole measured from</source>
+        <translation>Erste Bohrung gemessen von</translation>
+    </message>
+    <message>
+        <source>The case&apos;s lower edge</source>
+        <translation>Unterkante des Korpus</translation>
+    </message>
+    <message>
+        <source>The bottom panel&apos;s upper face</source>
+        <translation>Oberseite des Unterbodens</translation>
+    </message>
 </context>
 <context>
     <name>frontwright::Recovery</name>
@@ -3528,6 +3692,14 @@ Regel: %4</translation>
     <message>
         <source>Case</source>
         <translation>Korpus</translation>
+    </message>
+    <message>
+        <source>Round the case</source>
+        <translation>Um den Korpus</translation>
+    </message>
+    <message>
+        <source>System holes</source>
+        <translation>Systembohrungen</translation>
     </message>
     <message>
         <source>Fit of the front</source>
@@ -4138,6 +4310,14 @@ Regel: %4</translation>
     <message>
         <source>Show the region of the box wall that is free</source>
         <translation>Den freien Bereich des Vorderstücks zeigen</translation>
+    </message>
+    <message>
+        <source>S&amp;ystem holes</source>
+        <translation>S&amp;ystembohrungen</translation>
+    </message>
+    <message>
+        <source>Show the rows of holes in a frameless case&apos;s panels</source>
+        <translation>Die Lochreihen in den Platten eines Korpus ohne Rahmen zeigen</translation>
     </message>
     <message>
         <source>&amp;Signs of findings</source>

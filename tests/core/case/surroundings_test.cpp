@@ -42,8 +42,9 @@ TEST(Surroundings, AddTheTopAboveAndAtTheSidesAndThePlinthBelow) {
     Surroundings round;
     round.top = OverhangingTop{mm(30), mm(25), mm(10), {}, mm(3)};
     round.bottom = Plinth{mm(100), mm(50), {}, mm(3)};
-    round.left = Wall{{}, mm(3)};
     EXPECT_EQ(standingOut(round), (PerSide<Length>{mm(10), mm(10), mm(100), mm(30)}));
+    round.left = Wall{mm(2), mm(3)}; // no room for more than 2 of 10
+    EXPECT_EQ(standingOut(round), (PerSide<Length>{mm(2), mm(10), mm(100), mm(30)}));
     round.bottom = Legs{mm(120), mm(40), mm(30)};
     EXPECT_EQ(standingOut(round).bottom, mm(120));
     EXPECT_EQ(standingOut({}), PerSide<Length>{});

@@ -35,7 +35,8 @@ Severity severityAtItsLimit(FindingCode code) {
         HoldingWeak,       ScrewNearEdge,      ScrewsCrowded,      PilotHoleMissing,
         PilotHoleWrong,    ClearanceHoleTight, RunnerOverloaded,   FitsMixed,
         FittingScrewThin,  FittingScrewShort,  MortiseTooDeep,     HoleAtFitting,
-        CentresMixed};
+        CentresMixed,
+        FrontAtWall,       FrontAtNeighbour,   FrontAtTrim,        StepOffPitch};
     const std::set<FindingCode> toKnow{SlotForMovement, AnchorCase, MoistureBeyondRange,
                                        WoodUnknown};
     if (ruins.contains(code))

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/findings/finding.h"
+#include "tests/core/findings/provoking_surroundings.h"
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/seasons.h"
 
@@ -420,12 +421,26 @@ inline std::vector<Provocation> fittingProvocations() {
     };
 }
 
+inline std::vector<Provocation> surroundProvocations() {
+    using enum FindingCode;
+    return {
+        // 1 1/4 in to the wall
+        provoked(FrontAtWall, standAtLeft, n64(84), n64(80)),
+        // 1 1/4 in + 1/16 in to the neighbour's front
+        provoked(FrontAtNeighbour, standAtRight, n64(88), n64(84)),
+        // 1 1/4 in less the moulding's height; 1/8 in is to stay.
+        provoked(FrontAtTrim, standAtTop, n64(76), n64(72)),
+        // 4 × 1 13/16 in are 7 1/4 in.
+        provoked(StepOffPitch, boreEvery, n64(112), n64(116)),
+    };
+}
+
 /// All but those that only a catalogue can provoke, see judge_holding_test.cpp.
 inline std::vector<Provocation> allProvocations() {
     std::vector<Provocation> all;
     for (const auto& some :
          {screwProvocations(), holeProvocations(), handleProvocations(), frontProvocations(),
-          boxProvocations(), seasonProvocations(), holdingProvocations(), runnerProvocations(), fittingProvocations()})
+          boxProvocations(), seasonProvocations(), holdingProvocations(), runnerProvocations(), fittingProvocations(), surroundProvocations()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

@@ -255,6 +255,22 @@ const std::vector<Told> toldAtTheLimit{
      "(Label holder, 3 × 1 in), less than 1/4 in.",
      "wood between = centre to the cut − screw's radius = 5/16 in − 5/64 in = 15/64 in; at least "
      "1/4 in"},
+    {FindingCode::FrontAtWall, "Front A1, left",
+     "The front stays only 1 1/4 in from the wall; 1 5/16 in are wanted, for no wall is straight.",
+     "distance = to the case's edge + beyond it = 1 1/4 in + 0 in = 1 1/4 in; at least 1 5/16 in"},
+    {FindingCode::FrontAtNeighbour, "Front A1, right",
+     "The gap to the neighbouring case's front is 1 5/16 in; 1 3/8 in are chosen.",
+     "distance = to the case's edge + beyond it = 1 1/4 in + 1/16 in = 1 5/16 in; at least 1 3/8 "
+     "in"},
+    {FindingCode::FrontAtTrim, "Front A1, top",
+     "The front stays only 1/16 in from the moulding; 1/8 in are wanted.",
+     "distance = to the case's edge − what covers it = 1 1/4 in − 1 3/16 in = 1/16 in; at least "
+     "1/8 in"},
+    {FindingCode::StepOffPitch, "Front A2",
+     "The fronts of bank A do not step by the system holes' pitch: 7 1/4 in to the next, 1/4 in "
+     "off.",
+     "step = front + gap above it = 7 1/4 in; nearest is 7 in, a whole number of 1 3/4 in: then "
+     "the runners behind all fronts take the same holes"},
     {FindingCode::FitsMixed, "Front A1",
      "The front lies in the opening (left) and on the frame (right, bottom, top) at once: with a "
      "flat back it can do only one of them, unless it is rabbeted.",

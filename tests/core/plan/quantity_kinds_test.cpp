@@ -1,6 +1,7 @@
 #include "core/plan/quantity.h"
 
 #include "tests/core/plan/planned.h"
+#include "tests/core/plan/round_case.h"
 #include "tests/core/plan/seasons.h"
 
 #include <gtest/gtest.h>
@@ -180,10 +181,10 @@ TEST(QuantityKinds, AreAllTold) {
     for (int kind = 0; kind <= static_cast<int>(StopFromOpening); ++kind) {
         const auto each = static_cast<QuantityKind>(kind);
         // Those of the season: quantity_season_test.cpp; of holding and weight:
-        // holding_quantities_test.cpp; of runners: runner_quantities_test.cpp;
-        // of fittings: fitting_quantities_test.cpp.
-        EXPECT_NE(told.contains(each),
-                  testing::isOfSeason(each) || isOfHolding(each) || isOfRunner(each))
+        // holding_quantities_test.cpp; of runners: runner_quantities_test.cpp; of fittings:
+        // fitting_quantities_test.cpp; of what stands round the case: round_case_test.cpp.
+        EXPECT_NE(told.contains(each), testing::isOfSeason(each) || isOfHolding(each) ||
+                                           isOfRunner(each) || testing::isRoundCase(each))
             << key(each);
     }
 }

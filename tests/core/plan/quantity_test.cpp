@@ -1,6 +1,7 @@
 #include "core/plan/quantity.h"
 
 #include "tests/core/plan/planned.h"
+#include "tests/core/plan/round_case.h"
 #include "tests/core/plan/seasons.h"
 
 #include <gtest/gtest.h>
@@ -207,7 +208,7 @@ Project onRunners(const Project& project, std::size_t front, const char* runner)
 }
 
 TEST(Quantities, AreAllListedOnce) {
-    Project project = banks(2, 3);
+    Project project = testing::roundedWith(banks(2, 3));
     testing::oakInAir(project, 8, 6, 12);
     project = testing::withChoices(project, 0, [](FrontChoices& choices) {
         choices.stock = Stock{"oak", Cut::FlatSawn, Grain::AlongHeight, Build::Solid};

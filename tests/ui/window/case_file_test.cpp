@@ -28,7 +28,7 @@ protected:
 
 TEST_F(SavedCase, OpenedAgainHasTheSameBytes) {
     for (const char* sample :
-         {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet"}) {
+         {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet", "binding-bench"}) {
         openSample(QString::fromLatin1(sample));
         ASSERT_FALSE(window.file().saveAs(path()));
         const std::string saved = bytes();
@@ -45,7 +45,7 @@ TEST_F(SavedCase, OpenedAgainHasTheSameBytes) {
 
 TEST_F(SavedCase, SampleIsSavedAsItWasWritten) {
     for (const char* sample :
-         {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet"}) {
+         {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet", "binding-bench"}) {
         openSample(QString::fromLatin1(sample));
         EXPECT_EQ(bytes(), onDisk(samplePath(QString::fromLatin1(sample)))) << sample;
     }
