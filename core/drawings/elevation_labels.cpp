@@ -173,7 +173,8 @@ void drawLabel(Sketch& sketch, const ElevationSubject& subject, const FrontPlan&
     for (const BoxMm& box : handleBoxes(front, options))
         handles.extend(box);
     const BoxMm room = roomOn(front);
-    const std::string size = inside.empty() ? sizeText(front, options.style) : std::string();
+    const bool isSized = options.sizes == Shown::Yes && inside.empty();
+    const std::string size = isSized ? sizeText(front, options.style) : std::string();
     for (const Block& block : blocksFor(label(subject.project, front), size)) {
         const double height = (block.height() + 2 * freeRound) / options.paperScale;
         for (const PointMm& place : placesFor(room, obstacles, handles, height)) {
