@@ -137,6 +137,7 @@ void NewCaseDialog::make() {
 void NewCaseDialog::unitChanged() {
     const bool inches = m_unit->currentIndex() == 0;
     m_base = newProject(inches ? Unit::Inch : Unit::Millimetre);
+    m_base.title = tr("New case").toStdString();
     m_memberWidth = inches ? Length::inches(1, 16) : Length::millimetres(30);
     m_amount = inches ? Length::inches(0, 16) : Length::millimetres(6);
     const LengthStyle style = m_base.style;

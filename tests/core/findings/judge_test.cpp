@@ -33,7 +33,8 @@ Severity severityAtItsLimit(FindingCode code) {
         WallThinUnderHead, GapTight,           CounterboreTooDeep, GapsUneven,
         FrontOffCase,      GapTightens,        GapsGoUneven,       ClearanceSmall,
         HoldingWeak,       ScrewNearEdge,      ScrewsCrowded,      PilotHoleMissing,
-        PilotHoleWrong,    ClearanceHoleTight, RunnerOverloaded,   FitsMixed};
+        PilotHoleWrong,    ClearanceHoleTight, HeadBearsLittle,    RunnerOverloaded,
+        FitsMixed};
     const std::set<FindingCode> toKnow{SlotForMovement, AnchorCase, MoistureBeyondRange,
                                        WoodUnknown};
     if (ruins.contains(code))
