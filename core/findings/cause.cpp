@@ -1,6 +1,7 @@
 #include "core/findings/cause.h"
 
 #include "core/plan/kind_table.h"
+#include "core/plan/screw_rows.h"
 
 #include <algorithm>
 
