@@ -20,7 +20,28 @@ bool operator==(const Case& a, const Case& b) {
     return a.width == b.width && a.height == b.height && a.depth == b.depth &&
            a.construction == b.construction && a.frame == b.frame &&
            a.frameThickness == b.frameThickness && a.grid == b.grid && a.unknowns == b.unknowns &&
+           a.surroundings == b.surroundings && a.systemHoles == b.systemHoles &&
            sameRegion(a.divisions, b.divisions);
+}
+
+Length thicknessOfFrame(const Case& casework) {
+    switch (casework.construction) {
+    case Construction::FaceFrame:
+        return casework.frameThickness;
+    case Construction::Frameless:
+        break;
+    }
+    return {};
+}
+
+Length depthOfMembers(const Case& casework) {
+    switch (casework.construction) {
+    case Construction::FaceFrame:
+        return casework.frameThickness;
+    case Construction::Frameless:
+        break;
+    }
+    return casework.depth;
 }
 
 } // namespace frontwright

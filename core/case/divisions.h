@@ -1,6 +1,8 @@
 #pragma once
 
 #include "core/case/choices.h"
+#include "core/case/surroundings.h"
+#include "core/case/system_holes.h"
 #include "core/geometry/frames.h"
 
 #include <cstdint>
@@ -100,20 +102,33 @@ struct Region {
     friend bool operator==(const Region&, const Region&) = default;
 };
 
-enum class Construction : std::uint8_t { FaceFrame };
+enum class Construction : std::uint8_t {
+    FaceFrame, ///< stiles and rails before the case
+    Frameless  ///< the edges of the panels themselves: sides, bottom, top, dividers, shelves
+};
 
-/// The case as seen from the front: outer size, face frame, divisions.
+/// The case as seen from the front: outer size, face frame or panels, divisions.
 struct Case {
     WrittenLength width;
     WrittenLength height;
-    WrittenLength depth; ///< inside, from the frame's back to the case's back
+    /// Inside, from the frame's back to the case's back; frameless from the panels' front edges.
+    WrittenLength depth;
     Construction construction = Construction::FaceFrame;
-    PerSide<WrittenLength> frame; ///< widths of the outer stiles (left, right) and rails
-    WrittenLength frameThickness;
-    WrittenLength grid;  ///< computed sizes are whole multiples of it: 1/16 in, 1 mm
-    RegionPtr divisions; ///< never null
+    /// Widths of the outer stiles (left, right) and rails; frameless the panels' thicknesses.
+    PerSide<WrittenLength> frame;
+    WrittenLength frameThickness; ///< kept where frameless, without a meaning: thicknessOfFrame
+    WrittenLength grid;           ///< computed sizes are whole multiples of it: 1/16 in, 1 mm
+    RegionPtr divisions;          ///< never null
+    Surroundings surroundings;
+    Rare<SystemHoles> systemHoles; ///< in the panels of a frameless case
     Unknowns unknowns;
     friend bool operator==(const Case&, const Case&);
 };
+
+/// How far the case's inside lies behind its face: nothing where there is no frame.
+Length thicknessOfFrame(const Case&);
+/// How deep the members are that are seen from the front: the frame's thickness, or frameless the
+/// whole depth of the panels.
+Length depthOfMembers(const Case&);
 
 } // namespace frontwright

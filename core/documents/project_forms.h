@@ -7,6 +7,7 @@
 #include "core/documents/front_forms.h"
 #include "core/documents/header.h"
 #include "core/documents/preset_forms.h"
+#include "core/documents/surround_forms.h"
 
 namespace frontwright::documents {
 
@@ -26,11 +27,6 @@ void members(auto& a, Is<Limits> auto& s) {
     a.defaulted("leastHeadBearing", s.leastHeadBearing, Limits{}.leastHeadBearing);
 }
 
-void refuseUnlessPositive(auto& a, std::string_view name, Length length) {
-    if (length <= Length{})
-        a.refuse(name, text("a length greater than nothing"));
-}
-
 void members(auto& a, Is<Case> auto& s) {
     a.required("width", s.width);
     refuseUnlessPositive(a, "width", s.width);
@@ -43,6 +39,8 @@ void members(auto& a, Is<Case> auto& s) {
     a.required("grid", s.grid);
     refuseUnlessPositive(a, "grid", s.grid);
     a.required("divisions", s.divisions);
+    a.defaulted("surroundings", s.surroundings, {});
+    a.optional("systemHoles", s.systemHoles);
 }
 
 void members(auto& a, Is<Project> auto& s) {

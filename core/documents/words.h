@@ -31,7 +31,17 @@ template<>
 inline constexpr std::array<std::string_view, 3> wordsOf<MountingWay>{
     "through-wall", "front-counterbore", "front-access-hole"};
 template<>
-inline constexpr std::array<std::string_view, 1> wordsOf<Construction>{"face-frame"};
+inline constexpr std::array<std::string_view, 2> wordsOf<Construction>{"face-frame", "frameless"};
+template<>
+inline constexpr std::array<std::string_view, surroundKinds> wordsOf<SurroundKind>{
+    "open", "wall", "neighbouring-case", "overhanging-top", "moulding", "plinth", "legs"};
+/// Names of a surround's lengths.
+template<>
+inline constexpr std::array<std::string_view, 11> wordsOf<SurroundMeasure>{
+    "distance",  "frontFromEdge", "thickness", "height", "width", "overFront",
+    "overSides", "projection",    "setback",   "lip",    "gap"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<HoleDatum>{"case-bottom", "inside-bottom"};
 template<>
 inline constexpr std::array<std::string_view, 4> wordsOf<DrawerPurpose>{"household", "clothing",
                                                                         "school", "empty"};

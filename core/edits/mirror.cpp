@@ -104,6 +104,7 @@ Result<Project> mirrorCase(const Project& project, const Plan& plan) {
     Project changed = project;
     changed.casework.divisions = std::move(divisions).value();
     std::swap(changed.casework.frame.left, changed.casework.frame.right);
+    std::swap(changed.casework.surroundings.left, changed.casework.surroundings.right);
     std::swap(changed.fronts.fit.left, changed.fronts.fit.right);
     mirrorSides(changed.fronts.profile);
     for (Preset<Profile>& preset : changed.presets.profile)

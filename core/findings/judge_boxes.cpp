@@ -22,9 +22,10 @@ void judgeBoxHeight(const Judged& judged) {
 void judgeBoxDepth(const Judged& judged) {
     const BoxPlan& box = judged.front.box;
     const Case& casework = judged.project.casework;
-    if (box.setback + box.depth > casework.frameThickness.length + casework.depth.length)
+    const Length frame = thicknessOfFrame(casework);
+    if (box.setback + box.depth > frame + casework.depth.length)
         judged.tell(FindingCode::BoxTooDeep, Severity::WontWork,
-                    {box.depth, box.setback, casework.frameThickness, casework.depth});
+                    {box.depth, box.setback, frame, casework.depth});
 }
 
 /// figures: bottom's underside, bottom's top, box's height

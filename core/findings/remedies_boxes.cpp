@@ -45,7 +45,7 @@ void proposeRunnerClearances(const Search& search, BoxSpec spec) {
 void proposeDepth(const Search& search, BoxSpec spec) {
     const Case& casework = search.project.casework;
     const Length room =
-        casework.frameThickness.length + casework.depth.length - search.front.box.setback;
+        thicknessOfFrame(casework) + casework.depth.length - search.front.box.setback;
     spec.depth = search.down(room);
     if (spec.depth > nothing)
         search.propose({phrase("Make the box of %1 %2 deep", search.name(), search.say(spec.depth)),

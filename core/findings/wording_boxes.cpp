@@ -31,8 +31,11 @@ Words boxTooDeep(const Told& told) {
     const Length room = told.figure(2) + told.figure(3) - told.figure(1);
     return {phrase("The drawer box is %1 too deep: %2, and the case leaves %3.",
                    told.say(told.figure(0) - room), told.say(0), told.say(room)),
-            phrase("room = frame + case inside − setback %1 + %2 − %3 %4; the box is %5",
-                   told.equals(2), told.say(3), told.say(1), told.equals(room), told.say(0)),
+            told.project.casework.construction == Construction::Frameless
+                ? phrase("room = case inside − setback %1 − %2 %3; the box is %4", told.equals(3),
+                         told.say(1), told.equals(room), told.say(0))
+                : phrase("room = frame + case inside − setback %1 + %2 − %3 %4; the box is %5",
+                         told.equals(2), told.say(3), told.say(1), told.equals(room), told.say(0)),
             commonPractice()};
 }
 

@@ -3,6 +3,7 @@
 #include "core/plan/collisions.h"
 #include "core/plan/moving.h"
 #include "core/plan/outfitter.h"
+#include "core/plan/panel_holes.h"
 
 #include <algorithm>
 #include <utility>
@@ -46,8 +47,8 @@ std::optional<Error> addFronts(Plan& plan, const Project& project, const Catalog
     return std::nullopt;
 }
 
-/// Drawers, and the face frame where the wood is known.
-CaseLoad loadOf(const Plan& plan, Length frameThickness) {
+/// Drawers, and where the wood is known the face frame, or frameless the panels.
+CaseLoad loadOf(const Plan& plan, const Case& casework) {
     CaseLoad load;
     for (const FrontPlan& front : plan.fronts) {
         load.empty += front.load.front.value_or(Mass{}) + front.load.box.value_or(Mass{});
@@ -57,11 +58,20 @@ CaseLoad loadOf(const Plan& plan, Length frameThickness) {
     if (plan.wood == nullptr || !plan.wood->gravity)
         return load;
     load.isWoodKnown = true;
+    const Length deep = depthOfMembers(casework);
     Volume frame;
     for (const MemberPlan& member : plan.members)
-        frame += Volume::of(member.rect.width(), member.rect.height(), frameThickness);
+        frame += Volume::of(member.rect.width(), member.rect.height(), deep);
     load.empty += massOf(frame, *plan.wood->gravity);
     return load;
+}
+
+void addSurroundings(Plan& plan, const Case& casework) {
+    for (const Side side : allSides)
+        plan.limits[side] = edgeLimit(casework.surroundings[side]);
+    const PerSide<Length> out = standingOut(casework.surroundings);
+    plan.whole = {plan.outline.left - out.left, plan.outline.bottom - out.bottom,
+                  plan.outline.right + out.right, plan.outline.top + out.top};
 }
 
 /// Indices, ascending by id. Most trees are numbered in reading order.
@@ -91,6 +101,7 @@ Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
         return layout.error();
     Arrangement all = arrange(layout.value(), project.fronts.fit);
     Plan plan;
+    plan.construction = project.casework.construction;
     plan.outline = CaseRect::atOrigin(project.casework.width, project.casework.height);
     const auto moisture = moistureOf(project);
     if (!moisture.ok())
@@ -102,9 +113,11 @@ Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
         addSeasonGaps(plan, project, all);
     plan.members = std::move(all.members);
     plan.wood = catalogue.speciesOf(species);
-    plan.load = loadOf(plan, project.casework.frameThickness);
+    plan.load = loadOf(plan, project.casework);
     plan.spacers = std::move(all.spacers);
     plan.stops = std::move(all.stops);
+    addSurroundings(plan, project.casework);
+    plan.systemHoles = panelHoles(project.casework, layout.value());
     plan.collisions = collisionsAmong(all.rects);
     plan.frontsById = byId(layout.value().openings);
     plan.membersById = byId(layout.value().members);

@@ -98,10 +98,19 @@ struct Collision {
     CaseRect common;
 };
 
+/// The system holes in one face of a panel.
+struct PanelHoles {
+    std::uint32_t member = 0;    ///< index into Plan::members: a side panel or a divider
+    Side face = Side::Left;      ///< left or right
+    std::vector<Length> heights; ///< of the centres, ascending; case frame
+    friend bool operator==(const PanelHoles&, const PanelHoles&) = default;
+};
+
 /// What follows from a Project: every size, place and depth. Refers into the Project (choices,
 /// names, profiles) and the Catalogue (screws, bolts, forms) it was made from, which must outlive
 /// it unchanged and in place. Judges nothing: see findings.
 struct Plan {
+    Construction construction = Construction::FaceFrame;
     CaseRect outline;
     std::vector<MemberPlan> members;   ///< the four outer ones first
     std::vector<FrontPlan> fronts;     ///< one per opening, in the layout's order
@@ -110,9 +119,12 @@ struct Plan {
     std::vector<Collision> collisions; ///< by first, then second
     CaseLoad load;
     const Species* wood = nullptr; ///< the fronts'; into the Catalogue; null where none is named
-    std::vector<std::uint32_t> frontsById;  ///< indices into fronts, ascending by opening
-    std::vector<std::uint32_t> membersById; ///< indices into members, ascending by id
-    std::optional<SeasonMoisture> season;   ///< where there is air
+    std::vector<std::uint32_t> frontsById;    ///< indices into fronts, ascending by opening
+    std::vector<std::uint32_t> membersById;   ///< indices into members, ascending by id
+    std::optional<SeasonMoisture> season;     ///< where there is air
+    PerSide<std::optional<EdgeLimit>> limits; ///< of the fronts by what stands round the case
+    CaseRect whole;                           ///< the outline with top, plinth and legs
+    std::vector<PanelHoles> systemHoles;      ///< by member, then face
 
     [[nodiscard]] const FrontPlan* frontOf(OpeningId) const;  ///< nullptr where there is none
     [[nodiscard]] const MemberPlan* memberOf(MemberId) const; ///< nullptr where there is none

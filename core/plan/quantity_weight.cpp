@@ -121,9 +121,12 @@ Rule caseRule(const Asked& asked) {
     const Phrase count = phrase("drawers: %1", std::to_string(asked.plan.fronts.size()));
     const std::vector<InputPlace> inputs{InputPlace::Box, InputPlace::Frame};
     if (asked.quantity.kind == QuantityKind::CaseWeight)
-        return {
-            text("fronts + boxes + face frame; sides, back and top of the case are not counted"),
-            count, densitySource(), inputs};
+        return {asked.project.casework.construction == Construction::FaceFrame
+                    ? text("fronts + boxes + face frame; sides, back and top of the case are not "
+                           "counted")
+                    : text("fronts + boxes + panels, as of the fronts' wood; the back and a top "
+                           "that lies on are not counted"),
+                count, densitySource(), inputs};
     if (asked.quantity.kind == QuantityKind::CaseContents)
         return {text("sum of the contents"), count, commonPractice(), inputs};
     return {text("sum of the drawers' enclosed storage"), count, storageSource(), inputs};

@@ -65,6 +65,14 @@ FrontDefaults millimetreFronts() {
     return fronts;
 }
 
+/// Panels in place of the frame, and a gap all round: fronts cover the outer panels but for the
+/// gap, and half of what they share.
+void makeFrameless(Project& project, Length panel, Length gap) {
+    project.casework.construction = Construction::Frameless;
+    project.casework.frame = PerSide<WrittenLength>::all(panel);
+    project.fronts.fit = FrontFit::all({Fit::Gap, gap});
+}
+
 Limits millimetreLimits() {
     Limits limits;
     limits.leastPenetration = Length::millimetres(10);
@@ -82,7 +90,7 @@ Limits millimetreLimits() {
 
 } // namespace
 
-Project newProject(Unit unit) {
+Project newProject(Unit unit, Construction construction) {
     Project project;
     project.title = "New case";
     project.style = {unit, 16};
@@ -90,11 +98,15 @@ Project newProject(Unit unit) {
     case Unit::Inch:
         project.casework = inchCase();
         project.fronts = inchFronts();
+        if (construction == Construction::Frameless)
+            makeFrameless(project, Length::inches(0, 48), Length::inches(0, 8));
         break;
     case Unit::Millimetre:
         project.casework = millimetreCase();
         project.fronts = millimetreFronts();
         project.limits = millimetreLimits();
+        if (construction == Construction::Frameless)
+            makeFrameless(project, Length::millimetres(18), Length::millimetres(3));
         break;
     }
     project.fronts.stock.species = "cherry";

@@ -29,6 +29,6 @@ struct Project {
 };
 
 /// A new case of one opening, with defaults a maker would expect in that unit.
-Project newProject(Unit unit);
+Project newProject(Unit unit, Construction construction = Construction::FaceFrame);
 
 } // namespace frontwright

@@ -2,6 +2,7 @@
 
 #include "core/geometry/side_names.h"
 #include "core/hardware/way_words.h"
+#include "core/plan/member_words.h"
 
 namespace frontwright {
 
@@ -21,28 +22,12 @@ Kind kindOf(QuantityKind kind) {
     return Kind::Front;
 }
 
-Phrase memberTitle(const Plan& plan, std::uint32_t item) {
-    const MemberPlan& member = plan.members[item];
-    if (member.id == leftStile)
-        return text("Left stile");
-    if (member.id == rightStile)
-        return text("Right stile");
-    if (member.id == bottomRail)
-        return text("Bottom rail");
-    if (member.id == topRail)
-        return text("Top rail");
-    // The four outer ones come first.
-    const std::string number = std::to_string(item - 3);
-    return member.kind == MemberKind::Stile ? phrase("Stile %1", number)
-                                            : phrase("Rail %1", number);
-}
-
 Phrase titleOf(const Project& project, const Plan& plan, Kind kind, std::uint32_t item) {
     switch (kind) {
     case Kind::Case:
         return text("Case");
     case Kind::Member:
-        return memberTitle(plan, item);
+        return nameOfMember(plan, item);
     case Kind::Front:
         return phrase("Front %1", label(project, plan.fronts[item]));
     case Kind::Spacer:

@@ -1,6 +1,7 @@
 #include "ui/elevation/case_parts.h"
 
 #include "core/lengths/format.h"
+#include "core/plan/member_words.h"
 #include "ui/language/told.h"
 
 #include <QCoreApplication>
@@ -32,22 +33,23 @@ bool isUpright(MemberKind kind) {
     return kind == MemberKind::Stile || kind == MemberKind::OuterStile;
 }
 
-QString outerName(const MemberPlan& member, const Plan& plan) {
-    if (isUpright(member.kind))
-        return member.rect.left == plan.outline.left ? tr("Left stile") : tr("Right stile");
-    return member.rect.bottom == plan.outline.bottom ? tr("Bottom rail") : tr("Top rail");
+QString besideFront(Construction construction, bool upright) {
+    if (upright)
+        return tr("Divider right of %1");
+    return construction == Construction::FaceFrame ? tr("Rail above %1") : tr("Shelf above %1");
 }
 
 QString memberName(const MemberPlan& member, const Project& project, const Plan& plan) {
-    if (member.kind == MemberKind::OuterStile || member.kind == MemberKind::OuterRail)
-        return outerName(member, plan);
+    const Construction construction = plan.construction;
+    if (const auto side = outerSide(member.id))
+        return told(nameOfOuter(construction, *side));
     const bool upright = isUpright(member.kind);
     const auto index = static_cast<std::uint32_t>(&member - plan.members.data());
     for (const FrontPlan& front : plan.fronts)
         if (front.neighbours[upright ? Side::Right : Side::Top].member == index)
-            return (upright ? tr("Divider right of %1") : tr("Rail above %1"))
+            return besideFront(construction, upright)
                 .arg(QString::fromStdString(label(project, front)));
-    return upright ? tr("Divider") : tr("Rail");
+    return upright ? tr("Divider") : told(nameOfKind(construction, member.kind));
 }
 
 bool isOf(const Finding& finding, const Selection& part) {

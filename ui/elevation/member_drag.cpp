@@ -141,10 +141,25 @@ void MemberDrag::cancel() {
     m_emphasis = {};
 }
 
+QString MemberDrag::nameOfPanel(MemberKind kind) {
+    switch (kind) {
+    case MemberKind::OuterStile:
+    case MemberKind::OuterRail:
+        return tr("Change panel thickness");
+    case MemberKind::Stile:
+        return tr("Move divider");
+    case MemberKind::Rail:
+        break;
+    }
+    return tr("Move shelf");
+}
+
 QString MemberDrag::name() const {
     const MemberPlan* member = m_session.plan().memberOf(m_member);
     if (!member)
         return {};
+    if (m_session.plan().construction == Construction::Frameless)
+        return nameOfPanel(member->kind);
     switch (member->kind) {
     case MemberKind::OuterStile:
         return tr("Change stile width");

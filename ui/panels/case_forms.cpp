@@ -1,6 +1,9 @@
 #include "ui/panels/forms.h"
 
+#include "core/edits/construction.h"
 #include "core/edits/divisions.h"
+#include "core/plan/member_words.h"
+#include "ui/language/told.h"
 
 #include <QCoreApplication>
 
@@ -12,16 +15,24 @@ QString tr(const char* text) {
     return QCoreApplication::translate("frontwright", text);
 }
 
-PropertyForm::LengthRow frameRow(const QString& label, Side side) {
-    return {label, tr("Change the frame"),
-            [side](const Project& p, EditTarget) {
-                return std::optional<Length>(p.casework.frame[side]);
-            },
-            [side](const Project& p, EditTarget, WrittenLength v) {
-                CaseMeasures measures = measuresOf(p.casework);
-                measures.frame[side] = v;
-                return setCase(p, measures);
-            }};
+std::function<bool(const Project&)> whileBuilt(Construction construction) {
+    return [construction](const Project& p) { return p.casework.construction == construction; };
+}
+
+PropertyForm::LengthRow outerRow(Construction construction, Side side) {
+    PropertyForm::LengthRow row{told(nameOfOuter(construction, side)),
+                                construction == Construction::FaceFrame ? tr("Change the frame")
+                                                                        : tr("Change the panels"),
+                                [side](const Project& p, EditTarget) {
+                                    return std::optional<Length>(p.casework.frame[side]);
+                                },
+                                [side](const Project& p, EditTarget, WrittenLength v) {
+                                    CaseMeasures measures = measuresOf(p.casework);
+                                    measures.frame[side] = v;
+                                    return setCase(p, measures);
+                                }};
+    row.isShown = whileBuilt(construction);
+    return row;
 }
 
 PropertyForm::LengthRow measureRow(const QString& label, WrittenLength CaseMeasures::*measure) {
@@ -34,6 +45,18 @@ PropertyForm::LengthRow measureRow(const QString& label, WrittenLength CaseMeasu
                 measures.*measure = v;
                 return setCase(p, measures);
             }};
+}
+
+PropertyForm::ChoiceRow constructionRow() {
+    return {
+        tr("Construction"), tr("Change the construction"),
+        [](const Work&) {
+            return QStringList{tr("Face frame"), tr("Frameless")};
+        },
+        [](const Work& w, EditTarget) { return static_cast<int>(w.project.casework.construction); },
+        [](const Work&, const Project& p, EditTarget, int index) {
+            return setConstruction(p, static_cast<Construction>(index));
+        }};
 }
 
 PropertyForm::LengthRow limitRow(const QString& label, WrittenLength Limits::*limit) {
@@ -66,11 +89,13 @@ PropertyForm* caseForm(Session& session) {
         }});
     form->explains(QuantityKind::CaseHeight);
     form->add(measureRow(tr("Depth inside"), &CaseMeasures::depth));
-    form->add(frameRow(tr("Left stile"), Side::Left));
-    form->add(frameRow(tr("Right stile"), Side::Right));
-    form->add(frameRow(tr("Bottom rail"), Side::Bottom));
-    form->add(frameRow(tr("Top rail"), Side::Top));
-    form->add(measureRow(tr("Frame thickness"), &CaseMeasures::frameThickness));
+    form->add(constructionRow());
+    for (const Construction construction : {Construction::FaceFrame, Construction::Frameless})
+        for (const Side side : allSides)
+            form->add(outerRow(construction, side));
+    auto thickness = measureRow(tr("Frame thickness"), &CaseMeasures::frameThickness);
+    thickness.isShown = whileBuilt(Construction::FaceFrame);
+    form->add(thickness);
     form->add(measureRow(tr("Grid of sizes"), &CaseMeasures::grid));
     return form;
 }

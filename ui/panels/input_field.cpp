@@ -1,5 +1,8 @@
 #include "ui/panels/input_field.h"
 
+#include "core/plan/member_words.h"
+#include "ui/language/told.h"
+
 #include <QCoreApplication>
 
 namespace frontwright {
@@ -178,7 +181,9 @@ InputField inputField(InputPlace place, std::optional<Quantity> about, const Pla
     case InputPlace::CaseSize:
         return {{}, QStringLiteral("case"), upright ? tr("Height") : tr("Width")};
     case InputPlace::Frame:
-        return {{}, QStringLiteral("case"), upright ? tr("Bottom rail") : tr("Left stile")};
+        return {{},
+                QStringLiteral("case"),
+                told(nameOfOuter(plan.construction, upright ? Side::Bottom : Side::Left))};
     case InputPlace::Divisions:
         return {ofOpening(about, plan, now), QStringLiteral("opening"),
                 upright ? tr("Height") : tr("Width")};

@@ -52,6 +52,14 @@ void PropertyForm::addWidget(const QString& label, QWidget* widget) {
     m_form->addRow(name, widget);
 }
 
+void PropertyForm::showWhile(std::function<bool(const Project&)> isShown) {
+    if (!isShown)
+        return;
+    m_refreshers.push_back([this, row = m_form->rowCount() - 1, isShown] {
+        m_form->setRowVisible(row, isShown(m_session.project()));
+    });
+}
+
 std::optional<Error> PropertyForm::applyToAll(const QString& name, const Change& change) {
     Project project = m_session.project();
     for (const EditTarget& target : m_targets) {
@@ -66,6 +74,7 @@ std::optional<Error> PropertyForm::applyToAll(const QString& name, const Change&
 void PropertyForm::add(LengthRow row) {
     auto* field = new LengthField(row.label);
     addWidget(row.label, field);
+    showWhile(row.isShown);
     field->setEmpty(row.clear ? LengthField::Empty::Clears : LengthField::Empty::IsAMistake);
     connect(field, &LengthField::decided, this, [this, row, field](const WrittenLength& value) {
         const auto failed =
@@ -98,6 +107,7 @@ void PropertyForm::add(ChoiceRow row) {
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(14);
     addWidget(row.label, box);
+    showWhile(row.isShown);
     connect(box, &QComboBox::activated, this, [this, row](int index) {
         const auto failed =
             applyToAll(row.undoName, [&](const Project& project, EditTarget target) {

@@ -36,6 +36,8 @@ public:
         /// Where set, the field may be emptied; `whenEmpty` says what then holds.
         std::function<Result<Project>(const Project&, EditTarget)> clear = {};
         QString whenEmpty = {};
+        /// Where set, the row is there only while it holds.
+        std::function<bool(const Project&)> isShown = {};
     };
     void add(LengthRow);
 
@@ -46,6 +48,7 @@ public:
         std::function<int(const Work&, EditTarget)> get; ///< index into options; −1 = none of them
         /// Options are those of the work that is shown; the rest is the project's.
         std::function<Result<Project>(const Work&, const Project&, EditTarget, int)> set;
+        std::function<bool(const Project&)> isShown = {}; ///< as of a LengthRow
     };
     void add(ChoiceRow);
 
@@ -94,6 +97,8 @@ private:
     /// Makes `change` for every target as one step; the error of the first that failed.
     std::optional<Error> applyToAll(const QString& name, const Change& change);
     void addWidget(const QString& label, QWidget* widget);
+    /// The last row is there only while it holds.
+    void showWhile(std::function<bool(const Project&)> isShown);
     void refreshOwn();
     void askWhy(QWidget& field, QuantityKind kind, QPoint globalPos);
 

@@ -6,6 +6,7 @@
 #include <QDialog>
 
 class QComboBox;
+class QFormLayout;
 class QLabel;
 class QPushButton;
 class QSpinBox;
@@ -14,8 +15,8 @@ namespace frontwright {
 
 class LengthField;
 
-/// A case from a few numbers: unit, outer size, frame, banks and drawers, how the fronts fit. Says
-/// at once how large the openings become, or why there is no room.
+/// A case from a few numbers: unit, construction, outer size, frame or panels, banks and drawers,
+/// how the fronts fit. Says at once how large the openings become, or why there is no room.
 class NewCaseDialog : public QDialog {
     Q_OBJECT
 public:
@@ -28,16 +29,22 @@ private:
     void addRows();
     void listen();
     void make();
-    void unitChanged();
+    /// Begins anew with what a maker would expect of that unit and construction.
+    void basisChanged();
+    void nameMembers();
+    [[nodiscard]] Construction construction() const;
     void summarise();
     [[nodiscard]] Result<Project> divided(Project) const;
 
+    QFormLayout* m_form = nullptr;
     QComboBox* m_unit;
+    QComboBox* m_construction;
     LengthField* m_width;
     LengthField* m_height;
     LengthField* m_depth;
     LengthField* m_frame;
     LengthField* m_member;
+    LengthField* m_shelf; ///< frameless: between drawers
     QSpinBox* m_banks;
     QSpinBox* m_drawers;
     QComboBox* m_fit;
@@ -46,6 +53,7 @@ private:
     QPushButton* m_make = nullptr;
     Project m_base; ///< the unit's defaults with what the fields decided
     WrittenLength m_memberWidth;
+    WrittenLength m_shelfThickness;
     WrittenLength m_amount;
 };
 

@@ -216,10 +216,6 @@
         <translation>Vorgaben mit verschiedenen Namen</translation>
     </message>
     <message>
-        <source>a length greater than nothing</source>
-        <translation>eine Länge größer als nichts</translation>
-    </message>
-    <message>
         <source>8, 16, 32 or 64</source>
         <translation>8, 16, 32 oder 64</translation>
     </message>
@@ -290,6 +286,14 @@
     <message>
         <source>no side beside &quot;all&quot;</source>
         <translation>keine Seite neben &quot;all&quot;</translation>
+    </message>
+    <message>
+        <source>a length greater than nothing</source>
+        <translation>eine Länge größer als nichts</translation>
+    </message>
+    <message>
+        <source>a kind that can stand at that side of a case</source>
+        <translation>eine Art, die an dieser Seite eines Korpus stehen kann</translation>
     </message>
     <message>
         <source>the number is out of range</source>

@@ -276,6 +276,82 @@
         <translation>%1 muss eine Zeile ohne Steuerzeichen sein</translation>
     </message>
     <message>
+        <source>the distance from the case</source>
+        <translation>der Abstand vom Korpus</translation>
+    </message>
+    <message>
+        <source>the distance of the neighbour&apos;s front from its case&apos;s edge</source>
+        <translation>der Abstand der Nachbarblende von der Kante ihres Korpus</translation>
+    </message>
+    <message>
+        <source>the thickness</source>
+        <translation>die Dicke</translation>
+    </message>
+    <message>
+        <source>the height</source>
+        <translation>die Höhe</translation>
+    </message>
+    <message>
+        <source>the width</source>
+        <translation>die Breite</translation>
+    </message>
+    <message>
+        <source>the overhang at the front</source>
+        <translation>der Überstand vorn</translation>
+    </message>
+    <message>
+        <source>the overhang at the sides</source>
+        <translation>der Überstand an den Seiten</translation>
+    </message>
+    <message>
+        <source>the projection</source>
+        <translation>die Ausladung</translation>
+    </message>
+    <message>
+        <source>the setback</source>
+        <translation>der Rücksprung</translation>
+    </message>
+    <message>
+        <source>the lip</source>
+        <translation>der Überhang</translation>
+    </message>
+    <message>
+        <source>the gap</source>
+        <translation>die Fuge</translation>
+    </message>
+    <message>
+        <source>the pitch of the system holes</source>
+        <translation>der Lochabstand der Systembohrungen</translation>
+    </message>
+    <message>
+        <source>the diameter of the system holes</source>
+        <translation>der Durchmesser der Systembohrungen</translation>
+    </message>
+    <message>
+        <source>the height of the first hole</source>
+        <translation>die Höhe der ersten Bohrung</translation>
+    </message>
+    <message>
+        <source>the setback of the front row</source>
+        <translation>der Rücksprung der vorderen Reihe</translation>
+    </message>
+    <message>
+        <source>the rear row must stand behind the front row</source>
+        <translation>die hintere Reihe muss hinter der vorderen stehen</translation>
+    </message>
+    <message>
+        <source>measure both from the panels&apos; front edge</source>
+        <translation>beide von der Vorderkante der Platten messen</translation>
+    </message>
+    <message>
+        <source>that cannot stand at this side of the case</source>
+        <translation>das kann an dieser Seite des Korpus nicht stehen</translation>
+    </message>
+    <message>
+        <source>a top lies above, a plinth and legs stand below</source>
+        <translation>eine Deckplatte liegt oben, Sockel und Füße stehen unten</translation>
+    </message>
+    <message>
         <source>an opening on the left would be under %1 wide</source>
         <translation>eine Öffnung links wäre schmaler als %1</translation>
     </message>

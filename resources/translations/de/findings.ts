@@ -772,6 +772,10 @@
         <translation>Der Schubkasten ist um %1 zu tief: Er misst %2, und der Korpus lässt %3.</translation>
     </message>
     <message>
+        <source>room = case inside − setback %1 − %2 %3; the box is %4</source>
+        <translation>Platz = Korpus innen − Rücksprung %1 − %2 %3; der Schubkasten ist %4</translation>
+    </message>
+    <message>
         <source>room = frame + case inside − setback %1 + %2 − %3 %4; the box is %5</source>
         <translation>Platz = Rahmen + Korpus innen − Rücksprung %1 + %2 − %3 %4; der Schubkasten hat %5</translation>
     </message>

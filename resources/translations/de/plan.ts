@@ -32,6 +32,70 @@
         <translation>etwas aus dem Katalog wählen</translation>
     </message>
     <message>
+        <source>Left stile</source>
+        <translation>Linker Längsfries</translation>
+    </message>
+    <message>
+        <source>Right stile</source>
+        <translation>Rechter Längsfries</translation>
+    </message>
+    <message>
+        <source>Bottom rail</source>
+        <translation>Unterer Querfries</translation>
+    </message>
+    <message>
+        <source>Top rail</source>
+        <translation>Oberer Querfries</translation>
+    </message>
+    <message>
+        <source>Left side panel</source>
+        <translation>Linke Seitenwand</translation>
+    </message>
+    <message>
+        <source>Right side panel</source>
+        <translation>Rechte Seitenwand</translation>
+    </message>
+    <message>
+        <source>Bottom panel</source>
+        <translation>Unterboden</translation>
+    </message>
+    <message>
+        <source>Top panel</source>
+        <translation>Oberboden</translation>
+    </message>
+    <message>
+        <source>Stile</source>
+        <translation>Längsfries</translation>
+    </message>
+    <message>
+        <source>Rail</source>
+        <translation>Querfries</translation>
+    </message>
+    <message>
+        <source>Divider</source>
+        <translation>Mittelwand</translation>
+    </message>
+    <message>
+        <source>Shelf</source>
+        <translation>Zwischenboden</translation>
+    </message>
+    <message>
+        <source>Stile %1</source>
+        <translation>Längsfries %1</translation>
+    </message>
+    <message>
+        <source>Rail %1</source>
+        <translation>Querfries %1</translation>
+    </message>
+    <message>
+        <source>Divider %1</source>
+        <translation>Mittelwand %1</translation>
+    </message>
+    <message>
+        <source>Shelf %1</source>
+        <translation>Zwischenboden %1</translation>
+    </message>
+    <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>
         <translation>keine Art von Führungen „%1“ im Katalog</translation>
     </message>
@@ -998,6 +1062,10 @@
     <message>
         <source>fronts + boxes + face frame; sides, back and top of the case are not counted</source>
         <translation>Blenden + Schubkästen + Blendrahmen; Seiten, Rückwand und Platte des Korpus sind nicht mitgezählt</translation>
+    </message>
+    <message>
+        <source>fronts + boxes + panels, as of the fronts&apos; wood; the back and a top that lies on are not counted</source>
+        <translation>Blenden + Schubkästen + Platten, wie vom Holz der Blenden; Rückwand und aufliegende Deckplatte sind nicht mitgezählt</translation>
     </message>
     <message>
         <source>sum of the contents</source>

@@ -24,30 +24,6 @@
         <translation>  Regel: %1</translation>
     </message>
     <message>
-        <source>Left stile</source>
-        <translation>Linker Längsfries</translation>
-    </message>
-    <message>
-        <source>Right stile</source>
-        <translation>Rechter Längsfries</translation>
-    </message>
-    <message>
-        <source>Bottom rail</source>
-        <translation>Unterer Querfries</translation>
-    </message>
-    <message>
-        <source>Top rail</source>
-        <translation>Oberer Querfries</translation>
-    </message>
-    <message>
-        <source>Stile %1</source>
-        <translation>Längsfries %1</translation>
-    </message>
-    <message>
-        <source>Rail %1</source>
-        <translation>Querfries %1</translation>
-    </message>
-    <message>
         <source>Case</source>
         <translation>Korpus</translation>
     </message>

@@ -429,22 +429,6 @@
         <translation>so schreiben: 0,00248; bei keinem Holz ist sie größer als 0,02</translation>
     </message>
     <message>
-        <source>Left stile</source>
-        <translation>Linker Längsfries</translation>
-    </message>
-    <message>
-        <source>Right stile</source>
-        <translation>Rechter Längsfries</translation>
-    </message>
-    <message>
-        <source>Bottom rail</source>
-        <translation>Unterer Querfries</translation>
-    </message>
-    <message>
-        <source>Top rail</source>
-        <translation>Oberer Querfries</translation>
-    </message>
-    <message>
         <source>Divider right of %1</source>
         <translation>Mittelwand rechts von %1</translation>
     </message>
@@ -453,12 +437,12 @@
         <translation>Querfries über %1</translation>
     </message>
     <message>
-        <source>Divider</source>
-        <translation>Mittelwand</translation>
+        <source>Shelf above %1</source>
+        <translation>Zwischenboden über %1</translation>
     </message>
     <message>
-        <source>Rail</source>
-        <translation>Querfries</translation>
+        <source>Divider</source>
+        <translation>Mittelwand</translation>
     </message>
     <message>
         <source>Screw hole %1</source>
@@ -2344,6 +2328,18 @@ Regel: %2</translation>
         <translation>Einen Abstand tippen, um genau so weit zu versetzen. Alt hebt das Einrasten auf. Esc setzt es zurück.</translation>
     </message>
     <message>
+        <source>Change panel thickness</source>
+        <translation>Plattendicke ändern</translation>
+    </message>
+    <message>
+        <source>Move divider</source>
+        <translation>Mittelwand versetzen</translation>
+    </message>
+    <message>
+        <source>Move shelf</source>
+        <translation>Zwischenboden versetzen</translation>
+    </message>
+    <message>
         <source>Change stile width</source>
         <translation>Breite des Längsfrieses ändern</translation>
     </message>
@@ -2383,6 +2379,10 @@ Regel: %2</translation>
         <translation>Breite der Rahmenteile dazwischen</translation>
     </message>
     <message>
+        <source>Thickness of the shelves between drawers</source>
+        <translation>Dicke der Zwischenböden zwischen den Schubkästen</translation>
+    </message>
+    <message>
         <source>Banks</source>
         <translation>Blendenreihen</translation>
     </message>
@@ -2411,6 +2411,18 @@ Regel: %2</translation>
         <translation>Einheit</translation>
     </message>
     <message>
+        <source>Face frame</source>
+        <translation>Blendrahmen</translation>
+    </message>
+    <message>
+        <source>Frameless: panels only</source>
+        <translation>Ohne Rahmen: nur Platten</translation>
+    </message>
+    <message>
+        <source>Construction</source>
+        <translation>Bauart</translation>
+    </message>
+    <message>
         <source>Overlay: cover the members by</source>
         <translation>Aufliegend: Aufschlag auf den Rahmen</translation>
     </message>
@@ -2429,6 +2441,10 @@ Regel: %2</translation>
     <message>
         <source>&amp;Unit</source>
         <translation>&amp;Einheit</translation>
+    </message>
+    <message>
+        <source>&amp;Construction</source>
+        <translation>Bau&amp;art</translation>
     </message>
     <message>
         <source>&amp;Width, outside</source>
@@ -2451,6 +2467,10 @@ Regel: %2</translation>
         <translation>Rahmenteile &amp;dazwischen</translation>
     </message>
     <message>
+        <source>&amp;Shelves between drawers</source>
+        <translation>&amp;Zwischenböden</translation>
+    </message>
+    <message>
         <source>&amp;Banks side by side</source>
         <translation>Blendenreihen &amp;nebeneinander</translation>
     </message>
@@ -2465,6 +2485,22 @@ Regel: %2</translation>
     <message>
         <source>&amp;Make the case</source>
         <translation>&amp;Korpus anlegen</translation>
+    </message>
+    <message>
+        <source>&amp;Panels: sides, bottom, top</source>
+        <translation>&amp;Platten: Seiten, Unter- und Oberboden</translation>
+    </message>
+    <message>
+        <source>Thickness of the outer panels</source>
+        <translation>Dicke der äußeren Platten</translation>
+    </message>
+    <message>
+        <source>Divid&amp;ers between banks</source>
+        <translation>Mittel&amp;wände zwischen den Reihen</translation>
+    </message>
+    <message>
+        <source>Thickness of the dividers</source>
+        <translation>Dicke der Mittelwände</translation>
     </message>
     <message>
         <source>Openings: %1. The first is %2 wide and %3 high.</source>
@@ -3098,8 +3134,28 @@ Regel: %4</translation>
         <translation>Rahmen ändern</translation>
     </message>
     <message>
+        <source>Change the panels</source>
+        <translation>Platten ändern</translation>
+    </message>
+    <message>
         <source>Change the case</source>
         <translation>Korpus ändern</translation>
+    </message>
+    <message>
+        <source>Construction</source>
+        <translation>Bauart</translation>
+    </message>
+    <message>
+        <source>Change the construction</source>
+        <translation>Bauart ändern</translation>
+    </message>
+    <message>
+        <source>Face frame</source>
+        <translation>Blendrahmen</translation>
+    </message>
+    <message>
+        <source>Frameless</source>
+        <translation>Ohne Rahmen</translation>
     </message>
     <message>
         <source>Change a limit</source>

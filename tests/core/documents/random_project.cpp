@@ -250,6 +250,28 @@ RegionPtr RandomProject::region(int depth) {
     return std::make_shared<Region>(Region{split});
 }
 
+Surround RandomProject::surround(Side side) {
+    const auto kinds = kindsAt(side);
+    const auto last = static_cast<std::int64_t>(kinds.size()) - 1;
+    Surround any = surroundOf(kinds[static_cast<std::size_t>(upTo(last))]);
+    for (const SurroundMeasure measure : allSurroundMeasures)
+        if (WrittenLength* l = lengthOf(any, measure))
+            *l = length();
+    return any;
+}
+
+SystemHoles RandomProject::systemHoles() {
+    SystemHoles holes;
+    holes.datum = anyOf(HoleDatum::InsideBottom);
+    holes.first = length();
+    holes.pitch = positive();
+    holes.setback = length();
+    if (chance(50))
+        holes.rear = length();
+    holes.diameter = positive();
+    return holes;
+}
+
 Case RandomProject::casework() {
     Case c;
     c.width = positive();
@@ -257,6 +279,11 @@ Case RandomProject::casework() {
     c.depth = length();
     c.frame = lengthsPerSide();
     c.frameThickness = length();
+    c.construction = anyOf(Construction::Frameless);
+    for (const Side side : allSides)
+        c.surroundings[side] = surround(side);
+    if (chance(50))
+        c.systemHoles = systemHoles();
     c.grid = positive();
     c.divisions = region(3);
     addUnknowns(c.unknowns, "frame/");

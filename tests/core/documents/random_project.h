@@ -72,6 +72,8 @@ private:
     Air air();
     Catalogue catalogue(Unknowns& unknowns);
     FrontDefaults fronts();
+    Surround surround(Side);
+    SystemHoles systemHoles();
     Case casework();
     Limits limits();
     SizeRule rule();

@@ -1,0 +1,61 @@
+#include "core/plan/panel_holes.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+namespace frontwright {
+
+namespace {
+
+/// What stays free of holes at an opening's edge: half a hole where a panel lies there.
+Length clearOf(const Layout& layout, std::uint32_t member, Length radius) {
+    return layout.members[member].rect.height() > Length{} ? radius : Length{};
+}
+
+/// The centres within an opening; its upper edge belongs to what lies above.
+void addHeights(const Layout& layout, const PlacedOpening& opening, Length lowest,
+                const SystemHoles& holes, std::vector<Length>& heights) {
+    const Length radius = holes.diameter.length.half();
+    const Length from = opening.rect.bottom + clearOf(layout, opening.bounds.bottom, radius);
+    const Length to = opening.rect.top - clearOf(layout, opening.bounds.top, radius);
+    const bool isOpenAbove = to == opening.rect.top;
+    const std::int64_t pitch = holes.pitch.length.nanometres();
+    const std::int64_t below = (from - lowest).nanometres();
+    const std::int64_t first = below <= 0 ? 0 : (below + pitch - 1) / pitch;
+    for (Length at = lowest + first * holes.pitch.length; isOpenAbove ? at < to : at <= to;
+         at += holes.pitch.length)
+        heights.push_back(at);
+}
+
+} // namespace
+
+Length lowestHole(const Case& casework, const SystemHoles& holes) {
+    switch (holes.datum) {
+    case HoleDatum::CaseBottom:
+        return holes.first;
+    case HoleDatum::InsideBottom:
+        break;
+    }
+    return casework.frame.bottom.length + holes.first.length;
+}
+
+std::vector<PanelHoles> panelHoles(const Case& casework, const Layout& layout) {
+    if (!casework.systemHoles || casework.construction != Construction::Frameless)
+        return {};
+    const SystemHoles& holes = *casework.systemHoles;
+    const Length lowest = lowestHole(casework, holes);
+    std::map<std::pair<std::uint32_t, Side>, std::vector<Length>> byFace;
+    for (const PlacedOpening& opening : layout.openings)
+        for (const Side side : {Side::Left, Side::Right})
+            addHeights(layout, opening, lowest, holes,
+                       byFace[{opening.bounds[side], opposite(side)}]);
+    std::vector<PanelHoles> panels;
+    for (auto& [face, heights] : byFace) {
+        std::ranges::sort(heights);
+        panels.push_back({face.first, face.second, std::move(heights)});
+    }
+    return panels;
+}
+
+} // namespace frontwright
