@@ -1,6 +1,8 @@
 #pragma once
 
+#include "core/boards/board_spec.h"
 #include "core/case/choices.h"
+#include "core/case/opening_use.h"
 #include "core/case/surroundings.h"
 #include "core/case/system_holes.h"
 #include "core/geometry/frames.h"
@@ -59,18 +61,22 @@ struct GeometricRun {
 };
 using Graduation = std::variant<ArithmeticRun, GeometricRun>;
 
-/// Between two children of a split: a rail between rows, a stile or divider between columns.
+/// Between two children of a split: a rail between rows, a stile or divider between columns. Where
+/// the split divides only the face it is not built: what a member would be there.
 struct Member {
     MemberId id;
     WrittenLength width; ///< across its length
     friend bool operator==(const Member&, const Member&) = default;
 };
 
-/// A leaf of the tree: where a drawer runs. Its `choices` override the case's.
+/// A leaf of the tree. Its `choices` override the case's.
 struct Opening {
     OpeningId id;
     std::string name; ///< the maker's; empty = its bank and number are shown
     FrontChoices choices;
+    OpeningUse use = OpeningUse::Drawer;
+    HingeSide hinge = HingeSide::Left; ///< of a door
+    Rare<BoardSpec> board;             ///< there exactly where the opening is for a board
     Unknowns unknowns;
     friend bool operator==(const Opening&, const Opening&) = default;
 };
@@ -89,6 +95,7 @@ struct Child {
 /// a graduation where a child has a GraduatedPlace.
 struct Split {
     Direction direction = Direction::Rows;
+    Divides divides = Divides::Case;
     std::vector<Child> children;
     std::vector<Member> members; ///< members[i] stands between children[i] and children[i + 1]
     std::optional<Graduation> graduation;

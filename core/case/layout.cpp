@@ -4,6 +4,9 @@
 #include "core/lengths/format.h"
 #include "core/words/figure.h"
 
+#include <algorithm>
+#include <span>
+
 namespace frontwright {
 namespace {
 
@@ -44,10 +47,43 @@ public:
     /// False where there is no room; `error` then tells where.
     bool place(const Region& region, const CaseRect& rect, const Bounds& bounds, int depth) {
         if (const auto* opening = std::get_if<Opening>(&region.content)) {
-            m_layout.openings.push_back({opening->id, opening, rect, bounds});
+            m_layout.openings.push_back({opening->id, opening, rect, bounds, m_face});
             return true;
         }
         const auto& split = std::get<Split>(region.content);
+        if (split.divides == Divides::Face && !m_face)
+            return placeFace(region, rect, bounds, depth);
+        return placeSplit(split, rect, bounds, depth);
+    }
+
+    Layout& layout() { return m_layout; }
+    Error& error() { return m_error; }
+
+private:
+    /// The outermost split of a divided face, with all that it divides.
+    bool placeFace(const Region& region, const CaseRect& rect, const Bounds& bounds, int depth) {
+        const auto first = static_cast<std::uint32_t>(m_layout.openings.size());
+        m_face = static_cast<std::uint32_t>(m_layout.faces.size());
+        m_layout.faces.push_back({rect, first, 0});
+        const bool placed = placeSplit(std::get<Split>(region.content), rect, bounds, depth);
+        m_face.reset();
+        if (!placed)
+            return false;
+        const auto fronts = std::span(m_layout.openings).subspan(first);
+        m_layout.faces.back().count = static_cast<std::uint32_t>(fronts.size());
+        const OpeningUse use = fronts.front().opening->use;
+        if (hasFront(use) && std::ranges::all_of(fronts, [&](const PlacedOpening& front) {
+                return front.opening->use == use;
+            }))
+            return true;
+        m_error = {
+            text("a divided face"),
+            text("its openings are not all for drawers, all for doors or all for fixed fronts"),
+            text("give them one use")};
+        return false;
+    }
+
+    bool placeSplit(const Split& split, const CaseRect& rect, const Bounds& bounds, int depth) {
         const Length total = split.direction == Direction::Rows ? rect.height() : rect.width();
         const std::size_t start = m_sizes.size();
         if (depth == deepestDivisions) {
@@ -65,10 +101,6 @@ public:
         return placed;
     }
 
-    Layout& layout() { return m_layout; }
-    Error& error() { return m_error; }
-
-private:
     bool placeChildren(const Split& split, std::size_t start, CaseRect rect, Bounds bounds,
                        int depth) {
         const bool isRows = split.direction == Direction::Rows;
@@ -113,14 +145,20 @@ private:
             rect.right = rect.left + member.width;
             next.left = rect.right;
         }
-        const MemberKind kind = direction == Direction::Rows ? MemberKind::Rail : MemberKind::Stile;
-        m_layout.members.push_back({member.id, kind, rect});
+        m_layout.members.push_back({member.id, kindOf(direction), rect});
         return next;
+    }
+
+    [[nodiscard]] MemberKind kindOf(Direction direction) const {
+        if (direction == Direction::Rows)
+            return m_face ? MemberKind::NoRail : MemberKind::Rail;
+        return m_face ? MemberKind::NoStile : MemberKind::Stile;
     }
 
     Length m_grid;
     Layout m_layout;
-    std::vector<Length> m_sizes; ///< of the splits on the way down, one behind the other
+    std::optional<std::uint32_t> m_face; ///< the one being placed
+    std::vector<Length> m_sizes;         ///< of the splits on the way down, one behind the other
     Error m_error;
 };
 
@@ -162,6 +200,23 @@ Result<Layout> layOut(const Case& casework) {
         return std::move(maker.error());
     }
     return std::move(maker.layout());
+}
+
+Layout withFrontsOnly(Layout layout) {
+    const auto isOpen = [](const PlacedOpening& opening) {
+        return !hasFront(opening.opening->use);
+    };
+    if (std::ranges::none_of(layout.openings, isOpen))
+        return layout;
+    std::uint32_t done = 0; // openings that were looked at
+    std::uint32_t gone = 0; // of them without a front
+    for (DividedFace& face : layout.faces) {
+        for (; done < face.first; ++done)
+            gone += isOpen(layout.openings[done]) ? 1 : 0;
+        face.first -= gone;
+    }
+    std::erase_if(layout.openings, isOpen);
+    return layout;
 }
 
 } // namespace frontwright

@@ -8,15 +8,38 @@ namespace frontwright {
 enum class MemberKind : std::uint8_t {
     OuterStile,
     OuterRail,
-    Stile, ///< between columns
-    Rail   ///< between rows
+    Stile,   ///< between columns
+    Rail,    ///< between rows
+    NoStile, ///< not built: between columns of a divided face
+    NoRail   ///< not built: between rows of a divided face
 };
+/// A stile's length runs upright, a rail's across.
+constexpr bool isUpright(MemberKind kind) {
+    return kind == MemberKind::OuterStile || kind == MemberKind::Stile ||
+           kind == MemberKind::NoStile;
+}
+constexpr bool isOuter(MemberKind kind) {
+    return kind == MemberKind::OuterStile || kind == MemberKind::OuterRail;
+}
+constexpr bool isBuilt(MemberKind kind) {
+    return kind != MemberKind::NoStile && kind != MemberKind::NoRail;
+}
 
 struct PlacedOpening {
     OpeningId id;
     const Opening* opening = nullptr; ///< into the Case the layout was made from; never null
-    CaseRect rect;
+    CaseRect rect; ///< in a divided face: what the opening would be with members between
     PerSide<std::uint32_t> bounds; ///< index into Layout::members of the member at each side
+    std::optional<std::uint32_t> face = std::nullopt; ///< index into Layout::faces
+};
+
+/// An opening of the case whose face is divided: its fronts have one drawer box, or are the leaves
+/// of a pair of doors.
+struct DividedFace {
+    CaseRect rect;           ///< the opening behind them all
+    std::uint32_t first = 0; ///< index into Layout::openings; the others follow it
+    std::uint32_t count = 0; ///< >= 2
+    friend bool operator==(const DividedFace&, const DividedFace&) = default;
 };
 
 struct PlacedMember {
@@ -32,6 +55,7 @@ struct PlacedMember {
 struct Layout {
     std::vector<PlacedOpening> openings;
     std::vector<PlacedMember> members;
+    std::vector<DividedFace> faces; ///< in the openings' order
 };
 
 /// Splits on the way from the case to an opening, at most.
@@ -60,7 +84,11 @@ Result<std::vector<Length>> childSizes(const Split& split, Length total, Length 
 /// What the frame encloses: where the divisions lie.
 CaseRect insideFrame(const Case& casework);
 
-/// Error: which split, and how much room is missing. Linear in the number of openings.
+/// Error: which split, and how much room is missing; or a divided face of openings for different
+/// uses, or for one that has no front. Linear in the number of openings.
 Result<Layout> layOut(const Case& casework);
+
+/// The layout with only those openings over which a front lies; members stay.
+Layout withFrontsOnly(Layout);
 
 } // namespace frontwright

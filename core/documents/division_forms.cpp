@@ -39,6 +39,14 @@ void readRule(Reading& object, SizeRule& rule) {
 
 void readSplit(Reading& object, Split& split, NodeIndex list);
 
+/// What an opening decides for itself. `a` is a Reading or a Writing.
+void members(auto& a, Is<Opening> auto& opening) {
+    a.defaulted("name", opening.name, {});
+    a.defaulted("use", opening.use, OpeningUse::Drawer);
+    a.defaulted("hinge", opening.hinge, HingeSide::Left);
+    members(a, opening.choices);
+}
+
 /// What is in a region, but for its rule. Not recursive by itself: readChild leads down.
 void readContent(Reading& object, Region& region) {
     ReadState& state = object.at().state;
@@ -57,8 +65,9 @@ void readContent(Reading& object, Region& region) {
     if (++state.openings > mostOpenings)
         return object.at().fail(phrase("more than %1 openings", std::to_string(mostOpenings)));
     opening.id = {state.nextId++};
-    object.defaulted("name", opening.name, {});
-    members(object, opening.choices);
+    members(object, opening);
+    if (opening.use == OpeningUse::Board)
+        opening.board.emplace();
 }
 
 void readChild(const Place& at, Child& child) {
@@ -116,6 +125,7 @@ void readSplit(Reading& object, Split& split, NodeIndex list) {
                                   std::to_string(count - 1), std::to_string(count),
                                   std::to_string(tree.childCount(widthList))));
     readChildren(children, widths, split);
+    object.defaulted("divides", split.divides, Divides::Case);
     object.optional("graduation", split.graduation);
     object.whole("remainder", split.remainderChild, {0, count - 1});
     if (!object.failed() && !split.graduation &&
@@ -151,6 +161,7 @@ void writeSplit(Writing& object, const Split& split) {
         writeValue(widths, member.width);
     }
     widths.out += ']';
+    object.defaulted("divides", split.divides, Divides::Case);
     object.optional("graduation", split.graduation);
     object.required("remainder", static_cast<std::int64_t>(split.remainderChild));
 }
@@ -164,8 +175,7 @@ void writeRegion(const Target& to, const Region& region, const SizeRule* rule) {
     if (opening == nullptr) {
         writeSplit(object, std::get<Split>(region.content));
     } else {
-        object.defaulted("name", opening->name, {});
-        members(object, opening->choices);
+        members(object, *opening);
     }
     object.finish();
 }

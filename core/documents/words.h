@@ -70,6 +70,14 @@ inline constexpr std::array<std::string_view, 4> wordsOf<HardwareKind>{"knob", "
 template<>
 inline constexpr std::array<std::string_view, 2> wordsOf<Direction>{"columns", "rows"};
 
+template<>
+inline constexpr std::array<std::string_view, 5> wordsOf<OpeningUse>{"drawer", "fixed-front",
+                                                                     "door", "open-space", "board"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<HingeSide>{"left", "right"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<Divides>{"case", "face"};
+
 template<class E>
 constexpr std::string_view wordOf(E value) {
     return wordsOf<E>[static_cast<std::size_t>(value)];

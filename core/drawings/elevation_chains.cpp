@@ -35,8 +35,7 @@ Part partOf(const Plan& plan, const Item& item) {
 }
 
 bool runsAcross(Axis axis, MemberKind kind) {
-    const bool isUpright = kind == MemberKind::Stile || kind == MemberKind::OuterStile;
-    return isUpright == (axis == Axis::Widths);
+    return isUpright(kind) == (axis == Axis::Widths);
 }
 
 /// Openings first: what they do not bring along is left to the members.

@@ -105,7 +105,7 @@ ElevationOptions shownOn(const FrontPlan& front, const ElevationOptions& options
 }
 
 void drawBoxOutline(Sketch& sketch, const FrontPlan& front) {
-    if (!front.box.wall.isEmpty())
+    if (front.hasBox() && !front.box.wall.isEmpty())
         sketch.rectangle(Layer::BoxEdge, wallInCase(front.box, front.box.wall),
                          partOf(front, "box edge"));
 }
@@ -117,7 +117,7 @@ void drawField(Sketch& sketch, const FrontPlan& front) {
 
 void drawBottom(Sketch& sketch, const FrontPlan& front) {
     const BoxPlan& box = front.box;
-    if (box.wall.isEmpty())
+    if (!front.hasBox() || box.wall.isEmpty())
         return;
     for (const Length height : {box.bottomUnderside, box.bottomTop}) {
         const BoxMm line = wallInCase(box, {box.wall.left + box.sideThickness, height,
@@ -128,7 +128,7 @@ void drawBottom(Sketch& sketch, const FrontPlan& front) {
 
 void drawAllowedRegion(Sketch& sketch, const FrontPlan& front) {
     const WallRegion& region = front.mounting.allowed;
-    if (region.outer.isEmpty())
+    if (!front.hasBox() || region.outer.isEmpty())
         return;
     const Part part = partOf(front, "allowed region");
     sketch.rectangle(Layer::AllowedRegion, wallInCase(front.box, region.outer), part);
@@ -199,10 +199,12 @@ std::vector<BoxMm> lineBoxes(const FrontPlan& front, const ElevationOptions& opt
         }
     };
     const BoxPlan& box = front.box;
-    if (options.boxes == Shown::Yes && !box.wall.isEmpty())
-        addSides(wallInCase(box, box.wall));
     if (options.fields == Shown::Yes && !front.field.isEmpty())
         addSides(inCase(front, front.field));
+    if (!front.hasBox())
+        return boxes;
+    if (options.boxes == Shown::Yes && !box.wall.isEmpty())
+        addSides(wallInCase(box, box.wall));
     if (options.bottoms == Shown::Yes && !box.wall.isEmpty())
         addSides(wallInCase(box, {box.wall.left, box.bottomUnderside, box.wall.right,
                                   greatest(box.bottomUnderside, box.bottomTop)}));

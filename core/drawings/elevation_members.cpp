@@ -92,10 +92,6 @@ private:
     std::vector<std::uint32_t> m_fronts;
 };
 
-bool isUpright(MemberKind kind) {
-    return kind == MemberKind::Stile || kind == MemberKind::OuterStile;
-}
-
 bool isOnOutline(const Edge& edge, const CaseRect& outline) {
     return edge.at == edgeOf(outline, edge.side).at;
 }
@@ -123,7 +119,8 @@ void drawMembers(Sketch& sketch, const Plan& plan) {
     sketch.expect(2 * plan.members.size() + 1);
     std::vector<Span> seen;
     for (std::size_t i = 0; i < plan.members.size(); ++i)
-        drawEnds(sketch, plan, plan.members[i], fronts.of(i), seen);
+        if (isBuilt(plan.members[i].kind))
+            drawEnds(sketch, plan, plan.members[i], fronts.of(i), seen);
     sketch.rectangle(Layer::CaseOutline, toMm(plan.outline), {{}, {}, "case outline"});
 }
 

@@ -37,10 +37,6 @@ std::uint64_t seedOf(std::int32_t id) {
     return static_cast<std::uint64_t>(id) * 0x9e3779b97f4a7c15U;
 }
 
-bool isUpright(MemberKind kind) {
-    return kind == MemberKind::Stile || kind == MemberKind::OuterStile;
-}
-
 /// A thin line along a closed outline, or a part of one.
 void drawEdge(Sketch& sketch, std::vector<PointMm> points, const Tone& tone, const Part& part) {
     sketch.stroke(std::move(points), tone, sketch.forPaper(0.18), part);

@@ -62,15 +62,7 @@ void offerLines(Nearest& nearest, const Plan& plan, const MemberPlan& dragged, D
 } // namespace
 
 DragAxis dragAxis(const MemberPlan& member) {
-    switch (member.kind) {
-    case MemberKind::OuterStile:
-    case MemberKind::Stile:
-        return DragAxis::LeftRight;
-    case MemberKind::OuterRail:
-    case MemberKind::Rail:
-        break;
-    }
-    return DragAxis::UpDown;
+    return isUpright(member.kind) ? DragAxis::LeftRight : DragAxis::UpDown;
 }
 
 Beside openingsBeside(const Plan& plan, MemberId id) {

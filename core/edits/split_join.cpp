@@ -82,7 +82,10 @@ Split inParts(Project& project, const Opening& opening, Direction direction, int
         Opening next;
         split.members.push_back({MemberId{project.nextId++}, memberWidth});
         next.id = OpeningId{project.nextId++};
+        next.use = opening.use;
+        next.hinge = opening.hinge;
         next.choices = opening.choices;
+        next.board = opening.board;
         split.children.push_back({Share{}, regionOf(std::move(next))});
     }
     split.remainderChild = split.children.size() - 1;

@@ -164,7 +164,7 @@ Result<Project> setCounterbore(const Typing& t) {
 Result<Project> setSpacer(const Typing& t) {
     const Spacer& spacer = t.plan.spacers[t.quantity.item];
     const MemberPlan& member = t.plan.members[spacer.member];
-    const bool between = member.kind == MemberKind::Rail || member.kind == MemberKind::OuterRail;
+    const bool between = !isUpright(member.kind);
     const FrontPlan& lower = t.plan.fronts[spacer.lower];
     const FrontPlan& upper = t.plan.fronts[spacer.upper];
     const auto first = setFrontFit(t.project, {lower.opening}, between ? Side::Top : Side::Right,

@@ -12,7 +12,8 @@ void judgeOne(const Judged& judged) {
     judgeFront(judged);
     judgeSeason(judged);
     judgeMixedFits(judged);
-    judgeBox(judged);
+    if (judged.front.hasBox())
+        judgeBox(judged);
     if (hasWall(judged.front)) {
         judgeScrewLength(judged);
         judgeHolding(judged);

@@ -75,4 +75,10 @@ std::string label(const Project&, const FrontPlan& front) {
     return bankLetters(front.bank) + std::to_string(front.place + 1);
 }
 
+std::string label(const SpacePlan& space) {
+    if (space.name && !space.name->empty())
+        return *space.name;
+    return bankLetters(space.bank) + std::to_string(space.place + 1);
+}
+
 } // namespace frontwright

@@ -32,7 +32,8 @@ const Profile& chosenProfile(const Project& project, const FrontPlan& front) {
 }
 
 const BoxSpec& chosenBox(const Project& project, const FrontPlan& front) {
-    return chosen(project, front, &FrontChoices::box, &FrontDefaults::box);
+    const FrontChoices* choices = front.boxChoices;
+    return choices != nullptr && choices->box ? *choices->box : project.fronts.box;
 }
 
 const MountingSpec& chosenMounting(const Project& project, const FrontPlan& front) {

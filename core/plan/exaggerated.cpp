@@ -1,5 +1,7 @@
 #include "core/plan/exaggerated.h"
 
+#include "core/plan/facing.h"
+
 #include <algorithm>
 
 namespace frontwright {
@@ -15,10 +17,7 @@ struct Need {
 /// One end of an opening's stretch: from the middle of the member to the front's edge.
 double edgeRoom(const Plan& plan, const FrontPlan& front, Side side, double times) {
     const MemberPlan& member = plan.members[front.neighbours[side].member];
-    const bool isOuter =
-        member.kind == MemberKind::OuterRail || member.kind == MemberKind::OuterStile;
-    const Length width = isLeftOrRight(side) ? member.rect.width() : member.rect.height();
-    const double wood = width.inMillimetres() * (isOuter ? 1 : 0.5);
+    const double wood = widthOf(member).inMillimetres() * (isOuter(member.kind) ? 1 : 0.5);
     const double overlay = front.overlay[side].inMillimetres();
     return front.fit[side] == Fit::Inset ? wood - times * overlay : times * (wood - overlay);
 }
@@ -36,20 +35,36 @@ public:
     FrontPlaces take() { return std::move(m_places); }
 
 private:
-    [[nodiscard]] std::size_t indexOf(const Opening& opening) const {
-        return static_cast<std::size_t>(m_plan.frontOf(opening.id) - m_plan.fronts.data());
+    [[nodiscard]] std::size_t indexOf(const FrontPlan& front) const {
+        return static_cast<std::size_t>(&front - m_plan.fronts.data());
+    }
+
+    /// An open space keeps its size, up to the middles of the members beside it.
+    [[nodiscard]] Need needOf(const SpacePlan& space, bool isAcross) const {
+        const auto wood = [&](Side side) {
+            const MemberPlan& member = m_plan.members[space.bounds[side]];
+            return widthOf(member).inMillimetres() * (isOuter(member.kind) ? 1 : 0.5);
+        };
+        const double size = (isAcross ? space.rect.width() : space.rect.height()).inMillimetres();
+        return {size + wood(isAcross ? Side::Left : Side::Bottom) +
+                    wood(isAcross ? Side::Right : Side::Top),
+                size};
+    }
+
+    [[nodiscard]] Need needOf(const FrontPlan& front, bool isAcross) const {
+        const double size = (isAcross ? front.rect.width() : front.rect.height()).inMillimetres();
+        return {size + edgeRoom(m_plan, front, isAcross ? Side::Left : Side::Bottom, m_times) +
+                    edgeRoom(m_plan, front, isAcross ? Side::Right : Side::Top, m_times),
+                size};
     }
 
     /// Along x for columns, along y for rows.
     [[nodiscard]] Need needOf(const Region& region, Direction along) const {
         if (const auto* opening = std::get_if<Opening>(&region.content)) {
-            const FrontPlan& front = m_plan.fronts[indexOf(*opening)];
             const bool isAcross = along == Direction::Columns;
-            const double size =
-                (isAcross ? front.rect.width() : front.rect.height()).inMillimetres();
-            return {size + edgeRoom(m_plan, front, isAcross ? Side::Left : Side::Bottom, m_times) +
-                        edgeRoom(m_plan, front, isAcross ? Side::Right : Side::Top, m_times),
-                    size};
+            const FrontPlan* front = m_plan.frontOf(opening->id);
+            return front ? needOf(*front, isAcross)
+                         : needOf(*m_plan.spaceOf(opening->id), isAcross);
         }
         const auto& split = std::get<Split>(region.content);
         Need whole;
@@ -65,7 +80,7 @@ private:
 
     void place(const Region& region, const BoxMm& room) {
         if (const auto* opening = std::get_if<Opening>(&region.content))
-            return placeFront(indexOf(*opening), room);
+            return placeFront(m_plan.frontOf(opening->id), room);
         const auto& split = std::get<Split>(region.content);
         const int axis = split.direction == Direction::Columns ? 0 : 1;
         const Need whole = needOf(region, split.direction);
@@ -83,11 +98,14 @@ private:
         }
     }
 
-    void placeFront(std::size_t index, const BoxMm& room) {
-        const FrontPlan& front = m_plan.fronts[index];
-        const auto edge = [&](Side side) { return edgeRoom(m_plan, front, side, m_times); };
-        m_places.fronts[index] = {room.min() + PointMm(edge(Side::Left), edge(Side::Bottom)),
-                                  room.max() - PointMm(edge(Side::Right), edge(Side::Top))};
+    /// null: an open space
+    void placeFront(const FrontPlan* front, const BoxMm& room) {
+        if (!front)
+            return;
+        const auto edge = [&](Side side) { return edgeRoom(m_plan, *front, side, m_times); };
+        m_places.fronts[indexOf(*front)] = {
+            room.min() + PointMm(edge(Side::Left), edge(Side::Bottom)),
+            room.max() - PointMm(edge(Side::Right), edge(Side::Top))};
     }
 
     const Plan& m_plan;

@@ -6,13 +6,6 @@
 
 namespace frontwright {
 
-/// A stile's length runs upright, a rail's across.
-constexpr bool isUpright(MemberKind kind) {
-    return kind == MemberKind::OuterStile || kind == MemberKind::Stile;
-}
-constexpr bool isOuter(MemberKind kind) {
-    return kind == MemberKind::OuterStile || kind == MemberKind::OuterRail;
-}
 /// Across its length.
 inline Length widthOf(const MemberPlan& member) {
     return isUpright(member.kind) ? member.rect.width() : member.rect.height();

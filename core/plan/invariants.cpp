@@ -19,17 +19,25 @@ std::string nameOf(const MemberPlan& member) {
     return "member " + std::to_string(member.id.number);
 }
 
+std::string nameOf(const SpacePlan& space) {
+    return "opening " + std::to_string(space.opening.number);
+}
+
 /// Rectangles that lie in the outline, do not overlap and have its area between them tile it.
 std::string brokenTiling(const Plan& plan) {
     std::vector<CaseRect> parts;
-    parts.reserve(plan.members.size() + plan.fronts.size());
+    parts.reserve(plan.members.size() + plan.fronts.size() + plan.spaces.size());
     for (const MemberPlan& member : plan.members)
         parts.push_back(member.rect);
     for (const FrontPlan& front : plan.fronts)
         parts.push_back(front.openingRect);
+    for (const SpacePlan& space : plan.spaces)
+        parts.push_back(space.rect);
     const auto name = [&](std::size_t i) {
-        return i < plan.members.size() ? nameOf(plan.members[i])
-                                       : nameOf(plan.fronts[i - plan.members.size()]);
+        const std::size_t fronts = plan.members.size(), spaces = fronts + plan.fronts.size();
+        return i < fronts   ? nameOf(plan.members[i])
+               : i < spaces ? nameOf(plan.fronts[i - fronts])
+                            : nameOf(plan.spaces[i - spaces]);
     };
     Area sum = 0;
     for (std::size_t i = 0; i < parts.size(); ++i) {
@@ -43,19 +51,15 @@ std::string brokenTiling(const Plan& plan) {
     return sum == areaOf(plan.outline) ? "" : "openings and members leave a part of the case over";
 }
 
-std::string brokenFront(const FrontPlan& front) {
-    const CaseRect& rect = front.rect;
-    const CaseRect& opening = front.openingRect;
-    const PerSide<Length> overlay{opening.left - rect.left, rect.right - opening.right,
-                                  opening.bottom - rect.bottom, rect.top - opening.top};
-    if (overlay != front.overlay)
-        return nameOf(front) + ": front, opening and overlays do not sum";
+std::string brokenBox(const Plan& plan, const FrontPlan& front) {
+    const CaseRect& behind = front.face ? plan.faces[*front.face].rect : front.openingRect;
     const BoxPlan& box = front.box;
-    if (box.width + 2 * box.sideClearance != opening.width() ||
-        box.height + box.clearanceBelow + box.clearanceAbove != opening.height())
+    if (box.width + 2 * box.sideClearance != behind.width() ||
+        box.height + box.clearanceBelow + box.clearanceAbove != behind.height())
         return nameOf(front) + ": box, opening and clearances do not sum";
-    const FrontPoint byRule{box.sideClearance + front.overlay.left,
-                            box.clearanceBelow + front.overlay.bottom};
+    const CasePoint apart = behind.lowerLeft() - front.openingRect.lowerLeft();
+    const FrontPoint byRule{box.sideClearance + front.overlay.left + apart.x,
+                            box.clearanceBelow + front.overlay.bottom + apart.y};
     if (toFront(box, WallPoint{}) != byRule)
         return nameOf(front) + ": the box's frame is not tied to the front's";
     const WallPoint corner{box.width, box.height};
@@ -63,6 +67,16 @@ std::string brokenFront(const FrontPlan& front) {
         mirroredAcross(box, mirroredAcross(box, corner)) != corner)
         return nameOf(front) + ": front and box frames do not invert each other";
     return "";
+}
+
+std::string brokenFront(const Plan& plan, const FrontPlan& front) {
+    const CaseRect& rect = front.rect;
+    const CaseRect& opening = front.openingRect;
+    const PerSide<Length> overlay{opening.left - rect.left, rect.right - opening.right,
+                                  opening.bottom - rect.bottom, rect.top - opening.top};
+    if (overlay != front.overlay)
+        return nameOf(front) + ": front, opening and overlays do not sum";
+    return front.hasBox() ? brokenBox(plan, front) : "";
 }
 
 std::string brokenSpacer(const Plan& plan, const Spacer& spacer) {
@@ -98,7 +112,8 @@ std::string firstBroken(const Items& items, Check check) {
 std::string brokenInvariant(const Plan& plan) {
     std::string broken = brokenTiling(plan);
     if (broken.empty())
-        broken = firstBroken(plan.fronts, brokenFront);
+        broken = firstBroken(plan.fronts,
+                             [&](const FrontPlan& front) { return brokenFront(plan, front); });
     if (broken.empty())
         broken = firstBroken(plan.spacers,
                              [&](const Spacer& spacer) { return brokenSpacer(plan, spacer); });

@@ -18,10 +18,35 @@ Error at(const Project& project, const FrontPlan& front, Error error) {
     return error;
 }
 
+/// The openings without a front, with the places that they have among all.
+std::vector<SpacePlan> spacesIn(const Layout& layout, const std::vector<BankPlace>& banks) {
+    std::vector<SpacePlan> spaces;
+    for (std::size_t i = 0; i < layout.openings.size(); ++i) {
+        const PlacedOpening& from = layout.openings[i];
+        if (!hasFront(from.opening->use))
+            spaces.push_back({from.id, from.opening->use, banks[i].bank, banks[i].place, from.rect,
+                              from.bounds, &from.opening->name});
+    }
+    return spaces;
+}
+
+/// The same for the fronts, in the order of the layout without the spaces.
+std::vector<BankPlace> banksOfFronts(const Layout& layout, std::vector<BankPlace> banks) {
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < banks.size(); ++i)
+        if (hasFront(layout.openings[i].opening->use))
+            banks[kept++] = banks[i];
+    banks.resize(kept);
+    return banks;
+}
+
 /// Tells the front how it lies, before its box and holes.
 void place(FrontPlan& front, const Arrangement& all, std::size_t i, BankPlace bank) {
     const PlacedOpening& from = all.layout.openings[i];
     front.opening = from.id;
+    front.use = from.opening->use;
+    front.hinge = from.opening->hinge;
+    front.face = from.face;
     front.bank = bank.bank;
     front.place = bank.place;
     front.openingRect = from.rect;
@@ -30,18 +55,21 @@ void place(FrontPlan& front, const Arrangement& all, std::size_t i, BankPlace ba
     front.fit = all.fits[i];
     front.neighbours = all.neighbours[i];
     front.choices = &from.opening->choices;
+    const std::size_t first = from.face ? all.layout.faces[*from.face].first : i;
+    front.boxChoices = &all.layout.openings[first].opening->choices;
     front.name = &from.opening->name;
 }
 
 std::optional<Error> addFronts(Plan& plan, const Project& project, const Catalogue& catalogue,
-                               const Arrangement& all) {
-    const auto banks = banksOf(all.layout);
+                               const Arrangement& all, const std::vector<BankPlace>& banks) {
     Outfitter outfitter(project, catalogue, plan.season);
     plan.fronts.reserve(banks.size());
     for (std::size_t i = 0; i < banks.size(); ++i) {
         FrontPlan& front = plan.fronts.emplace_back();
         place(front, all, i, banks[i]);
-        if (auto error = outfitter.outfit(front))
+        const CaseRect& behind =
+            front.face ? all.layout.faces[*front.face].rect : front.openingRect;
+        if (auto error = outfitter.outfit(front, behind))
             return at(project, front, std::move(*error));
     }
     return std::nullopt;
@@ -61,7 +89,8 @@ CaseLoad loadOf(const Plan& plan, const Case& casework) {
     const Length deep = depthOfMembers(casework);
     Volume frame;
     for (const MemberPlan& member : plan.members)
-        frame += Volume::of(member.rect.width(), member.rect.height(), deep);
+        if (isBuilt(member.kind))
+            frame += Volume::of(member.rect.width(), member.rect.height(), deep);
     load.empty += massOf(frame, *plan.wood->gravity);
     return load;
 }
@@ -74,12 +103,22 @@ void addSurroundings(Plan& plan, const Case& casework) {
                   plan.outline.right + out.right, plan.outline.top + out.top};
 }
 
+std::int32_t numberOf(const FrontPlan& front) {
+    return front.opening.number;
+}
+std::int32_t numberOf(const SpacePlan& space) {
+    return space.opening.number;
+}
+std::int32_t numberOf(const MemberPlan& member) {
+    return member.id.number;
+}
+
 /// Indices, ascending by id. Most trees are numbered in reading order.
-template<class Placed>
-std::vector<std::uint32_t> byId(const std::vector<Placed>& items) {
+template<class Item>
+std::vector<std::uint32_t> byId(const std::vector<Item>& items) {
     std::vector<std::pair<std::int32_t, std::uint32_t>> order(items.size());
     for (std::uint32_t i = 0; i < items.size(); ++i)
-        order[i] = {items[i].id.number, i};
+        order[i] = {numberOf(items[i]), i};
     if (!std::is_sorted(order.begin(), order.end()))
         std::sort(order.begin(), order.end());
     std::vector<std::uint32_t> indices(items.size());
@@ -96,31 +135,37 @@ Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
         return Error{{},
                      phrase("no species \"%1\" in the catalogue", species),
                      text("choose one that is there")};
-    const auto layout = layOut(project.casework);
-    if (!layout.ok())
-        return layout.error();
-    Arrangement all = arrange(layout.value(), project.fronts.fit);
-    Plan plan;
-    plan.construction = project.casework.construction;
-    plan.outline = CaseRect::atOrigin(project.casework.width, project.casework.height);
+    auto whole = layOut(project.casework);
+    if (!whole.ok())
+        return whole.error();
     const auto moisture = moistureOf(project);
     if (!moisture.ok())
         return moisture.error();
+    Plan plan;
+    plan.construction = project.casework.construction;
     plan.season = moisture.value();
-    if (auto error = addFronts(plan, project, catalogue, all))
+    plan.systemHoles = panelHoles(project.casework, whole.value());
+    plan.outline = CaseRect::atOrigin(project.casework.width, project.casework.height);
+    auto banks = banksOf(whole.value());
+    plan.spaces = spacesIn(whole.value(), banks);
+    banks = banksOfFronts(whole.value(), std::move(banks));
+    const Layout layout = withFrontsOnly(std::move(whole).value());
+    Arrangement all = arrange(layout, project.fronts.fit);
+    if (auto error = addFronts(plan, project, catalogue, all, banks))
         return *error;
     if (plan.season)
         addSeasonGaps(plan, project, all);
+    plan.faces = layout.faces;
     plan.members = std::move(all.members);
     plan.wood = catalogue.speciesOf(species);
     plan.load = loadOf(plan, project.casework);
     plan.spacers = std::move(all.spacers);
     plan.stops = std::move(all.stops);
     addSurroundings(plan, project.casework);
-    plan.systemHoles = panelHoles(project.casework, layout.value());
     plan.collisions = collisionsAmong(all.rects);
-    plan.frontsById = byId(layout.value().openings);
-    plan.membersById = byId(layout.value().members);
+    plan.frontsById = byId(plan.fronts);
+    plan.spacesById = byId(plan.spaces);
+    plan.membersById = byId(plan.members);
     return plan;
 }
 

@@ -9,10 +9,6 @@ constexpr PerSide<Text> ofFrame{text("Left stile"), text("Right stile"), text("B
 constexpr PerSide<Text> ofPanels{text("Left side panel"), text("Right side panel"),
                                  text("Bottom panel"), text("Top panel")};
 
-bool isUpright(MemberKind kind) {
-    return kind == MemberKind::Stile || kind == MemberKind::OuterStile;
-}
-
 } // namespace
 
 Text nameOfOuter(Construction construction, Side side) {

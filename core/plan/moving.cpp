@@ -124,14 +124,14 @@ void addSeasonGaps(Plan& plan, const Project& project, Arrangement& all) {
 
 Plan movedPlan(const Project& project, const Plan& plan, double moisture, double times) {
     Plan changed = plan;
-    const auto layout = layOut(project.casework);
-    if (!plan.season || !layout.ok())
+    auto whole = layOut(project.casework);
+    if (!plan.season || !whole.ok())
         return changed;
+    const Layout layout = withFrontsOnly(std::move(whole).value());
     const auto overlays = movedOverlays(project, plan.fronts, [&](const FrontSeason& season) {
         return times * changeAt(season, *plan.season, moisture);
     });
-    Arrangement fits{
-        layout.value(), facingOpenings(layout.value()), plan.members, {}, {}, {}, {}, {}, {}};
+    Arrangement fits{layout, facingOpenings(layout), plan.members, {}, {}, {}, {}, {}, {}};
     for (const FrontPlan& front : plan.fronts)
         fits.fits.push_back(front.fit);
     Arrangement all = rearranged(fits, overlays);

@@ -31,10 +31,19 @@ bool areOfOneSize(const CaseRect& a, const CaseRect& b) {
     return a.width() == b.width() && a.height() == b.height();
 }
 
+/// The whole block, edge profile left on; none where the wood is not known.
+std::optional<Mass> weightOf(const FrontPlan& front, const Species* wood) {
+    if (wood == nullptr || !wood->gravity)
+        return std::nullopt;
+    return massOf(Volume::of(front.rect.width(), front.rect.height(), front.thickness),
+                  *wood->gravity);
+}
+
 /// Whether all that is worked out is the same for both, but for where the box lies in the case.
 /// Fits follow from what they decide; overlays do not, where a gap is shared with a neighbour.
 bool areAlike(const FrontPlan& a, const FrontPlan& b) {
-    return areOfOneSize(a.openingRect, b.openingRect) && a.overlay == b.overlay &&
+    return a.use == b.use && a.hinge == b.hinge && !a.face && !b.face &&
+           areOfOneSize(a.openingRect, b.openingRect) && a.overlay == b.overlay &&
            *a.choices == *b.choices;
 }
 
@@ -51,12 +60,12 @@ Outfitter::Outfitter(const Project& project, const Catalogue& catalogue,
       m_handle(handleOf(project.fronts.hardware)),
       m_rowGrid(project.style.unit == Unit::Inch ? Length::inches(0, 8) : Length::millimetres(1)) {}
 
-std::optional<Error> Outfitter::outfit(FrontPlan& front) {
+std::optional<Error> Outfitter::outfit(FrontPlan& front, const CaseRect& behind) {
     if (const FrontPlan* alike = alikeTo(front)) {
         takeOver(front, *alike);
         return std::nullopt;
     }
-    if (auto error = workOut(front))
+    if (auto error = workOut(front, behind))
         return error;
     remember(front);
     return std::nullopt;
@@ -90,7 +99,7 @@ void Outfitter::remember(const FrontPlan& front) {
     m_distinct.push_front(&front);
 }
 
-std::optional<Error> Outfitter::workOut(FrontPlan& front) {
+std::optional<Error> Outfitter::workOut(FrontPlan& front, const CaseRect& behind) {
     if (const auto& stock = front.choices->stock;
         stock && !stock->species.empty() && !m_catalogue.speciesOf(stock->species))
         return notInCatalogue(phrase("no species \"%1\" in the catalogue", stock->species));
@@ -98,19 +107,36 @@ std::optional<Error> Outfitter::workOut(FrontPlan& front) {
         front.choices->stock ? m_catalogue.speciesOf(front.choices->stock->species) : m_wood;
     front.thickness = chosenThickness(m_project, front);
     front.profile = &chosenProfile(m_project, front);
-    if (auto error = buildBox(front))
+    front.field =
+        field(*front.profile, FrontRect::atOrigin(front.rect.width(), front.rect.height()));
+    if (auto error = front.hasBox() ? fitOut(front, behind) : fitOutWithoutBox(front))
         return error;
-    const FrontRect outline = FrontRect::atOrigin(front.rect.width(), front.rect.height());
-    front.field = field(*front.profile, outline);
-    const FrontStock stock{outline, front.field, front.thickness, front.profile,
-                           front.box.wallThickness};
+    weigh(front, behind);
+    letMove(front);
+    return std::nullopt;
+}
+
+/// Nothing is screwed to it, and nothing is bored.
+std::optional<Error> Outfitter::fitOutWithoutBox(FrontPlan& front) const {
+    front.mounting.screw = m_catalogue.woodScrew(chosenMounting(m_project, front).screw);
+    if (!front.mounting.screw)
+        return notInCatalogue(phrase("no wood screw \"%1\" in the catalogue",
+                                     chosenMounting(m_project, front).screw));
+    front.holding = HoldingPlan{};
+    return std::nullopt;
+}
+
+/// Box, handles and screws.
+std::optional<Error> Outfitter::fitOut(FrontPlan& front, const CaseRect& behind) {
+    if (auto error = buildBox(front, behind))
+        return error;
+    const FrontStock stock{FrontRect::atOrigin(front.rect.width(), front.rect.height()),
+                           front.field, front.thickness, front.profile, front.box.wallThickness};
     if (auto error = placeHardware(front, stock))
         return error;
     if (auto error = placeScrews(front, stock))
         return error;
     workOutHolding(front, stock);
-    weigh(front);
-    letMove(front);
     return std::nullopt;
 }
 
@@ -119,12 +145,12 @@ Outfitter::Handle Outfitter::handleOf(const HardwareSpec& spec) const {
     return {form, form ? m_catalogue.bolt(form->bolt) : nullptr};
 }
 
-std::optional<Error> Outfitter::buildBox(FrontPlan& front) const {
+std::optional<Error> Outfitter::buildBox(FrontPlan& front, const CaseRect& behind) const {
     const BoxSpec& spec = chosenBox(m_project, front);
-    const RunnerKind* runner = front.choices->box ? m_catalogue.runner(spec.runner) : m_runner;
+    const RunnerKind* runner = front.boxChoices->box ? m_catalogue.runner(spec.runner) : m_runner;
     if (!runner && !(spec.runner.empty() && givesAllClearances(spec)))
         return notInCatalogue(phrase("no runner kind \"%1\" in the catalogue", spec.runner));
-    front.box = planBox(spec, runner, front.openingRect, front.rect, setbackOf(front));
+    front.box = planBox(spec, runner, behind, front.rect, setbackOf(front));
     return std::nullopt;
 }
 
@@ -159,11 +185,14 @@ void Outfitter::workOutHolding(FrontPlan& front, const FrontStock& stock) const 
                                  m_project.style.unit, chosenStock(m_project, front).grain});
 }
 
-void Outfitter::weigh(FrontPlan& front) const {
+void Outfitter::weigh(FrontPlan& front, const CaseRect& behind) const {
     const BoxSpec& spec = chosenBox(m_project, front);
-    const RunnerKind* runner = front.choices->box ? m_catalogue.runner(spec.runner) : m_runner;
-    front.load = drawerLoad(
-        {spec, front.box, front.openingRect, front.rect, front.thickness, front.wood, runner});
+    const RunnerKind* runner = front.boxChoices->box ? m_catalogue.runner(spec.runner) : m_runner;
+    if (!front.hasBox())
+        front.load.front = weightOf(front, front.wood);
+    else
+        front.load =
+            drawerLoad({spec, front.box, behind, front.rect, front.thickness, front.wood, runner});
 }
 
 void Outfitter::letMove(FrontPlan& front) const {

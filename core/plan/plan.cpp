@@ -20,6 +20,10 @@ const FrontPlan* Plan::frontOf(OpeningId id) const {
     return found(fronts, frontsById, id, [](const FrontPlan& front) { return front.opening; });
 }
 
+const SpacePlan* Plan::spaceOf(OpeningId id) const {
+    return found(spaces, spacesById, id, [](const SpacePlan& space) { return space.opening; });
+}
+
 const MemberPlan* Plan::memberOf(MemberId id) const {
     return found(members, membersById, id, [](const MemberPlan& member) { return member.id; });
 }

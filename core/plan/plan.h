@@ -44,9 +44,13 @@ struct Neighbour {
     Length gap;
 };
 
-/// A front, its box and its holes. Everything derived for one opening.
+/// A front, its box and its holes. Everything derived for one opening that has a front.
 struct FrontPlan {
     OpeningId opening;
+    OpeningUse use = OpeningUse::Drawer;
+    HingeSide hinge = HingeSide::Left; ///< of a door
+    /// Index into Plan::faces, where its opening is a part of a divided face.
+    std::optional<std::uint32_t> face;
     std::uint32_t bank = 0;  ///< 0 = A; banks are numbered left to right, then top to bottom
     std::uint32_t place = 0; ///< 0 = the bank's top front
     CaseRect openingRect;
@@ -57,9 +61,10 @@ struct FrontPlan {
     Length thickness;
     const Profile* profile = nullptr; ///< the front's own or the case's; into the Project
     FrontRect field;
+    /// Of a drawer; the same box for all fronts of a divided face, each with its own wallOnFront.
     BoxPlan box;
-    MountingPlan mounting;
-    Shared<HardwarePlan> hardware; ///< none where no handle is chosen
+    MountingPlan mounting;         ///< of a drawer; else without holes
+    Shared<HardwarePlan> hardware; ///< none where no handle is chosen, and on doors
     Rare<FrontSeason> season;      ///< where there is air
     Shared<HoldingPlan> holding;   ///< makePlan sets it always
     DrawerLoad load;
@@ -67,8 +72,23 @@ struct FrontPlan {
     const FrontChoices* choices = nullptr;
     const Species* wood =
         nullptr; ///< the front's own or the case's; into the Catalogue, may be null
+    /// The same for the box: of a divided face, its first front's.
+    const FrontChoices* boxChoices = nullptr;
     /// The opening's name, empty where the maker gave none; into the Project, set always.
     const std::string* name = nullptr;
+
+    [[nodiscard]] bool hasBox() const { return use == OpeningUse::Drawer; }
+};
+
+/// An opening over which no front lies: an open space, or where a board runs.
+struct SpacePlan {
+    OpeningId opening;
+    OpeningUse use = OpeningUse::OpenSpace;
+    std::uint32_t bank = 0;  ///< as of a front
+    std::uint32_t place = 0; ///< likewise
+    CaseRect rect;
+    PerSide<std::uint32_t> bounds;     ///< index into Plan::members of the member at each side
+    const std::string* name = nullptr; ///< into the Project, set always
 };
 
 /// Loose block that sets the gap between two fronts that face each other across a member. None
@@ -113,13 +133,16 @@ struct Plan {
     Construction construction = Construction::FaceFrame;
     CaseRect outline;
     std::vector<MemberPlan> members;   ///< the four outer ones first
-    std::vector<FrontPlan> fronts;     ///< one per opening, in the layout's order
+    std::vector<FrontPlan> fronts;     ///< one per opening that has one, in the layout's order
+    std::vector<SpacePlan> spaces;     ///< one for each of the other openings, in that order
+    std::vector<DividedFace> faces;    ///< first and count are of `fronts`
     std::vector<Spacer> spacers;       ///< by member, then along it
     std::vector<Stop> stops;           ///< by front, then side
     std::vector<Collision> collisions; ///< by first, then second
     CaseLoad load;
     const Species* wood = nullptr; ///< the fronts'; into the Catalogue; null where none is named
     std::vector<std::uint32_t> frontsById;    ///< indices into fronts, ascending by opening
+    std::vector<std::uint32_t> spacesById;    ///< indices into spaces, ascending by opening
     std::vector<std::uint32_t> membersById;   ///< indices into members, ascending by id
     std::optional<SeasonMoisture> season;     ///< where there is air
     PerSide<std::optional<EdgeLimit>> limits; ///< of the fronts by what stands round the case
@@ -127,6 +150,7 @@ struct Plan {
     std::vector<PanelHoles> systemHoles;      ///< by member, then face
 
     [[nodiscard]] const FrontPlan* frontOf(OpeningId) const;  ///< nullptr where there is none
+    [[nodiscard]] const SpacePlan* spaceOf(OpeningId) const;  ///< nullptr where there is none
     [[nodiscard]] const MemberPlan* memberOf(MemberId) const; ///< nullptr where there is none
 };
 
@@ -146,6 +170,7 @@ Result<Plan> makePlan(const Project&, const Catalogue&);
 
 /// The maker's name of the opening, else bank letters and place: "A1", "B3", "AA12".
 std::string label(const Project&, const FrontPlan&);
+std::string label(const SpacePlan&);
 
 /// Checks what must hold for every plan: parts tile the case, spacers sum with overlays to their
 /// member, front and box frames invert each other. Empty = all well; else what is broken.

@@ -27,13 +27,6 @@ private:
     std::array<RevealRange, allRevealKinds.size()> m_ranges;
 };
 
-bool isUpright(MemberKind kind) {
-    return kind == MemberKind::Stile || kind == MemberKind::OuterStile;
-}
-bool isOuter(MemberKind kind) {
-    return kind == MemberKind::OuterStile || kind == MemberKind::OuterRail;
-}
-
 } // namespace
 
 std::vector<RevealRange> revealRanges(const Plan& plan) {

@@ -41,6 +41,8 @@ void addRows(FrontSeason& season, const FrontPlan& front, Grain grain, Unit unit
     const std::vector<Length> rows = rowsOf(mounting, isUpright);
     const Length size = isUpright ? front.rect.height() : front.rect.width();
     season.held = size.half();
+    if (front.use == OpeningUse::Door && !isUpright) // by its hinges
+        season.held = front.hinge == HingeSide::Left ? Length{} : size;
     if (rows.empty())
         return;
     const WallPoint origin = toWall(front.box, FrontPoint{});

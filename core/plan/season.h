@@ -28,7 +28,7 @@ struct SeasonRow {
 };
 
 /// How one front moves. It is held by the screws of one row, and moves away from that on both
-/// sides. The box wall is taken not to move.
+/// sides; a door by its hinges, or in height in its middle. The box wall is taken not to move.
 struct FrontSeason {
     bool isKnown = false;   ///< the wood's figures are; else it is taken not to move
     double coefficient = 0; ///< across the grain, per 1 % of moisture

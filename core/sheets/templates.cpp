@@ -27,7 +27,7 @@ Alike inReadingOrder(const Plan& plan) {
 }
 
 /// A part without a size has no template; that there is no room for it is a finding.
-bool hasFront(const FrontPlan& front) {
+bool isCut(const FrontPlan& front) {
     return front.rect.width() > Length{} && front.rect.height() > Length{};
 }
 bool hasWall(const FrontPlan& front) {
@@ -56,7 +56,7 @@ std::vector<Alike> grouped(const Plan& plan, const Alike& order,
 }
 
 std::vector<Alike> banksOf(const Plan& plan, const Alike& order) {
-    return grouped(plan, order, hasFront,
+    return grouped(plan, order, isCut,
                    [](const FrontPlan& a, const FrontPlan& b) { return a.bank == b.bank; });
 }
 
@@ -117,7 +117,7 @@ std::vector<Template> templates(const Project& project, const Plan& plan, Length
     const Alike order = inReadingOrder(plan);
     const std::vector<Alike> banks = banksOf(plan, order);
     std::vector<Template> result;
-    for (const Alike& alike : grouped(plan, order, hasFront, haveSameFront))
+    for (const Alike& alike : grouped(plan, order, isCut, haveSameFront))
         result.push_back(frontTemplate(source, alike));
     for (const Alike& alike : grouped(plan, order, hasWall, haveSameWall))
         result.push_back(wallTemplate(source, alike));

@@ -29,10 +29,6 @@ std::uint32_t indexOf(const FrontPlan& front, const Plan& plan) {
     return static_cast<std::uint32_t>(&front - plan.fronts.data());
 }
 
-bool isUpright(MemberKind kind) {
-    return kind == MemberKind::Stile || kind == MemberKind::OuterStile;
-}
-
 QString besideFront(Construction construction, bool upright) {
     if (upright)
         return tr("Divider right of %1");

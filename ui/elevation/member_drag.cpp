@@ -168,9 +168,12 @@ QString MemberDrag::name() const {
     case MemberKind::Stile:
         return tr("Move stile");
     case MemberKind::Rail:
+        return tr("Move rail");
+    case MemberKind::NoStile:
+    case MemberKind::NoRail:
         break;
     }
-    return tr("Move rail");
+    return tr("Move division of the face");
 }
 
 } // namespace frontwright

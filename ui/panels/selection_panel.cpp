@@ -22,19 +22,17 @@ PropertyForm* memberForm(Session& session) {
         const auto id = session.selection().member;
         return id ? session.plan().memberOf(*id) : nullptr;
     };
-    form->add(
-        PropertyForm::LengthRow{SelectionPanel::tr("Width"), SelectionPanel::tr("Set member width"),
-                                [selected](const Project&, EditTarget) -> std::optional<Length> {
-                                    const MemberPlan* member = selected();
-                                    if (!member)
-                                        return std::nullopt;
-                                    const bool upright = member->kind == MemberKind::Stile ||
-                                                         member->kind == MemberKind::OuterStile;
-                                    return upright ? member->rect.width() : member->rect.height();
-                                },
-                                [selected](const Project& p, EditTarget, WrittenLength v) {
-                                    return setMemberWidth(p, selected()->id, v);
-                                }});
+    form->add(PropertyForm::LengthRow{
+        SelectionPanel::tr("Width"), SelectionPanel::tr("Set member width"),
+        [selected](const Project&, EditTarget) -> std::optional<Length> {
+            const MemberPlan* member = selected();
+            if (!member)
+                return std::nullopt;
+            return isUpright(member->kind) ? member->rect.width() : member->rect.height();
+        },
+        [selected](const Project& p, EditTarget, WrittenLength v) {
+            return setMemberWidth(p, selected()->id, v);
+        }});
     return form;
 }
 

@@ -230,11 +230,14 @@ RegionPtr RandomProject::region(int depth) {
         opening.id = {m_nextId++};
         opening.name = text();
         opening.choices = choices(opening.unknowns);
+        opening.use = anyOf(OpeningUse::OpenSpace);
+        opening.hinge = anyOf(HingeSide::Right);
         addUnknowns(opening.unknowns);
         return std::make_shared<Region>(Region{opening});
     }
     Split split;
     split.direction = anyOf(Direction::Rows);
+    split.divides = anyOf(Divides::Face);
     const auto count = static_cast<std::size_t>(2 + upTo(2));
     for (std::size_t i = 0; i < count; ++i) {
         const SizeRule size = rule();

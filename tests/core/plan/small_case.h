@@ -23,8 +23,10 @@
 namespace frontwright::testing {
 
 inline RegionPtr opening(FrontChoices choices = {}, std::string name = {}) {
-    return std::make_shared<const Region>(
-        Region{Opening{{}, std::move(name), std::move(choices), {}}});
+    Opening made;
+    made.name = std::move(name);
+    made.choices = std::move(choices);
+    return std::make_shared<const Region>(Region{std::move(made)});
 }
 
 inline Child fixed(WrittenLength size, RegionPtr region) {
