@@ -135,6 +135,21 @@ void forDrills(const Search& search) {
     }
 }
 
+/// Washers are the maker's affair: a document knows none.
+void forScrewHead(const Search& search) {
+    MountingSpec spec = chosenMounting(search.project, search.front);
+    if (spec.clearanceHole) {
+        spec.clearanceHole.reset();
+        const Length drill = search.front.mounting.screw->clearanceHole;
+        search.propose({phrase("Drill all clearance holes of %1 %2, as its screws ask",
+                               search.name(), search.say(drill)),
+                        phrase("Drill all clearance holes of the whole case %1, as its screws ask",
+                               search.say(drill))},
+                       spec);
+    }
+    proposeThickerScrews(search, chosenMounting(search.project, search.front));
+}
+
 void forEngagement(const Search& search) {
     HardwareSpec spec = chosenHardware(search.project, search.front);
     const HardwarePlan& hardware = *search.front.hardware;

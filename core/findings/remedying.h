@@ -66,6 +66,7 @@ void forSeason(const Search&);
 void forHolding(const Search&);
 void forScrewDistance(const Search&);
 void forDrills(const Search&);
+void forScrewHead(const Search&);
 void forEngagement(const Search&);
 void forRunnerLoad(const Search&);
 void forRunner(const Search&);

@@ -57,9 +57,13 @@ std::optional<Derivation> derive(const Project& project, const Plan& plan, Quant
         return std::nullopt;
     const Length length = value->isLength() ? value->length() : Length{};
     Rule rule = valueFor(rules, quantity.kind)({project, plan, quantity, length, style});
-    const std::string result = shown(*value, style);
-    if (rule.ending == Ending::Result && rule.figures != result)
-        rule.figures = phrase("%1 = %2", std::move(rule.figures), result);
+    if (rule.ending == Ending::Result) {
+        const std::string result =
+            value->isLength() ? shownAsResult(length, style) : shown(*value, style);
+        const std::string alone = value->isLength() ? shownPrecisely(length, style) : result;
+        rule.figures = rule.figures == alone ? Phrase(result)
+                                             : phrase("%1 = %2", std::move(rule.figures), result);
+    }
     return Derivation{nameOf(quantity.kind),   *value,
                       std::move(rule.formula), std::move(rule.figures),
                       std::move(rule.source),  std::move(rule.inputs)};

@@ -33,7 +33,7 @@ Severity severityAtItsLimit(FindingCode code) {
         WallThinUnderHead, GapTight,           CounterboreTooDeep, GapsUneven,
         FrontOffCase,      GapTightens,        GapsGoUneven,       ClearanceSmall,
         HoldingWeak,       ScrewNearEdge,      ScrewsCrowded,      PilotHoleMissing,
-        PilotHoleWrong,    ClearanceHoleTight, RunnerOverloaded,   FitsMixed,
+        PilotHoleWrong,    ClearanceHoleTight, HeadBearsLittle, RunnerOverloaded,   FitsMixed,
         FittingScrewThin,  FittingScrewShort,  MortiseTooDeep,     HoleAtFitting,
         CentresMixed,
         FrontAtWall,       FrontAtNeighbour,   FrontAtTrim,        StepOffPitch};

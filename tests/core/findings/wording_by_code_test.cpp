@@ -164,6 +164,12 @@ const std::vector<Told> toldAtTheLimit{
      "The clearance hole of 9/64 in is smaller than the screw's shank of 5/32 in: the thread holds "
      "in the wall and does not draw the front up.",
      "clearance hole 9/64 in; at least 5/32 in"},
+    {FindingCode::HeadBearsLittle, "Front A1",
+     "The screws' heads of 5/16 in bear on only 1/64 in of wood round their clearance holes of "
+     "9/32 in, less than 1/32 in: put a washer under each, or use screws with a washer head.",
+     "bearing all round = (head − clearance hole) / 2 = (5/16 in − 9/32 in) / 2 = 1/64 in; at "
+     "least "
+     "1/32 in"},
     {FindingCode::RunnerOverloaded, "Front A1",
      "The drawer loads its runners with 81.6 lb, more than the 75.0 lb that they are rated for.",
      "load = front + box + contents = 1.7 lb + 4.9 lb + 75.0 lb = 81.6 lb; at most 75.0 lb"},
