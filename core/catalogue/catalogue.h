@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/amounts/amounts.h"
-#include "core/catalogue/runner.h"
 #include "core/catalogue/fitting_form.h"
+#include "core/catalogue/runner.h"
 #include "core/catalogue/specific_gravity.h"
 #include "core/geometry/frames.h"
 #include "core/results/source.h"

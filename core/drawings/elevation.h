@@ -19,7 +19,7 @@ struct ElevationOptions {
     Shown bottoms = Shown::No; ///< the bottom panel behind the front
     Shown fields = Shown::No;  ///< outline of the flat, full-thickness part
     Shown allowedRegion = Shown::No;
-    Shown systemHoles = Shown::No; ///< hidden in the panels
+    Shown systemHoles = Shown::No;       ///< hidden in the panels
     std::optional<OpeningId> emphasised; ///< its own dimensions are added
     /// A hole or handle whose distances are dimensioned instead of its front's size, with what
     /// they are measured from: box, bottom and, for a mounting hole, the allowed region. Case

@@ -73,15 +73,15 @@ enum class FindingCode : std::uint8_t {
     BoltHoleTight,      ///< smaller than the bolt
     EngagementThin,     ///< less thread in the handle than the bolt's diameter
     RunnerOverloaded,
-    RunnerTooLong,      ///< longer than the case or the box
-    NoRunnerFits,       ///< no stocked length is short enough
-    BoxOffRunner,       ///< the box's back is not where the runner's hooks are
-    BoxLowForRunner,    ///< the runner is higher than the box
-    BoxNarrowForRunner, ///< no room for the runners between the box's sides
-    BottomOnRunner,     ///< the bottom lies in the runner's or a notch's way
-    RunnerOutOfOpening, ///< reaches below the opening's edge
-    SideClearanceOff,   ///< not what the runner asks for
-    BoxSticks,          ///< over the season: the box swells past its clearance above
+    RunnerTooLong,       ///< longer than the case or the box
+    NoRunnerFits,        ///< no stocked length is short enough
+    BoxOffRunner,        ///< the box's back is not where the runner's hooks are
+    BoxLowForRunner,     ///< the runner is higher than the box
+    BoxNarrowForRunner,  ///< no room for the runners between the box's sides
+    BottomOnRunner,      ///< the bottom lies in the runner's or a notch's way
+    RunnerOutOfOpening,  ///< reaches below the opening's edge
+    SideClearanceOff,    ///< not what the runner asks for
+    BoxSticks,           ///< over the season: the box swells past its clearance above
     FitsMixed,           ///< inset at one side and on the frame at another
     FittingOffField,     ///< a fitting's plate reaches onto the profile
     FittingOffFront,     ///< a fitting, or what is cut for it, reaches past the front

@@ -65,10 +65,10 @@ struct FrontPlan {
     BoxPlan box;
     Shared<RunnerPlan> runner; ///< of a drawer; none where nothing but clearances is known of it
     std::optional<Length> boxSwelling; ///< most of the season; where box's wood and air are told
-    MountingPlan mounting;         ///< of a drawer; else without holes
-    Shared<HardwarePlan> hardware; ///< none where no handle is chosen, and on doors
+    MountingPlan mounting;             ///< of a drawer; else without holes
+    Shared<HardwarePlan> hardware;     ///< none where no handle is chosen, and on doors
     Shared<std::vector<FittingPlan>> fittings; ///< none where there are none
-    Rare<FrontSeason> season;      ///< where there is air
+    Rare<FrontSeason> season;                  ///< where there is air
     /// From the front's edge to what stands round the case; negative where it reaches into it. At
     /// the sides where something limits it.
     Rare<PerSide<std::optional<Length>>> toSurround;

@@ -4,8 +4,8 @@
 #include "ui/language/told.h"
 #include "ui/window/entry_columns.h"
 #include "ui/window/entry_table.h"
-#include "ui/window/runner_columns.h"
 #include "ui/window/fitting_columns.h"
+#include "ui/window/runner_columns.h"
 
 #include <QDialogButtonBox>
 #include <QTabWidget>

@@ -33,10 +33,10 @@ Severity severityAtItsLimit(FindingCode code) {
         WallThinUnderHead, GapTight,           CounterboreTooDeep, GapsUneven,
         FrontOffCase,      GapTightens,        GapsGoUneven,       ClearanceSmall,
         HoldingWeak,       ScrewNearEdge,      ScrewsCrowded,      PilotHoleMissing,
-        PilotHoleWrong,    ClearanceHoleTight, HeadBearsLittle, RunnerOverloaded,   FitsMixed,
-        FittingScrewThin,  FittingScrewShort,  MortiseTooDeep,     HoleAtFitting,
-        CentresMixed,
-        FrontAtWall,       FrontAtNeighbour,   FrontAtTrim,        StepOffPitch};
+        PilotHoleWrong,    ClearanceHoleTight, HeadBearsLittle,    RunnerOverloaded,
+        FitsMixed,         FittingScrewThin,   FittingScrewShort,  MortiseTooDeep,
+        HoleAtFitting,     CentresMixed,       FrontAtWall,        FrontAtNeighbour,
+        FrontAtTrim,       StepOffPitch};
     const std::set<FindingCode> toKnow{SlotForMovement, AnchorCase, MoistureBeyondRange,
                                        WoodUnknown};
     if (ruins.contains(code))

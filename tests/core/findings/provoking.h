@@ -442,7 +442,8 @@ inline std::vector<Provocation> allProvocations() {
     std::vector<Provocation> all;
     for (const auto& some :
          {screwProvocations(), holeProvocations(), handleProvocations(), frontProvocations(),
-          boxProvocations(), seasonProvocations(), holdingProvocations(), runnerProvocations(), fittingProvocations(), surroundProvocations()})
+          boxProvocations(), seasonProvocations(), holdingProvocations(), runnerProvocations(),
+          fittingProvocations(), surroundProvocations()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

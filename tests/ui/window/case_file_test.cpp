@@ -27,8 +27,8 @@ protected:
 };
 
 TEST_F(SavedCase, OpenedAgainHasTheSameBytes) {
-    for (const char* sample :
-         {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet", "binding-bench"}) {
+    for (const char* sample : {"glaze-chest", "plan-chest", "first-try", "linen-cupboard",
+                               "tool-cabinet", "binding-bench"}) {
         openSample(QString::fromLatin1(sample));
         ASSERT_FALSE(window.file().saveAs(path()));
         const std::string saved = bytes();
@@ -44,8 +44,8 @@ TEST_F(SavedCase, OpenedAgainHasTheSameBytes) {
 }
 
 TEST_F(SavedCase, SampleIsSavedAsItWasWritten) {
-    for (const char* sample :
-         {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet", "binding-bench"}) {
+    for (const char* sample : {"glaze-chest", "plan-chest", "first-try", "linen-cupboard",
+                               "tool-cabinet", "binding-bench"}) {
         openSample(QString::fromLatin1(sample));
         EXPECT_EQ(bytes(), onDisk(samplePath(QString::fromLatin1(sample)))) << sample;
     }
