@@ -51,6 +51,10 @@ const AirRange* Catalogue::airRange(std::string_view id) const {
     return find(airs, id);
 }
 
+const FittingForm* Catalogue::fittingForm(std::string_view id) const {
+    return find(fittings, id);
+}
+
 Catalogue merged(const Catalogue& base, const Catalogue& own) {
     Catalogue all = base;
     mergeInto(all.woodScrews, own.woodScrews);
@@ -59,6 +63,7 @@ Catalogue merged(const Catalogue& base, const Catalogue& own) {
     mergeInto(all.runners, own.runners);
     mergeInto(all.species, own.species);
     mergeInto(all.airs, own.airs);
+    mergeInto(all.fittings, own.fittings);
     return all;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/amounts/amounts.h"
+#include "core/catalogue/fitting_form.h"
 #include "core/catalogue/specific_gravity.h"
 #include "core/geometry/frames.h"
 #include "core/results/source.h"
@@ -44,16 +45,6 @@ struct Bolt {
     std::vector<Length> lengths; ///< stocked, ascending
     Source source;
     friend bool operator==(const Bolt&, const Bolt&) = default;
-};
-
-enum class FootprintShape : std::uint8_t { Round, Rectangle };
-
-/// The face of a handle that bears on the front: base, rose or backplate.
-struct Footprint {
-    FootprintShape shape = FootprintShape::Round;
-    Length width; ///< the diameter where round
-    Length height;
-    friend bool operator==(const Footprint&, const Footprint&) = default;
 };
 
 enum class HardwareKind : std::uint8_t { Knob, Pull, CupPull, RingPull };
@@ -129,6 +120,7 @@ struct Catalogue {
     std::vector<RunnerKind> runners;
     std::vector<Species> species;
     std::vector<AirRange> airs = {};
+    std::vector<FittingForm> fittings = {};
 
     /// nullptr where there is none of that id.
     [[nodiscard]] const WoodScrew* woodScrew(std::string_view id) const;
@@ -137,6 +129,7 @@ struct Catalogue {
     [[nodiscard]] const RunnerKind* runner(std::string_view id) const;
     [[nodiscard]] const Species* speciesOf(std::string_view id) const;
     [[nodiscard]] const AirRange* airRange(std::string_view id) const;
+    [[nodiscard]] const FittingForm* fittingForm(std::string_view id) const;
 
     friend bool operator==(const Catalogue&, const Catalogue&) = default;
 };

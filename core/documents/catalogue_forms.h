@@ -68,6 +68,50 @@ void members(auto& a, Is<HardwareForm> auto& s) {
     a.required("source", s.source);
 }
 
+/// By two of its corners.
+void members(auto& a, Is<FrontRect> auto& s) {
+    FrontPoint low = s.lowerLeft(), high{s.right, s.top};
+    a.required("lowerLeft", low);
+    a.required("upperRight", high);
+    if constexpr (!std::is_const_v<std::remove_reference_t<decltype(s)>>)
+        s = {low.x, low.y, high.x, high.y};
+    if (s.isEmpty())
+        a.refuse("upperRight", text("a corner right of and above the other"));
+}
+
+template<>
+inline constexpr bool isKnownByPlace<FittingBore> = true;
+void members(auto& a, Is<FittingBore> auto& s) {
+    a.required("at", s.at);
+    a.required("diameter", s.diameter);
+    a.optional("depth", s.depth);
+    a.always("from", s.from);
+}
+
+template<>
+inline constexpr bool isKnownByPlace<FittingMortise> = true;
+void members(auto& a, Is<FittingMortise> auto& s) {
+    a.required("from", s.from);
+    a.required("place", s.place);
+    a.required("depth", s.depth);
+}
+
+void members(auto& a, Is<FittingForm> auto& s) {
+    a.required("id", s.id);
+    a.required("name", s.name);
+    a.required("kind", s.kind);
+    a.always("bearsOn", s.bearsOn);
+    a.required("footprint", s.footprint);
+    a.required("projection", s.projection);
+    a.required("plate", s.plate);
+    a.required("screw", s.screw);
+    a.required("screws", s.screws);
+    a.defaulted("bores", s.bores, {});
+    a.defaulted("mortises", s.mortises, {});
+    a.optional("belowTop", s.belowTop);
+    a.required("source", s.source);
+}
+
 void members(auto& a, Is<RunnerKind> auto& s) {
     a.required("id", s.id);
     a.required("name", s.name);
@@ -147,6 +191,7 @@ void members(auto& a, Is<Catalogue> auto& s) {
     entries(a, "runners", s.runners);
     entries(a, "species", s.species);
     entries(a, "airs", s.airs);
+    entries(a, "fittings", s.fittings);
 }
 
 } // namespace frontwright::documents

@@ -63,6 +63,17 @@ void members(auto& a, Is<MountingSpec> auto& s) {
     a.optional("clearanceHole", s.clearanceHole);
 }
 
+template<>
+inline constexpr bool isKnownByPlace<FittingSpec> = true;
+void members(auto& a, Is<FittingSpec> auto& s) {
+    a.required("form", s.form);
+    a.always("across", s.across);
+    measure(a, "fromSide", s.fromSide, neededIf(s.across != FittingAcross::Middle));
+    a.always("upright", s.upright);
+    measure(a, "fromEdge", s.fromEdge, neededIf(s.upright != FittingUpright::Middle));
+    a.optional("screwLength", s.screwLength);
+}
+
 void members(auto& a, Is<HardwareSpec> auto& s) {
     constexpr Whole parts{2, 1000};
     constexpr Whole percent{1, 50};
@@ -78,6 +89,8 @@ void members(auto& a, Is<HardwareSpec> auto& s) {
     a.optional("counterboreDiameter", s.counterboreDiameter);
     a.optional("accessDiameter", s.accessDiameter);
     a.optional("placedAt", s.placedAt);
+    a.optional("threePast", s.threePast);
+    a.defaulted("fittings", s.fittings, {});
 }
 
 /// The case's decision, or the one that an opening makes where it makes one.

@@ -42,4 +42,8 @@ concept HasId = requires(const T& entry) {
     { entry.id } -> std::convertible_to<std::string_view>;
 };
 
+/// Objects of a list that are known by their place in it: "fittings/0/futureMember".
+template<class T>
+inline constexpr bool isKnownByPlace = false;
+
 } // namespace frontwright::documents

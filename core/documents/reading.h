@@ -181,7 +181,11 @@ void readValue(const Place& at, std::vector<T>& list) {
     const NodeIndex end = tree.next(at.node);
     for (NodeIndex i = tree.firstChild(at.node); i < end && !at.state.error; i = tree.next(i)) {
         const Place item{at.state, i, at.keep, at.level};
-        if constexpr (HasId<T>) {
+        if constexpr (isKnownByPlace<T>) {
+            const std::string place = std::to_string(list.size());
+            const Level level{at.level, place};
+            readValue(Place{at.state, i, at.keep, &level}, list.emplace_back());
+        } else if constexpr (HasId<T>) {
             const Level level{at.level, idOf(item)};
             readValue(Place{at.state, i, at.keep, &level}, list.emplace_back());
         } else {

@@ -68,6 +68,17 @@ template<>
 inline constexpr std::array<std::string_view, 4> wordsOf<HardwareKind>{"knob", "pull", "cup-pull",
                                                                        "ring-pull"};
 template<>
+inline constexpr std::array<std::string_view, 3> wordsOf<FrontFace>{"show", "back", "top-edge"};
+template<>
+inline constexpr std::array<std::string_view, 5> wordsOf<FittingKind>{
+    "cup-pull", "edge-pull", "ring-pull", "label-holder", "lock"};
+template<>
+inline constexpr std::array<std::string_view, 4> wordsOf<FittingAcross>{"middle", "from-left",
+                                                                        "from-right", "both-sides"};
+template<>
+inline constexpr std::array<std::string_view, 3> wordsOf<FittingUpright>{"middle", "from-top",
+                                                                         "from-bottom"};
+template<>
 inline constexpr std::array<std::string_view, 2> wordsOf<Direction>{"columns", "rows"};
 
 template<>

@@ -108,7 +108,11 @@ void writeValue(const Target& to, const std::vector<T>& list) {
     for (const T& item : list) {
         if (&item != &list.front())
             to.out += ',';
-        if constexpr (HasId<T>) {
+        if constexpr (isKnownByPlace<T>) {
+            const std::string place = std::to_string(&item - list.data());
+            const Level level{to.level, place};
+            writeValue(Target{to.out, to.state, to.kept, &level}, item);
+        } else if constexpr (HasId<T>) {
             const Level level{to.level, item.id};
             writeValue(Target{to.out, to.state, to.kept, &level}, item);
         } else {

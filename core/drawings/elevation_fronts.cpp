@@ -1,5 +1,6 @@
 #include "core/drawings/elevation_parts.h"
 
+#include "core/drawings/fitting_shapes.h"
 #include "core/drawings/handle_shapes.h"
 
 #include <algorithm>
@@ -149,14 +150,22 @@ void drawHoles(Sketch& sketch, const FrontPlan& front) {
                  partOf(front, "hole " + std::to_string(i + 1)));
     if (front.hardware)
         drawHardwareHoles(sketch, front, *front.hardware);
+    if (front.fittings)
+        for (std::size_t i = 0; i < front.fittings->size(); ++i)
+            drawFittingCuts(sketch, (*front.fittings)[i], toMm(front.rect.lowerLeft()),
+                            partOf(front, "cuts of fitting " + std::to_string(i + 1)));
 }
 
 std::vector<BoxMm> handleBoxes(const FrontPlan& front, const ElevationOptions& options) {
     std::vector<BoxMm> boxes;
+    const double spare = besideObstacle / options.paperScale;
+    if (front.fittings)
+        for (const FittingPlan& fitting : *front.fittings)
+            if (const BoxMm box = boxOf(fitting, toMm(front.rect.lowerLeft())); !box.isEmpty())
+                boxes.push_back(grown(box, spare));
     if (!front.hardware)
         return boxes;
     const HardwarePlan& hardware = *front.hardware;
-    const double spare = besideObstacle / options.paperScale;
     for (const HandlePlan& handle : hardware.handles) {
         const BoxMm box = inCase(front, handle.footprint);
         boxes.push_back(grown(box, spare));
@@ -248,6 +257,10 @@ Drawing frontElevation(const Project& project, const Plan& plan, std::uint32_t i
             drawHandle(sketch, *front.hardware->form,
                        inCase(front, front.hardware->handles[i].centre),
                        partOf(front, "handle " + std::to_string(i + 1)));
+    if (front.fittings)
+        for (std::size_t i = 0; i < front.fittings->size(); ++i)
+            drawFitting(sketch, (*front.fittings)[i], toMm(front.rect.lowerLeft()),
+                        partOf(front, "fitting " + std::to_string(i + 1)));
     drawLabel(sketch, {project, plan, options}, front);
     return std::move(sketch).unmeasured();
 }

@@ -117,10 +117,18 @@ void drawFace(Sketch& sketch, const RenderingSubject& subject, std::uint32_t ind
 /// Handles keep their size; their places keep the proportion in which they divide the front.
 void drawHandles(Sketch& sketch, const RenderingSubject& subject, std::uint32_t index) {
     const FrontPlan& front = subject.plan.fronts[index];
-    if (!front.hardware)
-        return;
     const BoxMm& box = subject.places.fronts[index];
     const PointMm planned = toMm(front.rect).sizes();
+    if (front.fittings)
+        for (std::size_t i = 0; i < front.fittings->size(); ++i) {
+            const FittingPlan& fitting = (*front.fittings)[i];
+            drawFittingTones(
+                sketch, fitting,
+                box.min() + toMm(fitting.centre).cwiseQuotient(planned).cwiseProduct(box.sizes()),
+                {front.opening, {}, "fitting " + std::to_string(i + 1)});
+        }
+    if (!front.hardware)
+        return;
     for (std::size_t i = 0; i < front.hardware->handles.size(); ++i) {
         const PointMm at = toMm(front.hardware->handles[i].centre);
         drawHandleTones(sketch, *front.hardware->form,

@@ -1,3 +1,4 @@
+#include "core/drawings/fitting_shapes.h"
 #include "core/drawings/handle_shapes.h"
 #include "core/drawings/rendering_parts.h"
 
@@ -17,6 +18,7 @@ constexpr Tone middle{154, 148, 144, 255};
 constexpr Tone bright{232, 227, 222, 255};
 constexpr Tone rim{44, 41, 37, 255};
 constexpr Tone shadow{26, 18, 10, 255};
+constexpr Tone card{243, 238, 224, 255}; // paper in a label holder
 
 Outline ring(const CircleMark& circle, double paperScale) {
     const double onPaper = circle.radius * paperScale;
@@ -161,6 +163,21 @@ void drawRing(Metal& metal, const std::vector<Outline>& shapes) {
     metal.dome(shapes.back(), 0.9);
 }
 
+/// The closed shapes of the fitting's drawing, the outermost first.
+std::vector<Outline> shapesOf(const FittingPlan& fitting, const PointMm& origin,
+                              double paperScale) {
+    Sketch sketch(paperScale);
+    drawFitting(sketch, fitting, origin, {});
+    std::vector<Outline> shapes;
+    for (const Mark& mark : sketch.marks()) {
+        if (const auto* circle = std::get_if<CircleMark>(&mark.shape))
+            shapes.push_back(ring(*circle, paperScale));
+        else if (const auto* path = std::get_if<PathMark>(&mark.shape))
+            shapes.push_back(path->points);
+    }
+    return shapes;
+}
+
 } // namespace
 
 void drawShadow(Sketch& sketch, const std::vector<PointMm>& outline, double reach, double strength,
@@ -194,6 +211,27 @@ void drawHandleTones(Sketch& sketch, const HardwareForm& form, const PointMm& ce
     case HardwareKind::RingPull:
         return drawRing(metal, shapes);
     }
+}
+
+void drawFittingTones(Sketch& sketch, const FittingPlan& fitting, const PointMm& centre,
+                      const Part& part) {
+    if (const auto handle = likeHandle(*fitting.form))
+        return drawHandleTones(sketch, *handle, centre, part);
+    const std::vector<Outline> shapes =
+        shapesOf(fitting, centre - toMm(fitting.centre), sketch.paperScale());
+    if (shapes.empty())
+        return;
+    Metal metal(sketch, part);
+    if (fitting.form->kind == FittingKind::Lock)
+        return metal.hollow(shapes.front(), 0.9);
+    drawShadow(sketch, shapes.front(), shadowPerMm * fitting.form->projection.inMillimetres(), 0.5,
+               {part.opening, part.member, part.name + " shadow"});
+    metal.plate(shapes.front());
+    if (fitting.form->kind == FittingKind::LabelHolder && shapes.size() > 1)
+        sketch.wash(shapes[1], card, part);
+    else if (fitting.form->kind == FittingKind::EdgePull && shapes.size() > 1 &&
+             fitting.form->bearsOn == FrontFace::Show)
+        metal.hollow(shapes[1], 0.55);
 }
 
 } // namespace frontwright

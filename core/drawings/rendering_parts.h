@@ -28,6 +28,10 @@ void drawProfileBands(Sketch&, const BoxMm& front, const Profile&, const Tone& w
 /// A handle in satin metal, with the shadow it throws on the front.
 void drawHandleTones(Sketch&, const HardwareForm&, const PointMm& centre, const Part&);
 
+/// A fitting in satin metal, its centre at `centre`; a lock as its key-hole, a label holder with
+/// its card.
+void drawFittingTones(Sketch&, const FittingPlan&, const PointMm& centre, const Part&);
+
 /// A shadow that thins towards its border: `outline` moved by `reach` to the lower right.
 void drawShadow(Sketch&, const std::vector<PointMm>& outline, double reach, double strength,
                 const Part&);

@@ -55,12 +55,32 @@ Phrase titleOf(const SectionSubject& subject) {
                              : phrase("%1, section through screw %2", front, screw);
 }
 
+/// Each kind of fitting once.
+void addFittingLines(DrawingNote& note, const SectionSubject& subject) {
+    const FittingForm* last = nullptr;
+    for (const FittingPlan& fitting : *subject.front.fittings) {
+        if (fitting.form == last)
+            continue;
+        last = fitting.form;
+        const Phrase name = nameFromData(fitting.form->name);
+        if (fitting.screw == nullptr)
+            note.lines.push_back(name);
+        else if (!fitting.screwLength)
+            note.lines.push_back(phrase("%1: no stocked length of its screws fits", name));
+        else
+            note.lines.push_back(phrase("%1: %2 × %3", name, nameFromData(fitting.screw->name),
+                                        shown(*fitting.screwLength, subject.options.style)));
+    }
+}
+
 DrawingNote noteOf(const SectionSubject& subject) {
     DrawingNote note{titleOf(subject), {}};
     if (subject.hole() != nullptr)
         note.lines.push_back(screwLine(subject));
     if (subject.front.hardware)
         note.lines.push_back(boltLine(subject, *subject.front.hardware));
+    if (subject.front.fittings)
+        addFittingLines(note, subject);
     return note;
 }
 
@@ -110,7 +130,12 @@ Length SectionSubject::cutAt() const {
 }
 
 double SectionSubject::handleProjection() const {
-    return front.hardware ? front.hardware->form->projection.inMillimetres() : 0;
+    Length most = front.hardware ? front.hardware->form->projection : Length{};
+    if (front.fittings)
+        for (const FittingPlan& fitting : *front.fittings)
+            if (fitting.form->bearsOn != FrontFace::Back)
+                most = greatest(most, fitting.form->projection);
+    return most.inMillimetres();
 }
 
 Drawing frontSection(const Project& project, const Plan& plan, std::uint32_t front,

@@ -254,6 +254,8 @@ FastenerShapes fastenerShapes(const SectionSubject& subject) {
         if (const auto reach = screwReach(subject, hole))
             shapes.bodies.push_back(screwBody(axis, *reach, *subject.front.mounting.screw));
     }
+    for (Points& outline : fittingVoids(subject))
+        shapes.voids.push_back(std::move(outline));
     if (!subject.front.hardware)
         return shapes;
     const HardwarePlan& hardware = *subject.front.hardware;
@@ -270,6 +272,7 @@ FastenerShapes fastenerShapes(const SectionSubject& subject) {
 void drawFasteners(Sketch& sketch, const SectionSubject& subject) {
     for (const std::uint32_t i : holesInSection(subject))
         drawScrew(sketch, subject, i);
+    drawFittingsInSection(sketch, subject);
     if (!subject.front.hardware)
         return;
     const HardwarePlan& hardware = *subject.front.hardware;

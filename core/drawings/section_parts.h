@@ -94,6 +94,11 @@ BoxMm bottomBox(const SectionSubject&);
 /// Screws, bolts, their holes and centre lines, and the handle.
 void drawFasteners(Sketch&, const SectionSubject&);
 
+/// What is let in and bored for fittings, as it leaves hatches free.
+std::vector<std::vector<PointMm>> fittingVoids(const SectionSubject&);
+/// Fittings held by screws: their bodies, screws, holes and mortises.
+void drawFittingsInSection(Sketch&, const SectionSubject&);
+
 /// Front, wall, bottom, members above and below, with hatches that leave the fasteners free.
 void drawWood(Sketch&, const SectionSubject&, const FastenerShapes&);
 

@@ -24,7 +24,8 @@ Result<Project> repeatBank(const Project&, OpeningId, int count, WrittenLength m
 
 // Left and right exchanged; done twice, all is as it was. Ids travel along. Profiles that lie on
 // some sides only are turned; so are holes and handles placed by hand on one front, by its own
-// width. What is placed by hand for the whole case, or in a preset, stays.
+// width, and fittings placed from one side. What is placed by hand for the whole case, or in a
+// preset, stays.
 //
 // Error: a geometric run of columns whose ratio has no reciprocal in whole millionths.
 
@@ -32,5 +33,12 @@ Result<Project> repeatBank(const Project&, OpeningId, int count, WrittenLength m
 Result<Project> mirrorCase(const Project&, const Plan&);
 /// The smallest part with columns in it that holds all the openings.
 Result<Project> mirrorRegion(const Project&, const Plan&, std::span<const OpeningId>);
+
+/// One side of a symmetrical part like the other: of the smallest part with columns that holds all
+/// the openings, the columns of their half are mirrored onto the other half, with members, rules
+/// and choices, without names. A middle column stays as it is. Ids of what is replaced are new.
+/// Where openings of both halves are named, the left half is the pattern. Error: there are no
+/// columns, or no room.
+Result<Project> mirrorOnto(const Project&, const Plan&, std::span<const OpeningId>);
 
 } // namespace frontwright

@@ -105,8 +105,18 @@ std::optional<Error> impossible(const HardwareSpec& hardware) {
             {{text("the length of the bolt"), hardware.boltLength},
              {text("the counterbore's diameter"), hardware.counterboreDiameter},
              {text("the access hole's diameter"), hardware.accessDiameter},
-             {text("the width past which a front carries two handles"), hardware.twoPast}}))
+             {text("the width past which a front carries two handles"), hardware.twoPast},
+             {text("the width past which a front carries three handles"), hardware.threePast}}))
         return error;
+    for (const FittingSpec& fitting : hardware.fittings) {
+        if (auto error =
+                firstNegative({{text("a fitting's distance from the side"), fitting.fromSide},
+                               {text("a fitting's distance from the edge"), fitting.fromEdge}}))
+            return error;
+        if (auto error =
+                firstNotPositive({{text("the length of a fitting's screws"), fitting.screwLength}}))
+            return error;
+    }
     if (auto error = firstNegative({{text("the distance from the top"), hardware.distance},
                                     {text("the depth of the counterbore"), hardware.counterbore}}))
         return error;

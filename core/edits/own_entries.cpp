@@ -82,6 +82,25 @@ std::optional<Error> impossibleEntry(const Species& wood) {
     return std::nullopt;
 }
 
+std::optional<Error> impossibleEntry(const FittingForm& form) {
+    if (form.screw.empty() != form.screws.empty())
+        return Error{{},
+                     text("a fitting's screws need both a kind and places"),
+                     text("leave both empty where no screws hold it")};
+    for (const FittingBore& bore : form.bores)
+        if (auto error = firstNotPositive({{text("the bore's diameter"), bore.diameter}}))
+            return error;
+    for (const FittingMortise& mortise : form.mortises)
+        if (auto error = firstNotPositive({{text("the mortise's width"), mortise.place.width()},
+                                           {text("the mortise's height"), mortise.place.height()},
+                                           {text("the mortise's depth"), mortise.depth}}))
+            return error;
+    if (auto error = negative(text("the plate's thickness"), form.plate))
+        return error;
+    return firstNotPositive({{text("the plate's width"), form.footprint.width},
+                             {text("the plate's height"), form.footprint.height}});
+}
+
 template<class Entry>
 Result<Project> keep(const Project& project, const Entry& entry,
                      std::vector<Entry> Catalogue::*list) {
@@ -134,6 +153,9 @@ Result<Project> keepOwn(const Project& project, const RunnerKind& runner) {
 Result<Project> keepOwn(const Project& project, const Species& wood) {
     return keep(project, wood, &Catalogue::species);
 }
+Result<Project> keepOwn(const Project& project, const FittingForm& form) {
+    return keep(project, form, &Catalogue::fittings);
+}
 
 Result<Project> removeOwn(const Project& project, EntryKind kind, std::string_view id) {
     switch (kind) {
@@ -145,6 +167,8 @@ Result<Project> removeOwn(const Project& project, EntryKind kind, std::string_vi
         return drop(project, id, &Catalogue::hardware);
     case EntryKind::Runner:
         return drop(project, id, &Catalogue::runners);
+    case EntryKind::Fitting:
+        return drop(project, id, &Catalogue::fittings);
     case EntryKind::Species:
         break;
     }

@@ -16,8 +16,9 @@ Result<Project> keepOwn(const Project&, const Bolt&);
 Result<Project> keepOwn(const Project&, const HardwareForm&);
 Result<Project> keepOwn(const Project&, const RunnerKind&);
 Result<Project> keepOwn(const Project&, const Species&);
+Result<Project> keepOwn(const Project&, const FittingForm&);
 
-enum class EntryKind : std::uint8_t { WoodScrew, Bolt, Hardware, Runner, Species };
+enum class EntryKind : std::uint8_t { WoodScrew, Bolt, Hardware, Runner, Species, Fitting };
 
 /// Error: there is no own entry of that id. Whether something still names it is seen when the case
 /// is planned.

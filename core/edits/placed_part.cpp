@@ -48,7 +48,7 @@ std::int64_t percentOf(Length part, Length whole) {
     return (200 * part.nanometres() + whole.nanometres()) / (2 * whole.nanometres());
 }
 
-/// Both handles keep alike; the one that is held decides.
+/// The handles keep alike; the one that is held decides. A third stays in the middle.
 Result<PlacedMove> moveOneOfTwo(const Project& project, const FrontPlan& front, std::uint32_t index,
                                 CasePoint by) {
     HardwareSpec spec = chosenHardware(project, front);
@@ -58,7 +58,9 @@ Result<PlacedMove> moveOneOfTwo(const Project& project, const FrontPlan& front, 
         spec.placing = Placing::FromTop;
         spec.distance = front.rect.height() - (centre.y + by.y);
     }
-    if (!by.x.isZero()) {
+    if (!by.x.isZero() && index + 1 < front.hardware->handles.size() && index > 0) {
+        because = text("a third handle stands in the middle of the width");
+    } else if (!by.x.isZero()) {
         const Length x = centre.x + by.x;
         const Length fromSide = index == 0 ? x : front.rect.width() - x;
         spec.twoAtPercent =

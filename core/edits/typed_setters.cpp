@@ -157,6 +157,43 @@ Result<Project> setBoltLength(const Typing& t) {
     return changeHardware(t, [&](HardwareSpec& spec) { spec.boltLength = t.value; });
 }
 
+namespace {
+
+template<class Change>
+Result<Project> changeFitting(const Typing& t, Change change) {
+    const FittingPlan& plan = t.front().fittings->at(t.quantity.index);
+    return changeHardware(t,
+                          [&](HardwareSpec& spec) { change(spec.fittings.at(plan.spec), plan); });
+}
+
+} // namespace
+
+Result<Project> setFittingX(const Typing& t) {
+    return changeFitting(t, [&](FittingSpec& spec, const FittingPlan& plan) {
+        const Length width = t.front().rect.width();
+        const bool isRight =
+            spec.across == FittingAcross::FromRight ||
+            (spec.across == FittingAcross::BothSides && plan.centre.x > width.half());
+        if (spec.across == FittingAcross::Middle)
+            spec.across = FittingAcross::FromLeft;
+        spec.fromSide = isRight ? WrittenLength(width - t.value) : t.value;
+    });
+}
+Result<Project> setFittingY(const Typing& t) {
+    if (t.front().fittings->at(t.quantity.index).form->belowTop)
+        return t.follows(text("the lock's own height below the top edge"));
+    return changeFitting(t, [&](FittingSpec& spec, const FittingPlan&) {
+        const bool isFromTop = spec.upright == FittingUpright::FromTop;
+        if (!isFromTop)
+            spec.upright = FittingUpright::FromBottom;
+        spec.fromEdge = isFromTop ? WrittenLength(t.front().rect.height() - t.value) : t.value;
+    });
+}
+Result<Project> setFittingScrewLength(const Typing& t) {
+    return changeFitting(
+        t, [&](FittingSpec& spec, const FittingPlan&) { spec.screwLength = t.value; });
+}
+
 Result<Project> setCounterbore(const Typing& t) {
     return changeHardware(t, [&](HardwareSpec& spec) { spec.counterbore = t.value; });
 }

@@ -67,4 +67,17 @@ std::vector<WallDisc> discsRoundHardware(const MountingSpec& spec, const WoodScr
     return discs;
 }
 
+void keepClearOfFittings(WallRegion& region, const WoodScrew& screw, const Limits& limits,
+                         const MountingPlace& place) {
+    if (!place.fittings)
+        return;
+    const Length round = screw.shankDiameter.half() + limits.holeToHole;
+    for (const FittingCut& cut : cutsOf(*place.fittings))
+        if (cut.shape == FootprintShape::Round)
+            region.withoutDiscs.push_back(
+                {toWall(place.box, cut.around.centre()), cut.around.width().half() + round});
+        else
+            region.withoutRects.push_back(toWall(place.box, cut.around).inset(-round));
+}
+
 } // namespace frontwright

@@ -39,4 +39,8 @@ MountingBounds boundsOf(const MountingSpec&, const WoodScrew&, const Limits&, co
 std::vector<WallDisc> discsRoundHardware(const MountingSpec&, const WoodScrew&, const Limits&,
                                          const MountingPlace&);
 
+/// Takes out of the region what fittings cut out of the front, the screw's own radius and the wood
+/// that must stay between holes round it. Discs follow those of the handle's holes.
+void keepClearOfFittings(WallRegion&, const WoodScrew&, const Limits&, const MountingPlace&);
+
 } // namespace frontwright

@@ -65,9 +65,18 @@ void chooseLength(MountingPlan& plan, const MountingSpec& spec, const Limits& li
     }
 }
 
-bool nearHardware(const WallRegion& allowed, WallPoint p) {
-    return std::any_of(allowed.withoutDiscs.begin(), allowed.withoutDiscs.end(),
+/// The discs round the handle's holes come first.
+bool nearHardware(const WallRegion& allowed, const MountingPlace& place, WallPoint p) {
+    const auto discs = place.hardware ? static_cast<std::ptrdiff_t>(place.hardware->holes.size())
+                                      : std::ptrdiff_t{0};
+    return std::any_of(allowed.withoutDiscs.begin(), allowed.withoutDiscs.begin() + discs,
                        [p](const WallDisc& disc) { return isWithin(p, disc.centre, disc.radius); });
+}
+
+/// Whatever else is taken out of the region.
+bool nearFitting(const WallRegion& allowed, WallPoint p) {
+    const WallRegion all{WallRect{p.x, p.y, p.x, p.y}, allowed.withoutRects, allowed.withoutDiscs};
+    return !all.contains(p);
 }
 
 } // namespace
@@ -86,6 +95,7 @@ MountingPlan planMounting(const MountingSpec& spec, const WoodScrew& screw, cons
         spec.pilotHole ? spec.pilotHole->length : place.pilotHole.value_or(screw.pilotHole);
     plan.allowed.outer = bounds.common();
     plan.allowed.withoutDiscs = discsRoundHardware(spec, screw, limits, place);
+    keepClearOfFittings(plan.allowed, screw, limits, place);
     placeHoles(plan, spec, limits, place);
     chooseLength(plan, spec, limits, place.front.thickness);
     return plan;
@@ -108,9 +118,11 @@ Obstacle obstacleAt(const MountingSpec& spec, const MountingPlan& plan, const Li
         return Obstacle::Bottom;
     if (bounds.thick.isEmpty() || !bounds.thick.contains(p))
         return Obstacle::ThinRim;
-    if (nearHardware(plan.allowed, p))
+    if (nearHardware(plan.allowed, place, p))
         return place.hardware->chosen == MountingWay::FrontAccessHole ? Obstacle::AccessHole
                                                                       : Obstacle::HardwareHole;
+    if (nearFitting(plan.allowed, p))
+        return Obstacle::Fitting;
     if (p.y < bounds.forTool)
         return Obstacle::RecessTool;
     if (p.y < bounds.forMargin)

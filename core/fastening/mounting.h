@@ -7,6 +7,7 @@
 #include "core/fronts/profile.h"
 #include "core/geometry/region.h"
 #include "core/hardware/bolts.h"
+#include "core/hardware/fittings.h"
 #include "core/limits/limits.h"
 #include "core/results/result.h"
 
@@ -35,6 +36,7 @@ enum class Obstacle : std::uint8_t {
     TopEdge,      ///< too near the wall's upper edge
     HardwareHole, ///< too near a bolt's hole or its counterbore
     AccessHole,   ///< too near an access hole
+    Fitting,      ///< too near what a fitting takes out of the front
     ThinRim,      ///< the front is too thin there, or is not there at all
     Runner        ///< a part of the runner is in the way (no runner kind tells of one yet)
 };
@@ -69,6 +71,8 @@ struct MountingPlace {
     Length rowGrid;
     /// What the wood asks for; none: the catalogue's for the screw, which is for hardwood.
     std::optional<Length> pilotHole = std::nullopt;
+    /// Held by screws from the front's faces; null where there are none.
+    const std::vector<FittingPlan>* fittings = nullptr;
 };
 
 /// Holes of FourCorners and Six: as near to the allowed region's edges as its grid lets them, alike

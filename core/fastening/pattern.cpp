@@ -76,13 +76,6 @@ Places columnsOf(const MountingSpec& spec, const PatternPlace& place) {
     return columns;
 }
 
-const WallDisc* discAt(const WallRegion& allowed, WallPoint p) {
-    for (const WallDisc& disc : allowed.withoutDiscs)
-        if (isWithin(p, disc.centre, disc.radius))
-            return &disc;
-    return nullptr;
-}
-
 /// Half of the stretch that a disc takes from the row at height y.
 Length halfChord(const WallDisc& disc, Length y) {
     const double radius = disc.radius.inMillimetres();
@@ -90,12 +83,24 @@ Length halfChord(const WallDisc& disc, Length y) {
     return Length::nearestToMillimetres(std::sqrt(std::max(0.0, radius * radius - dy * dy)));
 }
 
-/// Next place on the grid, counted from the edge behind, that lies beyond the disc.
-Length beyond(const WallDisc& disc, Length y, Towards towards, const PatternPlace& place) {
-    const Length half = halfChord(disc, y);
+/// The stretch that what lies at the point takes from its row; none where the place is free.
+std::optional<Span> takenAt(const WallRegion& allowed, WallPoint p) {
+    for (const WallDisc& disc : allowed.withoutDiscs)
+        if (isWithin(p, disc.centre, disc.radius)) {
+            const Length half = halfChord(disc, p.y);
+            return Span{disc.centre.x - half, disc.centre.x + half};
+        }
+    for (const WallRect& rect : allowed.withoutRects)
+        if (rect.left < p.x && p.x < rect.right && rect.bottom < p.y && p.y < rect.top)
+            return rect.across();
+    return std::nullopt;
+}
+
+/// Next place on the grid, counted from the edge behind, that lies beyond the stretch.
+Length beyond(Span taken, Towards towards, const PatternPlace& place) {
     if (towards == Towards::Right)
-        return upToGrid(disc.centre.x + half, place.grid);
-    return place.width - upToGrid(place.width - (disc.centre.x - half), place.grid);
+        return upToGrid(taken.high, place.grid);
+    return place.width - upToGrid(place.width - taken.low, place.grid);
 }
 
 /// First free place from `start` on, not past `end`; nullopt where there is none.
@@ -103,8 +108,8 @@ std::optional<Length> freePlace(WallPoint start, Length end, Towards towards,
                                 const PatternPlace& place) {
     WallPoint p = start;
     const Length step = towards == Towards::Right ? place.grid : -place.grid;
-    while (const WallDisc* disc = discAt(place.allowed, p)) {
-        const Length next = beyond(*disc, p.y, towards, place);
+    while (const auto taken = takenAt(place.allowed, p)) {
+        const Length next = beyond(*taken, towards, place);
         p.x = next == p.x ? p.x + step : next; // a border decided by the last nanometre
         if (towards == Towards::Right ? p.x > end : p.x < end)
             return std::nullopt;

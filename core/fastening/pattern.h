@@ -15,8 +15,8 @@ struct PatternPlace {
 
 /// Points of the spec's pattern: lower row first, left to right; ByHand as placed. Typed distances
 /// are kept, computed ones are as small as the allowed region lets them be, rounded up to the grid
-/// and the same on both sides. Only computed columns move out of the way of discs, towards the
-/// middle; one that finds no free place stays where it was, to be judged.
+/// and the same on both sides. Only computed columns move out of the way of what is taken out of
+/// the region, towards the middle; one that finds no free place stays where it was, to be judged.
 std::vector<WallPoint> placePattern(const MountingSpec&, const PatternPlace&);
 
 } // namespace frontwright

@@ -89,6 +89,14 @@ constexpr auto causes = std::to_array<ForKinds<FindingCode, Cause>>({
     {EngagementThin, EngagementThin, {just(BoltEngagement), InputPlace::Hardware}},
     {RunnerOverloaded, RunnerOverloaded, {just(RunnerLoad), InputPlace::Runner}},
     {FitsMixed, FitsMixed, {just(BoxSetback), InputPlace::Fit}},
+    {FittingOffField, FittingOffFront, {just(FittingY), InputPlace::Hardware}},
+    {FittingScrewThrough, FittingScrewThin, {just(FittingTipCover), InputPlace::Hardware}},
+    {FittingScrewShort, FittingScrewShort, {just(FittingPenetration), InputPlace::Hardware}},
+    {NoFittingScrewFits, NoFittingScrewFits, {just(FrontThickness), InputPlace::Hardware}},
+    {MortiseTooDeep, MortiseTooDeep, {just(MortiseWood), InputPlace::Hardware}},
+    {FittingsCollide, FittingsCollide, {just(FittingX), InputPlace::Hardware}},
+    {HoleAtFitting, HoleAtFitting, {just(HoleY), InputPlace::Mounting}},
+    {CentresMixed, CentresMixed, {just(HandleCentres), InputPlace::Hardware}},
 });
 static_assert(holdsEachOnce(causes, lastFindingCode));
 
@@ -104,6 +112,8 @@ std::uint32_t indexOf(QuantityKind kind, const Whereabouts& where, const FrontPl
         return where.mountingHole.value_or(0);
     case CountedBy::HandleHole:
         return where.handleHole.value_or(0);
+    case CountedBy::Fitting:
+        return where.fitting.value_or(0);
     case CountedBy::ScrewRow:
         return front.season ? rowOfLargestHole(*front.season) : 0;
     case CountedBy::Way:

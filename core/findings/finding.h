@@ -68,10 +68,20 @@ enum class FindingCode : std::uint8_t {
     BoltHoleTight,      ///< smaller than the bolt
     EngagementThin,     ///< less thread in the handle than the bolt's diameter
     RunnerOverloaded,
-    FitsMixed ///< inset at one side and on the frame at another
+    FitsMixed,           ///< inset at one side and on the frame at another
+    FittingOffField,     ///< a fitting's plate reaches onto the profile
+    FittingOffFront,     ///< a fitting, or what is cut for it, reaches past the front
+    FittingScrewThrough, ///< tip cover <= 0
+    FittingScrewThin,    ///< tip cover below the least
+    FittingScrewShort,   ///< penetration below the least
+    NoFittingScrewFits,  ///< no stocked length in the window
+    MortiseTooDeep,      ///< too little wood left, or none
+    FittingsCollide,     ///< with another fitting, the handle or what is bored for it
+    HoleAtFitting,       ///< a mounting screw meets or crowds what a fitting takes out of the front
+    CentresMixed         ///< holes spaced by inch and by metric patterns that look alike
 };
 
-inline constexpr FindingCode lastFindingCode = FindingCode::FitsMixed;
+inline constexpr FindingCode lastFindingCode = FindingCode::CentresMixed;
 
 /// Where a finding is, for the eye to be led there.
 struct Whereabouts {
@@ -80,7 +90,9 @@ struct Whereabouts {
     std::optional<std::uint32_t> mountingHole; ///< index into MountingPlan::holes
     std::optional<std::uint32_t> handleHole;   ///< index into HardwarePlan::holes
     std::optional<Side> side;
-    std::optional<OpeningId> other; ///< the second front of a collision
+    std::optional<OpeningId> other;                           ///< the second front of a collision
+    std::optional<std::uint32_t> fitting = std::nullopt;      ///< index into FrontPlan::fittings
+    std::optional<std::uint32_t> otherFitting = std::nullopt; ///< likewise, of a collision
     friend bool operator==(const Whereabouts&, const Whereabouts&) = default;
 };
 

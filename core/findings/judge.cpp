@@ -21,6 +21,8 @@ void judgeOne(const Judged& judged) {
         if (hasBottomInWall(judged.front))
             judgeScrewHoles(judged);
     }
+    if (judged.front.fittings)
+        judgeFittings(judged);
     if (judged.front.hardware) {
         judgeBolt(judged);
         judgeBoltHolding(judged);
@@ -35,6 +37,7 @@ std::vector<BetweenFronts> betweenFronts(const Project& project, const Plan& pla
     judgeCollisions(plan, found);
     judgeGaps(project, plan, found);
     judgeSeasonGaps(project, plan, found);
+    judgeCentres(plan, found);
     std::sort(found.begin(), found.end(), [](const BetweenFronts& a, const BetweenFronts& b) {
         if (a.front != b.front)
             return a.front < b.front;

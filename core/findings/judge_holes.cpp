@@ -17,7 +17,9 @@ MountingPlace placeOf(const FrontPlan& front) {
              front.thickness, front.profile, front.box.wallThickness},
             front.hardware ? &*front.hardware : nullptr,
             nullptr,
-            {}};
+            {},
+            std::nullopt,
+            front.fittings ? &*front.fittings : nullptr};
 }
 
 /// What the findings about one hole are made from.
@@ -71,9 +73,10 @@ Length distance(WallPoint a, WallPoint b) {
 
 /// figures: between the centres, least distance between them, wood that must stay between holes
 Finding atHardware(const HoleInQuestion& q) {
-    const auto& discs = q.mounting().allowed.withoutDiscs; // one for each handle hole
+    const auto& discs = q.mounting().allowed.withoutDiscs; // first one for each handle hole
+    const std::size_t count = q.judged.front.hardware->holes.size();
     std::size_t nearest = 0;
-    for (std::size_t i = 1; i < discs.size(); ++i)
+    for (std::size_t i = 1; i < count; ++i)
         if (distance(q.hole.at, discs[i].centre) < distance(q.hole.at, discs[nearest].centre))
             nearest = i;
     const Length apart = distance(q.hole.at, discs[nearest].centre);
@@ -83,6 +86,32 @@ Finding atHardware(const HoleInQuestion& q) {
                     apart < needed - between ? Severity::WontWork : Severity::OutsidePractice,
                     {apart, needed, between});
     finding.where.handleHole = static_cast<std::uint32_t>(nearest);
+    return finding;
+}
+
+/// From a point to the outline of a cut; negative inside it.
+Length outside(FrontPoint p, const FittingCut& cut) {
+    if (cut.shape == FootprintShape::Round) {
+        const FrontPoint centre = cut.around.centre();
+        const double dx = (p.x - centre.x).inMillimetres(), dy = (p.y - centre.y).inMillimetres();
+        return Length::nearestToMillimetres(std::sqrt(dx * dx + dy * dy)) -
+               cut.around.width().half();
+    }
+    return greatest(greatest(cut.around.left - p.x, p.x - cut.around.right),
+                    greatest(cut.around.bottom - p.y, p.y - cut.around.top));
+}
+
+/// figures: from the screw's centre to what is cut, its radius, wood that must stay between
+Finding atFitting(const HoleInQuestion& q) {
+    const FrontPoint at = toFront(q.box(), q.hole.at);
+    const std::vector<FittingCut> cuts = cutsOf(*q.judged.front.fittings);
+    const auto nearest =
+        std::ranges::min_element(cuts, {}, [&](const FittingCut& cut) { return outside(at, cut); });
+    const Length apart = outside(at, *nearest), radius = q.mounting().screw->shankDiameter.half();
+    Finding finding = q.judged.at(FindingCode::HoleAtFitting,
+                                  apart < radius ? Severity::WontWork : Severity::OutsidePractice,
+                                  {apart, radius, q.judged.project.limits.holeToHole});
+    finding.where.fitting = nearest->fitting;
     return finding;
 }
 
@@ -110,6 +139,8 @@ std::optional<Finding> inTheWay(const HoleInQuestion& q, Obstacle obstacle) {
     case Obstacle::HardwareHole:
     case Obstacle::AccessHole:
         return atHardware(q);
+    case Obstacle::Fitting:
+        return atFitting(q);
     case Obstacle::ThinRim:
         return offFront(q);
     case Obstacle::Runner:
@@ -137,7 +168,7 @@ public:
     }
 
 private:
-    std::array<Finding, 8> m_findings; ///< as many codes as obstacles
+    std::array<Finding, 9> m_findings; ///< as many codes as obstacles
     std::size_t m_count = 0;
 };
 

@@ -43,6 +43,7 @@ void judgeHolding(const Judged&);
 void judgeBoltHolding(const Judged&);
 void judgeRunnerLoad(const Judged&);
 void judgeMixedFits(const Judged&);
+void judgeFittings(const Judged&);
 
 /// A finding about two fronts or a whole bank, and the front in whose place it is listed.
 struct BetweenFronts {
@@ -55,6 +56,9 @@ void judgeSeasonGaps(const Project&, const Plan&, std::vector<BetweenFronts>&);
 /// Told about two fronts at the first of them in the plan, at its side.
 Finding atSpacer(const Plan&, const Spacer&, FindingCode, Severity, const Figures4&);
 std::uint32_t firstOf(const Spacer&);
+
+/// Told for two forms of handles at the first front that carries the second of them.
+void judgeCentres(const Plan&, std::vector<BetweenFronts>&);
 
 /// About the case as a whole.
 void judgeAir(const Project&, const Plan&, std::vector<Finding>&);

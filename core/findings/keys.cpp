@@ -65,6 +65,16 @@ constexpr auto allKeys = std::to_array<Keyed>({
     {FindingCode::EngagementThin, "engagement_thin"},
     {FindingCode::RunnerOverloaded, "runner_overloaded"},
     {FindingCode::FitsMixed, "fits_mixed"},
+    {FindingCode::FittingOffField, "fitting_off_field"},
+    {FindingCode::FittingOffFront, "fitting_off_front"},
+    {FindingCode::FittingScrewThrough, "fitting_screw_through"},
+    {FindingCode::FittingScrewThin, "fitting_screw_thin"},
+    {FindingCode::FittingScrewShort, "fitting_screw_short"},
+    {FindingCode::NoFittingScrewFits, "no_fitting_screw_fits"},
+    {FindingCode::MortiseTooDeep, "mortise_too_deep"},
+    {FindingCode::FittingsCollide, "fittings_collide"},
+    {FindingCode::HoleAtFitting, "hole_at_fitting"},
+    {FindingCode::CentresMixed, "centres_mixed"},
 });
 
 constexpr bool isInOrder() {
@@ -74,7 +84,7 @@ constexpr bool isInOrder() {
     return true;
 }
 static_assert(isInOrder());
-static_assert(allKeys.back().code == FindingCode::FitsMixed);
+static_assert(allKeys.back().code == lastFindingCode);
 
 } // namespace
 

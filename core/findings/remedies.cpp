@@ -107,6 +107,12 @@ constexpr auto searches = std::to_array<ForKinds<FindingCode, void (*)(const Sea
     {EngagementThin, EngagementThin, forEngagement},
     {RunnerOverloaded, RunnerOverloaded, forRunnerLoad},
     {FitsMixed, FitsMixed, forMixedFits},
+    {FittingOffField, FittingOffFront, forFittingPlace},
+    {FittingScrewThrough, NoFittingScrewFits, forFittingScrew},
+    {MortiseTooDeep, MortiseTooDeep, forMortise},
+    {FittingsCollide, FittingsCollide, forFittingPlace},
+    {HoleAtFitting, HoleAtFitting, forScrewHole},
+    {CentresMixed, CentresMixed, forCentres},
 });
 static_assert(holdsEachOnce(searches, lastFindingCode));
 

@@ -68,6 +68,12 @@ void proposeFewer(const Search& search, HardwareSpec spec) {
     search.propose({phrase("Place the two handles of %1 at a quarter of the width", search.name()),
                     text("Place the two handles of the whole case at a quarter of the width")},
                    spec);
+    if (search.front.hardware->handles.size() > 2) {
+        spec.threePast.reset();
+        search.propose({phrase("Use two handles on %1", search.name()),
+                        text("Use two handles on the whole case")},
+                       spec);
+    }
     spec.twoPast.reset();
     search.propose(
         {phrase("Use one handle on %1", search.name()), text("Use one handle on the whole case")},

@@ -67,6 +67,10 @@ void forDrills(const Search&);
 void forEngagement(const Search&);
 void forRunnerLoad(const Search&);
 void forMixedFits(const Search&);
+void forFittingPlace(const Search&);
+void forFittingScrew(const Search&);
+void forMortise(const Search&);
+void forCentres(const Search&);
 
 /// The allowed place nearest to `p`, on the search's grid where that is allowed too; nullopt where
 /// the region is empty.

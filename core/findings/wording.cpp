@@ -35,6 +35,8 @@ Phrase placeOf(const Told& told) {
         return phrase("Fronts %1 and %2", front, label(told.project, *other));
     if (where.mountingHole)
         return phrase("Front %1, screw hole %2", front, std::to_string(*where.mountingHole + 1));
+    if (where.fitting)
+        return phrase("Front %1, fitting %2", front, std::to_string(*where.fitting + 1));
     if (where.handleHole)
         return phrase("Front %1, handle hole %2", front, std::to_string(*where.handleHole + 1));
     return where.side ? phrase("Front %1, %2", front, nameOf(*where.side))
@@ -104,6 +106,16 @@ constexpr auto allWords = std::to_array<Worded>({
     {FindingCode::EngagementThin, engagementThin},
     {FindingCode::RunnerOverloaded, runnerOverloaded},
     {FindingCode::FitsMixed, fitsMixed},
+    {FindingCode::FittingOffField, fittingOffField},
+    {FindingCode::FittingOffFront, fittingOffFront},
+    {FindingCode::FittingScrewThrough, fittingScrewThrough},
+    {FindingCode::FittingScrewThin, fittingScrewThin},
+    {FindingCode::FittingScrewShort, fittingScrewShort},
+    {FindingCode::NoFittingScrewFits, noFittingScrewFits},
+    {FindingCode::MortiseTooDeep, mortiseTooDeep},
+    {FindingCode::FittingsCollide, fittingsCollide},
+    {FindingCode::HoleAtFitting, holeAtFitting},
+    {FindingCode::CentresMixed, centresMixed},
 });
 
 constexpr bool isInOrder() {
@@ -113,7 +125,7 @@ constexpr bool isInOrder() {
     return true;
 }
 static_assert(isInOrder());
-static_assert(allWords.back().code == FindingCode::FitsMixed);
+static_assert(allWords.back().code == lastFindingCode);
 
 } // namespace
 

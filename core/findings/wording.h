@@ -104,5 +104,16 @@ Words boltHoleTight(const Told&);
 Words engagementThin(const Told&);
 Words runnerOverloaded(const Told&);
 Words fitsMixed(const Told&);
+// wording_fittings.cpp
+Words fittingOffField(const Told&);
+Words fittingOffFront(const Told&);
+Words fittingScrewThrough(const Told&);
+Words fittingScrewThin(const Told&);
+Words fittingScrewShort(const Told&);
+Words noFittingScrewFits(const Told&);
+Words mortiseTooDeep(const Told&);
+Words fittingsCollide(const Told&);
+Words holeAtFitting(const Told&);
+Words centresMixed(const Told&);
 
 } // namespace frontwright::wording

@@ -53,7 +53,7 @@ struct HandlePlan {
 struct HardwarePlan {
     const HardwareForm* form = nullptr; ///< into the Catalogue; never null
     const Bolt* bolt = nullptr;         ///< into the Catalogue; never null
-    std::vector<HandlePlan> handles;    ///< one or two
+    std::vector<HandlePlan> handles;    ///< one, two or three
     std::vector<FrontPoint> holes;      ///< handle by handle, each one's from left to right
     Length holeDiameter;                ///< the bolt's clearance hole
     Length thickness; ///< least local thickness behind the holes, for the chosen way: under the
@@ -77,9 +77,9 @@ struct FrontStock {
     Length wallThickness;
 };
 
-/// One centre, or two past the width at which the spec asks for two, left to right. CentredInField
-/// is centred in both directions; the other placings are centred across the front. Two share the
-/// front's width. A handle placed by hand is alone.
+/// One centre, or two or three past the widths at which the spec asks for them, left to right.
+/// CentredInField is centred in both directions; the other placings are centred across the front.
+/// Two share the front's width; a third lies in its middle. A handle placed by hand is alone.
 std::vector<FrontPoint> handleCentres(const HardwareSpec&, const FrontStock&);
 
 /// For callers that look form and bolt up once for many fronts. nullopt where `form` is null;

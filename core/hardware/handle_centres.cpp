@@ -43,17 +43,25 @@ bool carriesTwo(const HardwareSpec& spec, const FrontStock& stock) {
     return spec.twoPast && stock.front.width() > *spec.twoPast;
 }
 
+bool carriesThree(const HardwareSpec& spec, const FrontStock& stock) {
+    return spec.threePast && stock.front.width() > *spec.threePast;
+}
+
 } // namespace
 
 std::vector<FrontPoint> handleCentres(const HardwareSpec& spec, const FrontStock& stock) {
     if (spec.placedAt)
         return {*spec.placedAt};
     const Length y = heightOfCentre(spec, stock);
-    if (!carriesTwo(spec, stock))
+    const bool three = carriesThree(spec, stock);
+    if (!three && !carriesTwo(spec, stock))
         return {{middleAcross(spec, stock), y}};
     const std::int64_t percent = std::min(spec.twoAtPercent, 100 - spec.twoAtPercent);
     const Length fromSide = partOf(stock.front.width(), percent, 100);
-    return {{stock.front.left + fromSide, y}, {stock.front.right - fromSide, y}};
+    const FrontPoint left{stock.front.left + fromSide, y}, right{stock.front.right - fromSide, y};
+    if (three)
+        return {left, {stock.front.across().middle(), y}, right};
+    return {left, right};
 }
 
 } // namespace frontwright

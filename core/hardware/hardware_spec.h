@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace frontwright {
 
@@ -24,6 +25,26 @@ enum class MountingWay : std::uint8_t {
 inline constexpr std::array<MountingWay, 3> allMountingWays{
     MountingWay::ThroughWall, MountingWay::FrontCounterbore, MountingWay::FrontAccessHole};
 
+/// Where a fitting's centre lies across the front, and up it. A lock's height is its own.
+enum class FittingAcross : std::uint8_t {
+    Middle,
+    FromLeft,
+    FromRight,
+    BothSides ///< two of them, each so far from its side
+};
+enum class FittingUpright : std::uint8_t { Middle, FromTop, FromBottom };
+
+/// A fitting held by screws, beside the handle or instead of one.
+struct FittingSpec {
+    std::string form; ///< id of a FittingForm
+    FittingAcross across = FittingAcross::Middle;
+    WrittenLength fromSide; ///< from the front's edge to the centre; not for Middle
+    FittingUpright upright = FittingUpright::Middle;
+    WrittenLength fromEdge;                   ///< likewise
+    std::optional<WrittenLength> screwLength; ///< none: the longest stocked one that fits
+    friend bool operator==(const FittingSpec&, const FittingSpec&) = default;
+};
+
 struct HardwareSpec {
     std::string form; ///< id of a HardwareForm; empty = no handle
     Placing placing = Placing::CentredOnFront;
@@ -37,6 +58,8 @@ struct HardwareSpec {
     std::optional<WrittenLength> counterboreDiameter; ///< none: head + 2 × allowance
     std::optional<WrittenLength> accessDiameter;      ///< none: head + 2 × allowance
     std::optional<FrontPoint> placedAt;               ///< a single handle's centre, placed by hand
+    std::optional<WrittenLength> threePast = std::nullopt; ///< wider ones: a third in the middle
+    std::vector<FittingSpec> fittings = {};
     friend bool operator==(const HardwareSpec&, const HardwareSpec&) = default;
 };
 

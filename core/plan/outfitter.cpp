@@ -87,6 +87,7 @@ void Outfitter::takeOver(FrontPlan& front, const FrontPlan& alike) const {
         alike.box.origin + (front.openingRect.lowerLeft() - alike.openingRect.lowerLeft());
     front.mounting = alike.mounting;
     front.hardware = alike.hardware;
+    front.fittings = alike.fittings;
     front.season = alike.season;
     front.holding = alike.holding;
     front.load = alike.load;
@@ -131,6 +132,8 @@ std::optional<Error> Outfitter::fitOut(FrontPlan& front, const CaseRect& behind)
                            front.field, front.thickness, front.profile, front.box.wallThickness};
     if (auto error = placeHardware(front, stock))
         return error;
+    if (auto error = placeFittings(front, stock))
+        return error;
     if (auto error = placeScrews(front, stock))
         return error;
     workOutHolding(front, stock);
@@ -162,6 +165,17 @@ std::optional<Error> Outfitter::placeHardware(FrontPlan& front, const FrontStock
     return std::nullopt;
 }
 
+std::optional<Error> Outfitter::placeFittings(FrontPlan& front, const FrontStock& stock) const {
+    const HardwareSpec& spec = chosenHardware(m_project, front);
+    if (spec.fittings.empty())
+        return std::nullopt;
+    auto planned = planFittings(spec, m_catalogue, m_project.limits, stock);
+    if (!planned.ok())
+        return notInCatalogue(planned.error().what);
+    front.fittings = std::move(planned).value();
+    return std::nullopt;
+}
+
 std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& stock) {
     const MountingSpec& spec = chosenMounting(m_project, front);
     const WoodScrew* screw = front.choices->mounting ? m_catalogue.woodScrew(spec.screw) : m_screw;
@@ -169,6 +183,7 @@ std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& 
         return notInCatalogue(phrase("no wood screw \"%1\" in the catalogue", spec.screw));
     MountingPlace place{front.box, stock, front.hardware ? &*front.hardware : nullptr,
                         &rimOf(front), m_rowGrid};
+    place.fittings = front.fittings ? &*front.fittings : nullptr;
     if (m_wood && m_wood->gravity)
         place.pilotHole =
             pilotRule(*screw, *m_wood->gravity, m_wood->kind, m_project.style.unit).advised;

@@ -42,6 +42,7 @@ private:
     [[nodiscard]] Handle handleOf(const HardwareSpec&) const;
     std::optional<Error> buildBox(FrontPlan&, const CaseRect& behind) const;
     std::optional<Error> placeHardware(FrontPlan&, const FrontStock&) const;
+    std::optional<Error> placeFittings(FrontPlan&, const FrontStock&) const;
     std::optional<Error> placeScrews(FrontPlan&, const FrontStock&);
     void workOutHolding(FrontPlan&, const FrontStock&) const;
     void weigh(FrontPlan&, const CaseRect& behind) const;

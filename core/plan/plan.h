@@ -63,10 +63,11 @@ struct FrontPlan {
     FrontRect field;
     /// Of a drawer; the same box for all fronts of a divided face, each with its own wallOnFront.
     BoxPlan box;
-    MountingPlan mounting;         ///< of a drawer; else without holes
-    Shared<HardwarePlan> hardware; ///< none where no handle is chosen, and on doors
-    Rare<FrontSeason> season;      ///< where there is air
-    Shared<HoldingPlan> holding;   ///< makePlan sets it always
+    MountingPlan mounting;                     ///< of a drawer; else without holes
+    Shared<HardwarePlan> hardware;             ///< none where no handle is chosen, and on doors
+    Shared<std::vector<FittingPlan>> fittings; ///< none where there are none
+    Rare<FrontSeason> season;                  ///< where there is air
+    Shared<HoldingPlan> holding;               ///< makePlan sets it always
     DrawerLoad load;
     /// What the opening decides for itself; into the Project. makePlan sets it always.
     const FrontChoices* choices = nullptr;

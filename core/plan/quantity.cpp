@@ -35,6 +35,7 @@ constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked
     {HandleX, HandleY, ruleOfHandle},
     {BoltGrip, WoodUnderHead, ruleOfBolt},
     {BoltEngagement, BoltEngagement, ruleOfHolding},
+    {HandleCentres, MortiseWood, ruleOfFitting},
     {FrontWeight, StorageVolume, ruleOfWeight},
     {SpacerWidth, StopFromOpening, ruleOfSetup},
 });

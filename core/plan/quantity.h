@@ -89,6 +89,13 @@ enum class QuantityKind : std::uint8_t {
     Counterbore,        // index: way
     WoodUnderHead,      // index: way
     BoltEngagement,     // index: way
+    HandleCentres,      // first to last hole of a handle
+    FittingX,           // index: fitting; front frame
+    FittingY,           // index: fitting; front frame
+    FittingScrewLength, // index: fitting
+    FittingPenetration, // index: fitting; of its worst screw
+    FittingTipCover,    // index: fitting; of its worst screw
+    MortiseWood,        // index: fitting; least that a mortise leaves
     FrontWeight,
     BoxWeight,
     ContentsWeight,
@@ -114,6 +121,7 @@ enum class CountedBy : std::uint8_t {
     Nothing, ///< one number; the index is 0
     ScrewHole,
     HandleHole,
+    Fitting,
     ScrewRow,
     Way,    ///< of the three to hold a handle
     Extreme ///< over the season: 0 the least, 1 the greatest

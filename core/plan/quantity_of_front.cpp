@@ -102,6 +102,26 @@ Value engagement(const FrontPlan& front, Index index) {
     return engagementOf(front.hardware->ways[index], *front.hardware->form);
 }
 
+Value handleCentres(const FrontPlan& front, Index) {
+    const auto spacing =
+        front.hardware ? holeSpacing(*front.hardware->form) : std::optional<HoleSpacing>();
+    return spacing ? Value(spacing->distance) : std::nullopt;
+}
+
+template<class Read>
+Value ofFitting(const FrontPlan& front, Index index, Read read) {
+    if (!front.fittings || index >= front.fittings->size())
+        return std::nullopt;
+    return read((*front.fittings)[index]);
+}
+/// Of one that has a length of screw.
+Value ofFittingScrew(const FrontPlan& front, Index index, Length FittingScrew::*number) {
+    return ofFitting(front, index, [number](const FittingPlan& fitting) -> Value {
+        const FittingScrew* worst = fitting.worstScrew();
+        return worst != nullptr && fitting.screwLength ? Value(worst->*number) : std::nullopt;
+    });
+}
+
 Value runnerSafety(const FrontPlan& front, Index) {
     const auto load = front.load.onRunner();
     if (!load || !front.load.rating)
@@ -232,6 +252,27 @@ constexpr auto frontReaders = std::to_array<Reader>({
     {QuantityKind::WoodUnderHead,
      [](const FrontPlan& f, Index i) { return ofWay(f, i, &WayPlan::leftUnderHead); }},
     {QuantityKind::BoltEngagement, engagement},
+    {QuantityKind::HandleCentres, handleCentres},
+    {QuantityKind::FittingX,
+     [](const FrontPlan& f, Index i) {
+         return ofFitting(f, i, [](const FittingPlan& p) -> Value { return p.centre.x; });
+     }},
+    {QuantityKind::FittingY,
+     [](const FrontPlan& f, Index i) {
+         return ofFitting(f, i, [](const FittingPlan& p) -> Value { return p.centre.y; });
+     }},
+    {QuantityKind::FittingScrewLength,
+     [](const FrontPlan& f, Index i) {
+         return ofFitting(f, i, [](const FittingPlan& p) -> Value { return p.screwLength; });
+     }},
+    {QuantityKind::FittingPenetration,
+     [](const FrontPlan& f, Index i) { return ofFittingScrew(f, i, &FittingScrew::penetration); }},
+    {QuantityKind::FittingTipCover,
+     [](const FrontPlan& f, Index i) { return ofFittingScrew(f, i, &FittingScrew::tipCover); }},
+    {QuantityKind::MortiseWood,
+     [](const FrontPlan& f, Index i) {
+         return ofFitting(f, i, [](const FittingPlan& p) -> Value { return p.leastWoodLeft(); });
+     }},
     {QuantityKind::FrontWeight, [](const FrontPlan& f, Index) -> Value { return f.load.front; }},
     {QuantityKind::BoxWeight, [](const FrontPlan& f, Index) -> Value { return f.load.box; }},
     {QuantityKind::ContentsWeight,
@@ -257,7 +298,8 @@ static_assert(frontReaders.back().kind == QuantityKind::StorageVolume);
 Index mostIndices(const FrontPlan& front) {
     const std::size_t most =
         std::max<std::size_t>({allMountingWays.size(), front.mounting.holes.size(),
-                               front.hardware ? front.hardware->holes.size() : 0});
+                               front.hardware ? front.hardware->holes.size() : 0,
+                               front.fittings ? front.fittings->size() : 0});
     return static_cast<Index>(most);
 }
 

@@ -53,6 +53,7 @@ Rule ruleOfScrew(const Asked&);
 Rule ruleOfHole(const Asked&);
 Rule ruleOfHandle(const Asked&);
 Rule ruleOfBolt(const Asked&);
+Rule ruleOfFitting(const Asked&);
 Rule ruleOfSetup(const Asked&);
 Rule ruleOfHolding(const Asked&);
 Rule ruleOfWeight(const Asked&);

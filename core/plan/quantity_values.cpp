@@ -21,6 +21,8 @@ constexpr auto indices = std::to_array<ForKinds<QuantityKind, CountedBy>>({
     {ScrewToEdge, ScrewPull, CountedBy::ScrewHole},
     {HandleX, HandleY, CountedBy::HandleHole},
     {BoltGrip, BoltEngagement, CountedBy::Way},
+    {HandleCentres, HandleCentres, CountedBy::Nothing},
+    {FittingX, MortiseWood, CountedBy::Fitting},
     {FrontWeight, StopFromOpening, CountedBy::Nothing},
 });
 static_assert(holdsEachOnce(indices, StopFromOpening));

@@ -66,6 +66,8 @@ Phrase indexName(Quantity quantity) {
         return phrase("screw hole %1", number);
     case CountedBy::HandleHole:
         return phrase("handle hole %1", number);
+    case CountedBy::Fitting:
+        return phrase("fitting %1", number);
     case CountedBy::ScrewRow:
         return phrase("screw row %1", number);
     case CountedBy::Way:

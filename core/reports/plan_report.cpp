@@ -1,5 +1,6 @@
 #include "core/lengths/format.h"
 #include "core/reports/groups.h"
+#include "core/reports/hardware_list.h"
 #include "core/reports/json_writer.h"
 #include "core/reports/report.h"
 
@@ -99,6 +100,47 @@ void writePlaces(JsonWriter& json, const Plan& plan, const QuantityGroup& group)
     }
 }
 
+std::string_view kindName(HardwareRow::Kind kind) {
+    switch (kind) {
+    case HardwareRow::Kind::Handle:
+        return "handle";
+    case HardwareRow::Kind::Fitting:
+        return "fitting";
+    case HardwareRow::Kind::Bolt:
+        return "bolt";
+    case HardwareRow::Kind::WoodScrew:
+        break;
+    }
+    return "wood_screw";
+}
+
+void writeHardware(JsonWriter& json, const Project& project, const Plan& plan) {
+    json.key("hardware");
+    json.beginArray();
+    for (const HardwareRow& row : hardwareList(plan)) {
+        json.beginObject();
+        json.key("kind");
+        json.text(kindName(row.kind));
+        json.key("id");
+        json.text(row.id);
+        json.key("name");
+        json.text(row.name);
+        json.key("count");
+        json.number(static_cast<std::int64_t>(row.count));
+        if (row.length) {
+            json.key("mm");
+            json.millimetres(*row.length);
+        }
+        json.key("fronts");
+        json.beginArray();
+        for (const std::uint32_t front : row.fronts)
+            json.text(label(project, plan.fronts[front]));
+        json.endArray();
+        json.endObject();
+    }
+    json.endArray();
+}
+
 /// The longest name that is listed has 51: the wood under the head of a counterbored bolt.
 constexpr std::size_t nameColumns = 53;
 
@@ -115,6 +157,27 @@ std::string padded(std::string text, std::size_t width) {
     return text;
 }
 
+/// "10 × Ring pull on a 45 mm backplate: A1, A2, …"
+std::string hardwareText(const Project& project, const Plan& plan, LengthStyle style,
+                         const Language& language) {
+    const std::vector<HardwareRow> rows = hardwareList(plan);
+    if (rows.empty())
+        return {};
+    std::string text =
+        "\n" + told(Phrase(frontwright::text("Hardware and screws")), language) + "\n";
+    for (const HardwareRow& row : rows) {
+        std::vector<Phrase> fronts;
+        for (const std::uint32_t front : row.fronts)
+            fronts.push_back(label(project, plan.fronts[front]));
+        const std::string name = told(nameFromData(row.name), language);
+        text += "  " +
+                padded(row.length ? name + ", " + shown(*row.length, style) : name, nameColumns) +
+                padded(std::to_string(row.count) + " ×", 14) + told(listed(fronts), language) +
+                "\n";
+    }
+    return text;
+}
+
 } // namespace
 
 std::string planJson(const Project& project, const Plan& plan, LengthStyle style) {
@@ -123,7 +186,7 @@ std::string planJson(const Project& project, const Plan& plan, LengthStyle style
     json.key("format");
     json.text("frontwright-plan");
     json.key("version");
-    json.text("1.1");
+    json.text("1.2");
     json.key("title");
     json.text(project.title);
     json.key("items");
@@ -144,6 +207,7 @@ std::string planJson(const Project& project, const Plan& plan, LengthStyle style
         json.endObject();
     }
     json.endArray();
+    writeHardware(json, project, plan);
     json.endObject();
     return json.finish();
 }
@@ -166,7 +230,7 @@ std::string planText(const Project& project, const Plan& plan, LengthStyle style
                     told(derivation->figures, language) + "\n";
         }
     }
-    return text;
+    return text + hardwareText(project, plan, style, language);
 }
 
 } // namespace frontwright

@@ -29,6 +29,11 @@ public:
                       say(form.footprint.height), form.bolt, say(form.threadDepth),
                       say(form.leastEngagement));
     }
+    [[nodiscard]] Phrase operator()(const FittingForm& form) const {
+        return phrase("plate %1 × %2, %3 screws, %4 bores, %5 mortises", say(form.footprint.width),
+                      say(form.footprint.height), std::to_string(form.screws.size()),
+                      std::to_string(form.bores.size()), std::to_string(form.mortises.size()));
+    }
     [[nodiscard]] Phrase operator()(const RunnerKind& runner) const {
         const std::string side = say(runner.sideClearance), below = say(runner.clearanceBelow);
         const std::string above = say(runner.clearanceAbove);
@@ -94,6 +99,7 @@ void addEntries(std::vector<RuleRow>& rows, const Catalogue& program, DecimalMar
     add(rows, "woodScrews", text("mounting screws"), program.woodScrews, words);
     add(rows, "bolts", text("bolts of handles"), program.bolts, words);
     add(rows, "hardware", text("handles"), program.hardware, words);
+    add(rows, "fittings", text("fittings"), program.fittings, words);
     add(rows, "runners", text("boxes, weights"), program.runners, words);
     constexpr Text read = text("Wood Handbook, table 5-3");
     constexpr Text fromMemory = text("Wood Handbook, table 5-3, from memory");

@@ -11,10 +11,12 @@ namespace {
 
 /// A case in which every kind of number exists: two rows, so that there is a spacer, and a handle
 /// on the front alone, so that screws carry its pull; in air, one front with its grain upright, so
-/// that widths and heights move.
+/// that widths and heights move; with a pull of two holes and a lock.
 Result<Project> sampleCase() {
     Project project = newProject(Unit::Inch);
+    project.fronts.hardware.form = "pull-3in";
     project.fronts.hardware.way = MountingWay::FrontAccessHole;
+    project.fronts.hardware.fittings.emplace_back().form = "lock-2in";
     project.air = Air{AirState::meter(Percent::whole(8)), AirState::meter(Percent::whole(6)),
                       AirState::meter(Percent::whole(12))};
     const auto& only = std::get<Opening>(project.casework.divisions->content);

@@ -56,6 +56,8 @@ void addChecksOf(TemplateDraft& draft, const TemplateSource& source, const Front
         upright = firstToLast(holes, [](const FrontPoint& p) { return p.y; });
         if (!holes.empty())
             throughHole = toMm(holes.front());
+    } else if (front.fittings && !front.fittings->empty()) {
+        throughHole = toMm(front.fittings->front().centre);
     }
     addChecks(draft, source.style, front.rect.width(), front.rect.height(), across, upright,
               throughHole);
@@ -73,6 +75,8 @@ Template frontTemplate(const TemplateSource& source, const Alike& alike) {
     draft.centreLines();
     if (front.hardware)
         addHoles(draft, source, *front.hardware);
+    if (front.fittings)
+        addFittings(draft, source, *front.fittings);
     addChecksOf(draft, source, front);
     draft.parameter(phrase("%1: %2 wide, %3 high, %4 thick.", servesWhat(source, alike),
                            shown(front.rect.width(), source.style),
@@ -86,7 +90,8 @@ Template frontTemplate(const TemplateSource& source, const Alike& alike) {
 
 bool haveSameFront(const FrontPlan& a, const FrontPlan& b) {
     return a.rect.width() == b.rect.width() && a.rect.height() == b.rect.height() &&
-           a.thickness == b.thickness && *a.profile == *b.profile && a.hardware == b.hardware;
+           a.thickness == b.thickness && *a.profile == *b.profile && a.hardware == b.hardware &&
+           a.fittings == b.fittings;
 }
 
 } // namespace frontwright

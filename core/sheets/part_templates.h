@@ -15,7 +15,8 @@ struct TemplateSource {
 /// Fronts that one template serves, by index into Plan::fronts; the first names it.
 using Alike = std::vector<std::uint32_t>;
 
-/// Outline, profile line, centre lines and hardware holes, read from the show face.
+/// Outline, profile line, centre lines, hardware holes and all that is cut for fittings, read from
+/// the show face.
 Template frontTemplate(const TemplateSource&, const Alike&);
 
 /// Two fronts can share their template: size, thickness, profile and hardware are the same.
@@ -34,6 +35,10 @@ Template heightsStick(const TemplateSource&, const Alike& bank);
 
 /// The same for the widths of fronts that stand side by side, level, from left to right.
 Template widthsStick(const TemplateSource&, const Alike& row);
+
+class TemplateDraft;
+/// Screw holes, bores and mortises of a front's fittings, each with drill or size, depth and face.
+void addFittings(TemplateDraft&, const TemplateSource&, const std::vector<FittingPlan>&);
 
 // Words that several templates share.
 std::vector<OpeningId> openingsOf(const Plan&, const Alike&);

@@ -20,6 +20,7 @@
 
 #include <QApplication>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QRadioButton>
 #include <QScrollBar>
 #include <QTabWidget>
@@ -271,7 +272,16 @@ std::vector<State> allStates() {
         {"graduate",
          [](MainWindow& w, Unit u) {
              open(w, "glaze-chest", u);
-             GraduateDialog dialog(w.session().style(), &w);
+             GraduateDialog dialog(w.session().project(), w.session().plan().fronts.front().opening,
+                                   w.session().style(), &w);
+             return dialogOver(dialog);
+         }},
+        {"graduate-series",
+         [](MainWindow& w, Unit u) {
+             open(w, "glaze-chest", u);
+             GraduateDialog dialog(w.session().project(), w.session().plan().fronts.front().opening,
+                                   w.session().style(), &w);
+             dialog.findChild<QComboBox*>()->setCurrentIndex(2);
              return dialogOver(dialog);
          }},
         {"templates",

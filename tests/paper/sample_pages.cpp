@@ -16,7 +16,7 @@ namespace frontwright::testing {
 
 namespace {
 
-const char* const samples[] = {"glaze-chest", "plan-chest", "first-try"};
+const char* const samples[] = {"glaze-chest", "plan-chest", "shell-cabinet", "first-try"};
 
 std::shared_ptr<const Work> workOf(const std::string& sample) {
     const QString path = QStringLiteral(FRONTWRIGHT_SOURCE_DIR "/samples/%1/%1.frontwright")

@@ -26,7 +26,8 @@ void append(std::vector<Entry>& to, std::vector<Entry>& from) {
 Catalogue builtInCatalogue() {
     loadResources();
     Catalogue all;
-    for (const char* name : {"wood_screws", "bolts", "hardware", "runners", "species", "air"}) {
+    for (const char* name :
+         {"wood_screws", "bolts", "hardware", "fittings", "runners", "species", "air"}) {
         const QString path = QStringLiteral(":/catalogue/%1.json").arg(QLatin1String(name));
         QFile file(path);
         if (!file.open(QIODevice::ReadOnly))
@@ -40,6 +41,7 @@ Catalogue builtInCatalogue() {
         append(all.woodScrews, read.woodScrews);
         append(all.bolts, read.bolts);
         append(all.hardware, read.hardware);
+        append(all.fittings, read.fittings);
         append(all.runners, read.runners);
         append(all.species, read.species);
         append(all.airs, read.airs);

@@ -17,6 +17,7 @@ PropertyForm* profileForm(Session&);
 PropertyForm* boxForm(Session&);
 PropertyForm* mountingForm(Session&);
 PropertyForm* hardwareForm(Session&);
+PropertyForm* fittingForm(Session&); ///< held by screws, beside the handle
 PropertyForm* limitsForm(Session&);
 
 /// The front's own spec where it decides for itself, else the case's.

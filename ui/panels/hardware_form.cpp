@@ -101,6 +101,8 @@ PropertyForm* hardwareForm(Session& session) {
     form->explains(QuantityKind::HandleY);
     form->add(specRow(tr("Two on fronts wider than"), name, &HardwareSpec::twoPast,
                       tr("always one"), get, setHardware));
+    form->add(specRow(tr("Three on fronts wider than"), name, &HardwareSpec::threePast,
+                      tr("never three"), get, setHardware));
     form->add(wayRow());
     form->add(specRow(tr("Bolt in hand"), name, &HardwareSpec::boltLength,
                       tr("supplied or stocked"), get, setHardware));

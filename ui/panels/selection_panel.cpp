@@ -66,6 +66,7 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
     add(Subject::FrontOrCase, "mounting", tr("Mounting screws"), mountingForm,
         PresetKind::Mounting);
     add(Subject::FrontOrCase, "hardware", tr("Handle"), hardwareForm, PresetKind::Hardware);
+    add(Subject::FrontOrCase, "fittings", tr("Fittings"), fittingForm);
     add(Subject::Case, "document", tr("Document"), drawingForm);
     add(Subject::Case, "limits", tr("Limits"), limitsForm);
     column->addStretch();

@@ -23,6 +23,7 @@ BankActions::BankActions(Session& session, ActionList& list, StileWidth stileWid
     list.setMenu(tr("&Bank"));
     addCopies(list);
     addMirrors(list);
+    addLikeOtherSide(list);
     list.setMenu({});
 }
 
@@ -64,6 +65,18 @@ void BankActions::addMirrors(ActionList& list) {
         [this] {
             m_session.apply(tr("Mirror a part"), mirrorRegion(m_session.project(), m_session.plan(),
                                                               m_session.selection().openings));
+        });
+}
+
+void BankActions::addLikeOtherSide(ActionList& list) {
+    list.add(
+        tr("Make the other side &like this"),
+        tr("Mirror the columns on the selection's side onto the other side of their part"),
+        QKeySequence(Qt::CTRL | Qt::Key_M), [this] { return someOpenings(); },
+        [this] {
+            m_session.apply(
+                tr("Make the other side like this"),
+                mirrorOnto(m_session.project(), m_session.plan(), m_session.selection().openings));
         });
 }
 

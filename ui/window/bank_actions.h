@@ -23,6 +23,7 @@ public:
 private:
     void addCopies(ActionList&);
     void addMirrors(ActionList&);
+    void addLikeOtherSide(ActionList&);
     void copy();
     void repeat();
     void selectBank();

@@ -191,12 +191,10 @@ void EditActions::copyBank() {
 }
 
 void EditActions::graduateBank() {
-    GraduateDialog dialog(m_session.style(), &m_window);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    m_session.apply(tr("Graduate the bank"),
-                    graduate(m_session.project(), *m_session.selection().lastOpening(),
-                             Direction::Rows, dialog.graduation()));
+    GraduateDialog dialog(m_session.project(), *m_session.selection().lastOpening(),
+                          m_session.style(), &m_window);
+    if (dialog.exec() == QDialog::Accepted)
+        m_session.apply(tr("Graduate the bank"), dialog.graduated());
 }
 
 void EditActions::holdSize(Direction direction) {

@@ -4,6 +4,7 @@
 #include "ui/language/told.h"
 #include "ui/window/entry_columns.h"
 #include "ui/window/entry_table.h"
+#include "ui/window/fitting_columns.h"
 
 #include <QDialogButtonBox>
 #include <QTabWidget>
@@ -43,6 +44,7 @@ OwnEntriesDialog::OwnEntriesDialog(Session& session, QWidget* parent)
     addHandles();
     addRunners();
     addSpecies();
+    addFittings();
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(&session, &Session::refused, this,
             [this](const Error& error) { m_message->setText(told(error.sentence())); });
@@ -99,6 +101,26 @@ void OwnEntriesDialog::addHandles() {
             sizeColumn(tr("Least engagement"), &HardwareForm::leastEngagement)},
         *m_message);
     m_tabs->addTab(Table::page(table, tr("Handles")), tr("&Handles"));
+}
+
+void OwnEntriesDialog::addFittings() {
+    using Table = EntryTable<FittingForm>;
+    const auto table = std::make_shared<Table>(
+        m_session, &Catalogue::fittings, EntryKind::Fitting,
+        std::vector<EntryColumn<FittingForm>>{
+            textColumn(tr("Name"), &FittingForm::name), fittingKindColumn(tr("Kind")),
+            bearsOnColumn(tr("Bears on")),
+            lengthColumn<FittingForm>(tr("Plate's width"),
+                                      [](FittingForm& f) -> Length& { return f.footprint.width; }),
+            lengthColumn<FittingForm>(tr("Plate's height"),
+                                      [](FittingForm& f) -> Length& { return f.footprint.height; }),
+            sizeColumn(tr("Plate's thickness"), &FittingForm::plate),
+            sizeColumn(tr("Stands out"), &FittingForm::projection),
+            textColumn(tr("Screw"), &FittingForm::screw),
+            screwPlacesColumn(tr("Screws, from the centre")), boresColumn(tr("Bores")),
+            mortisesColumn(tr("Mortises")), belowTopColumn(tr("Below the top edge"))},
+        *m_message);
+    m_tabs->addTab(Table::page(table, tr("Fittings")), tr("&Fittings"));
 }
 
 void OwnEntriesDialog::addRunners() {

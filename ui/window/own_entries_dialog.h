@@ -20,6 +20,7 @@ private:
     void addScrews();
     void addBolts();
     void addHandles();
+    void addFittings();
     void addRunners();
     void addSpecies();
 

@@ -60,6 +60,18 @@
         <translation>Spalten</translation>
     </message>
     <message>
+        <source>a divided face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its openings are not all for drawers, all for doors or all for fixed fronts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give them one use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>divisions lie more than %1 deep</source>
         <translation>Teilungen sind mehr als %1-mal geschachtelt</translation>
     </message>

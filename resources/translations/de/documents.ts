@@ -28,6 +28,10 @@
         <translation>Längen in aufsteigender Folge</translation>
     </message>
     <message>
+        <source>a corner right of and above the other</source>
+        <translation>eine Ecke rechts oberhalb der anderen</translation>
+    </message>
+    <message>
         <source>coefficients per 1 % of moisture, of 0.02 at most</source>
         <translation>Beiwerte je 1 % Holzfeuchte, höchstens 0,02</translation>
     </message>

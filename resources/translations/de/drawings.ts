@@ -320,6 +320,14 @@
         <translation>%1, Schnitt durch Schraube %2</translation>
     </message>
     <message>
+        <source>%1: no stocked length of its screws fits</source>
+        <translation>%1: keine vorrätige Länge seiner Schrauben passt</translation>
+    </message>
+    <message>
+        <source>%1: %2 × %3</source>
+        <translation>%1: %2 × %3</translation>
+    </message>
+    <message>
         <source>recess %1</source>
         <translation>Kopfversenkung %1</translation>
     </message>

@@ -200,6 +200,22 @@
         <translation>die Breite, ab der eine Blende zwei Griffe trägt</translation>
     </message>
     <message>
+        <source>the width past which a front carries three handles</source>
+        <translation>die Breite, ab der eine Blende drei Griffe trägt</translation>
+    </message>
+    <message>
+        <source>a fitting&apos;s distance from the side</source>
+        <translation>der Abstand eines Beschlags von der Seite</translation>
+    </message>
+    <message>
+        <source>a fitting&apos;s distance from the edge</source>
+        <translation>der Abstand eines Beschlags von der Kante</translation>
+    </message>
+    <message>
+        <source>the length of a fitting&apos;s screws</source>
+        <translation>die Länge der Schrauben eines Beschlags</translation>
+    </message>
+    <message>
         <source>the distance from the top</source>
         <translation>der Abstand von der Oberkante</translation>
     </message>
@@ -484,6 +500,18 @@
         <translation>zuerst in Spalten teilen</translation>
     </message>
     <message>
+        <source>the part is not divided into columns</source>
+        <translation>der Teil ist nicht in Spalten geteilt</translation>
+    </message>
+    <message>
+        <source>choose openings of a part that is</source>
+        <translation>Öffnungen eines Teils wählen, der es ist</translation>
+    </message>
+    <message>
+        <source>columns of a graduated run differ from side to side</source>
+        <translation>Spalten einer Abstufung sind links und rechts verschieden</translation>
+    </message>
+    <message>
         <source>a stocked length must be more than 0</source>
         <translation>eine vorrätige Länge muss größer als 0 sein</translation>
     </message>
@@ -560,6 +588,42 @@
         <translation>die Dichtezahl eines Holzes liegt zwischen 0,05 und 1,5</translation>
     </message>
     <message>
+        <source>a fitting&apos;s screws need both a kind and places</source>
+        <translation>die Schrauben eines Beschlags brauchen eine Art und Plätze</translation>
+    </message>
+    <message>
+        <source>leave both empty where no screws hold it</source>
+        <translation>beides leer lassen, wo keine Schrauben ihn halten</translation>
+    </message>
+    <message>
+        <source>the bore&apos;s diameter</source>
+        <translation>der Durchmesser der Bohrung</translation>
+    </message>
+    <message>
+        <source>the mortise&apos;s width</source>
+        <translation>die Breite der Ausstemmung</translation>
+    </message>
+    <message>
+        <source>the mortise&apos;s height</source>
+        <translation>die Höhe der Ausstemmung</translation>
+    </message>
+    <message>
+        <source>the mortise&apos;s depth</source>
+        <translation>die Tiefe der Ausstemmung</translation>
+    </message>
+    <message>
+        <source>the plate&apos;s thickness</source>
+        <translation>die Dicke der Platte</translation>
+    </message>
+    <message>
+        <source>the plate&apos;s width</source>
+        <translation>die Breite der Platte</translation>
+    </message>
+    <message>
+        <source>the plate&apos;s height</source>
+        <translation>die Höhe der Platte</translation>
+    </message>
+    <message>
         <source>the id</source>
         <translation>das Kennzeichen</translation>
     </message>
@@ -578,6 +642,10 @@
     <message>
         <source>entries that come with the program stay</source>
         <translation>Einträge, die mit dem Programm kommen, bleiben</translation>
+    </message>
+    <message>
+        <source>a third handle stands in the middle of the width</source>
+        <translation>ein dritter Griff steht in der Mitte der Breite</translation>
     </message>
     <message>
         <source>two handles stand at a whole per cent of the width</source>
@@ -622,6 +690,42 @@
     <message>
         <source>change it first, then the preset to it</source>
         <translation>zuerst dies ändern, dann die Vorgabe danach</translation>
+    </message>
+    <message>
+        <source>the first and the last size must be more than 0</source>
+        <translation>das erste und das letzte Maß müssen größer als 0 sein</translation>
+    </message>
+    <message>
+        <source>a series has a first, a last and at least one between</source>
+        <translation>eine Reihe hat ein erstes, ein letztes und mindestens ein Maß dazwischen</translation>
+    </message>
+    <message>
+        <source>split the opening into three or more</source>
+        <translation>die Öffnung in drei oder mehr teilen</translation>
+    </message>
+    <message>
+        <source>all sizes between the first and the last are locked</source>
+        <translation>alle Maße zwischen dem ersten und dem letzten sind festgehalten</translation>
+    </message>
+    <message>
+        <source>the first and the last size are too unlike</source>
+        <translation>das erste und das letzte Maß sind zu verschieden</translation>
+    </message>
+    <message>
+        <source>there is no room between a first of %1 and a last of %2</source>
+        <translation>zwischen einem ersten von %1 und einem letzten von %2 ist kein Platz</translation>
+    </message>
+    <message>
+        <source>let the case follow, or take smaller ones</source>
+        <translation>den Korpus folgen lassen oder kleinere nehmen</translation>
+    </message>
+    <message>
+        <source>the bank does not span the case</source>
+        <translation>die Blendenreihe reicht nicht durch den ganzen Korpus</translation>
+    </message>
+    <message>
+        <source>keep the room, or choose a bank that does</source>
+        <translation>den Platz behalten oder eine wählen, die es tut</translation>
     </message>
     <message>
         <source>all other rows of this split are locked</source>
@@ -884,6 +988,26 @@
         <translation>die Gewindeschraube und die Klemmdicke</translation>
     </message>
     <message>
+        <source>the handle that was chosen</source>
+        <translation>dem gewählten Griff</translation>
+    </message>
+    <message>
+        <source>Move fitting</source>
+        <translation>Beschlag versetzen</translation>
+    </message>
+    <message>
+        <source>Set the fitting&apos;s screws</source>
+        <translation>Schrauben des Beschlags festlegen</translation>
+    </message>
+    <message>
+        <source>the fitting&apos;s screws and the front</source>
+        <translation>den Schrauben des Beschlags und der Blende</translation>
+    </message>
+    <message>
+        <source>the fitting&apos;s mortise and the front</source>
+        <translation>der Ausstemmung des Beschlags und der Blende</translation>
+    </message>
+    <message>
         <source>the wood and the sizes</source>
         <translation>das Holz und die Maße</translation>
     </message>
@@ -894,6 +1018,10 @@
     <message>
         <source>the rule that places two handles on this front: %1</source>
         <translation>die Regel für zwei Griffe auf dieser Blende: %1</translation>
+    </message>
+    <message>
+        <source>the lock&apos;s own height below the top edge</source>
+        <translation>dem eigenen Abstand des Schlosses von der Oberkante</translation>
     </message>
     <message>
         <source>follows from %1</source>

@@ -132,6 +132,54 @@
         <translation>Im ganzen Korpus das Kantenprofil %1 tief machen</translation>
     </message>
     <message>
+        <source>Make the front of %1 %2 thick</source>
+        <translation>Die Blende von %1 %2 dick machen</translation>
+    </message>
+    <message>
+        <source>Leave the fitting of %1 away: %2</source>
+        <translation>Den Beschlag von %1 weglassen: %2</translation>
+    </message>
+    <message>
+        <source>Leave the fitting of the whole case away: %1</source>
+        <translation>Den Beschlag des ganzen Korpus weglassen: %1</translation>
+    </message>
+    <message>
+        <source>Place the fitting of %1 %2 below the top edge</source>
+        <translation>Den Beschlag von %1 %2 unter der Oberkante anordnen</translation>
+    </message>
+    <message>
+        <source>Place the fitting of the whole case %1 below the top edge</source>
+        <translation>Den Beschlag des ganzen Korpus %1 unter der Oberkante anordnen</translation>
+    </message>
+    <message>
+        <source>Place the fitting of %1 %2 from the side</source>
+        <translation>Den Beschlag von %1 %2 von der Seite anordnen</translation>
+    </message>
+    <message>
+        <source>Place the fitting of the whole case %1 from the side</source>
+        <translation>Den Beschlag des ganzen Korpus %1 von der Seite anordnen</translation>
+    </message>
+    <message>
+        <source>Place the fitting of %1 in the middle</source>
+        <translation>Den Beschlag von %1 in der Mitte anordnen</translation>
+    </message>
+    <message>
+        <source>Place the fitting of the whole case in the middle</source>
+        <translation>Den Beschlag des ganzen Korpus in der Mitte anordnen</translation>
+    </message>
+    <message>
+        <source>Hold the fitting of %1 with %2 screws</source>
+        <translation>Den Beschlag von %1 mit Schrauben von %2 halten</translation>
+    </message>
+    <message>
+        <source>Hold the fitting of the whole case with %1 screws</source>
+        <translation>Den Beschlag des ganzen Korpus mit Schrauben von %1 halten</translation>
+    </message>
+    <message>
+        <source>Use one handle everywhere instead of %1: %2</source>
+        <translation>Überall einen Griff statt %1 verwenden: %2</translation>
+    </message>
+    <message>
         <source>Make the overlays between %1 and %2 %3</source>
         <translation>Zwischen %1 und %2 einen Aufschlag von je %3 geben</translation>
     </message>
@@ -190,6 +238,14 @@
     <message>
         <source>Place the two handles of the whole case at a quarter of the width</source>
         <translation>Im ganzen Korpus die zwei Griffe in die Viertel der Breite setzen</translation>
+    </message>
+    <message>
+        <source>Use two handles on %1</source>
+        <translation>Zwei Griffe an %1 verwenden</translation>
+    </message>
+    <message>
+        <source>Use two handles on the whole case</source>
+        <translation>Zwei Griffe am ganzen Korpus verwenden</translation>
     </message>
     <message>
         <source>Use one handle on %1</source>
@@ -380,10 +436,6 @@
         <translation>Alle Schrauben des Korpus auf %1 kürzen</translation>
     </message>
     <message>
-        <source>Make the front of %1 %2 thick</source>
-        <translation>Die Blende von %1 %2 dick machen</translation>
-    </message>
-    <message>
         <source>Leave a gap of %1 between %2 and %3 when cut</source>
         <translation>Beim Zuschnitt zwischen %2 und %3 eine Fuge von %1 lassen</translation>
     </message>
@@ -562,6 +614,10 @@
     <message>
         <source>Front %1, screw hole %2</source>
         <translation>Blende %1, Schraubenbohrung %2</translation>
+    </message>
+    <message>
+        <source>Front %1, fitting %2</source>
+        <translation>Blende %1, Beschlag %2</translation>
     </message>
     <message>
         <source>Front %1, handle hole %2</source>
@@ -796,6 +852,154 @@
         <translation>16 CFR Teil 1261 (ASTM F2057-23), Anwendungsbereich</translation>
     </message>
     <message>
+        <source>fitting</source>
+        <translation>Beschlag</translation>
+    </message>
+    <message>
+        <source>wood left = wood before the screw − (screw − plate) %1 − (%2 − %3) %4</source>
+        <translation>Restholz = Holz vor der Schraube − (Schraube − Platte) %1 − (%2 − %3) %4</translation>
+    </message>
+    <message>
+        <source>The plate (%4) reaches %1 past the field onto the left edge profile and would rock: plate %2, field %3 that way.</source>
+        <translation>Die Platte (%4) ragt %1 über den Spiegel hinaus auf das linke Kantenprofil und würde kippeln: Platte %2, Spiegel %3 in dieser Richtung.</translation>
+    </message>
+    <message>
+        <source>The plate (%4) reaches %1 past the field onto the right edge profile and would rock: plate %2, field %3 that way.</source>
+        <translation>Die Platte (%4) ragt %1 über den Spiegel hinaus auf das rechte Kantenprofil und würde kippeln: Platte %2, Spiegel %3 in dieser Richtung.</translation>
+    </message>
+    <message>
+        <source>The plate (%4) reaches %1 past the field onto the bottom edge profile and would rock: plate %2, field %3 that way.</source>
+        <translation>Die Platte (%4) ragt %1 über den Spiegel hinaus auf das untere Kantenprofil und würde kippeln: Platte %2, Spiegel %3 in dieser Richtung.</translation>
+    </message>
+    <message>
+        <source>The plate (%4) reaches %1 past the field onto the top edge profile and would rock: plate %2, field %3 that way.</source>
+        <translation>Die Platte (%4) ragt %1 über den Spiegel hinaus auf das obere Kantenprofil und würde kippeln: Platte %2, Spiegel %3 in dieser Richtung.</translation>
+    </message>
+    <message>
+        <source>past the field = plate / 2 − centre to its edge %1 / 2 − %2 %3; it must be 0 or less</source>
+        <translation>über den Spiegel hinaus = Platte / 2 − Mitte bis zu seiner Kante %1 / 2 − %2 %3; höchstens 0</translation>
+    </message>
+    <message>
+        <source>The fitting (%4) reaches %1 past the front&apos;s left edge: %2 wide in a front of %3.</source>
+        <translation>Der Beschlag (%4) ragt %1 über die linke Kante der Blende hinaus: %2 breit in einer Blende von %3.</translation>
+    </message>
+    <message>
+        <source>The fitting (%4) reaches %1 past the front&apos;s right edge: %2 wide in a front of %3.</source>
+        <translation>Der Beschlag (%4) ragt %1 über die rechte Kante der Blende hinaus: %2 breit in einer Blende von %3.</translation>
+    </message>
+    <message>
+        <source>The fitting (%4) reaches %1 past the front&apos;s bottom edge: %2 high in a front of %3.</source>
+        <translation>Der Beschlag (%4) ragt %1 über die Unterkante der Blende hinaus: %2 hoch in einer Blende von %3.</translation>
+    </message>
+    <message>
+        <source>The fitting (%4) reaches %1 past the front&apos;s top edge: %2 high in a front of %3.</source>
+        <translation>Der Beschlag (%4) ragt %1 über die Oberkante der Blende hinaus: %2 hoch in einer Blende von %3.</translation>
+    </message>
+    <message>
+        <source>plate, holes and mortises must lie on the front; they reach %1 past it</source>
+        <translation>Platte, Bohrungen und Ausstemmungen müssen auf der Blende liegen; sie ragen %1 darüber hinaus</translation>
+    </message>
+    <message>
+        <source>The fitting&apos;s screw (%4) ends level with the face beyond: %1 screw, %2 plate, %3 of wood before it.</source>
+        <translation>Die Schraube des Beschlags (%4) endet bündig mit der Fläche dahinter: Schraube %1, Platte %2, %3 Holz vor ihr.</translation>
+    </message>
+    <message>
+        <source>%1; it must be more than 0</source>
+        <translation>%1; es muss mehr als 0 sein</translation>
+    </message>
+    <message>
+        <source>The fitting&apos;s screw (%5) comes %1 through the show face: %2 screw, %3 plate, %4 of wood before it.</source>
+        <translation>Die Schraube des Beschlags (%5) kommt %1 durch die Sichtseite: Schraube %2, Platte %3, %4 Holz vor ihr.</translation>
+    </message>
+    <message>
+        <source>The fitting&apos;s screw (%5) comes %1 out of the front&apos;s back and holds it off its box: %2 screw, %3 plate, %4 of wood before it.</source>
+        <translation>Die Schraube des Beschlags (%5) kommt %1 aus der Rückseite der Blende und hält sie vom Schubkasten ab: Schraube %2, Platte %3, %4 Holz vor ihr.</translation>
+    </message>
+    <message>
+        <source>Only %1 of wood is left before the fitting&apos;s screw (%5), less than %2: %3 screw, %4 of wood.</source>
+        <translation>Vor der Schraube des Beschlags (%5) bleiben nur %1 Holz, weniger als %2: Schraube %3, Holz %4.</translation>
+    </message>
+    <message>
+        <source>%1; at least %2</source>
+        <translation>%1; mindestens %2</translation>
+    </message>
+    <message>
+        <source>The fitting&apos;s screw (%4) goes only %1 into the front, less than %2: %3 screw.</source>
+        <translation>Die Schraube des Beschlags (%4) geht nur %1 in die Blende, weniger als %2: Schraube %3.</translation>
+    </message>
+    <message>
+        <source>The fitting&apos;s screw (%2) does not reach the front: %1 screw.</source>
+        <translation>Die Schraube des Beschlags (%2) erreicht die Blende nicht: Schraube %1.</translation>
+    </message>
+    <message>
+        <source>penetration = screw − plate %1 − %2 %3; at least %4</source>
+        <translation>Eindringtiefe = Schraube − Platte %1 − %2 %3; mindestens %4</translation>
+    </message>
+    <message>
+        <source>No stocked screw fits the fitting (%3): it has to be from %1 to %2 long.</source>
+        <translation>Keine vorrätige Schraube passt zum Beschlag (%3): Sie muss von %1 bis %2 lang sein.</translation>
+    </message>
+    <message>
+        <source>least = plate + least penetration %1 + %2 %3; greatest = plate + wood − least tip cover %1 + %4 − %5 %6</source>
+        <translation>kleinste = Platte + kleinste Eindringtiefe %1 + %2 %3; größte = Platte + Holz − kleinstes Restholz %1 + %4 − %5 %6</translation>
+    </message>
+    <message>
+        <source>The mortise in the top edge (%3) leaves only %1 of wood beside it, less than %2.</source>
+        <translation>Die Ausstemmung in der Oberkante (%3) lässt neben sich nur %1 Holz, weniger als %2.</translation>
+    </message>
+    <message>
+        <source>The mortise in the top edge (%2) breaks out of the face by %1.</source>
+        <translation>Die Ausstemmung in der Oberkante (%2) bricht um %1 aus der Fläche aus.</translation>
+    </message>
+    <message>
+        <source>wood beside it, to the nearer face %1; at least %2</source>
+        <translation>Holz daneben, bis zur näheren Fläche %1; mindestens %2</translation>
+    </message>
+    <message>
+        <source>The mortise (%5) leaves only %1 of wood behind it, less than %2: %3 deep in %4 of wood.</source>
+        <translation>Die Ausstemmung (%5) lässt hinter sich nur %1 Holz, weniger als %2: %3 tief in %4 Holz.</translation>
+    </message>
+    <message>
+        <source>The mortise (%3) goes right through: %1 deep in %2 of wood.</source>
+        <translation>Die Ausstemmung (%3) geht ganz hindurch: %1 tief in %2 Holz.</translation>
+    </message>
+    <message>
+        <source>wood left = front there − depth of the mortise %1 − %2 %3; at least %4</source>
+        <translation>Restholz = Blende an dieser Stelle − Tiefe der Ausstemmung %1 − %2 %3; mindestens %4</translation>
+    </message>
+    <message>
+        <source>Two fittings (%3 and %4) are in each other&apos;s way: %1 wide and %2 high.</source>
+        <translation>Zwei Beschläge (%3 und %4) stehen einander im Weg: %1 breit und %2 hoch.</translation>
+    </message>
+    <message>
+        <source>The fitting (%3) and the front&apos;s handle are in each other&apos;s way: %1 wide and %2 high.</source>
+        <translation>Der Beschlag (%3) und der Griff der Blende stehen einander im Weg: %1 breit und %2 hoch.</translation>
+    </message>
+    <message>
+        <source>what they have in common, %1 × %2, must be nothing</source>
+        <translation>was sie gemeinsam haben, %1 × %2, muss nichts sein</translation>
+    </message>
+    <message>
+        <source>The mounting screw runs %1 into what is cut for the fitting (%2).</source>
+        <translation>Die Befestigungsschraube läuft %1 in das, was für den Beschlag (%2) ausgenommen ist.</translation>
+    </message>
+    <message>
+        <source>Only %1 of wood is left between the mounting screw and what is cut for the fitting (%3), less than %2.</source>
+        <translation>Zwischen der Befestigungsschraube und dem, was für den Beschlag (%3) ausgenommen ist, bleiben nur %1 Holz, weniger als %2.</translation>
+    </message>
+    <message>
+        <source>wood between = centre to the cut − screw&apos;s radius %1 − %2 %3; at least %4</source>
+        <translation>Holz dazwischen = Mitte bis zum Ausgenommenen − Radius der Schraube %1 − %2 %3; mindestens %4</translation>
+    </message>
+    <message>
+        <source>The handles of %1 are bored at %2, those of %3 at %4: %5 apart, so that one jig or template does not serve both.</source>
+        <translation>Die Griffe von %1 haben einen Lochabstand von %2, die von %3 einen von %4: %5 auseinander, sodass eine Lehre oder Schablone nicht für beide passt.</translation>
+    </message>
+    <message>
+        <source>inch and metric patterns that an eye takes for one another: %1 − %2 = %3; from more than 0 to 2 mm is told</source>
+        <translation>Zoll- und metrische Lochabstände, die ein Auge verwechselt: %1 − %2 = %3; gemeldet wird, was mehr als 0 und höchstens 2 mm ist</translation>
+    </message>
+    <message>
         <source>gap %1</source>
         <translation>Fuge %1</translation>
     </message>
@@ -866,10 +1070,6 @@
     <message>
         <source>common part of the two fronts %1 × %2; there must be none</source>
         <translation>gemeinsame Fläche der zwei Blenden %1 × %2; es darf keine geben</translation>
-    </message>
-    <message>
-        <source>%1; at least %2</source>
-        <translation>%1; mindestens %2</translation>
     </message>
     <message>
         <source>The gaps down bank %1 differ by %2: %3 here, %4 at the widest; their rails are alike, so an overlay is not.</source>
@@ -1214,10 +1414,6 @@
     <message>
         <source>The screw&apos;s tip is level with the show face: %1, %2 front behind the hole.</source>
         <translation>Die Schraubenspitze liegt bündig in der Sichtseite: %1, Blende hinter der Bohrung %2.</translation>
-    </message>
-    <message>
-        <source>%1; it must be more than 0</source>
-        <translation>%1; es muss mehr als 0 sein</translation>
     </message>
     <message>
         <source>Only %1 of wood is left before the screw&apos;s tip, less than %2: %3, %4 front behind the hole.</source>

@@ -16,6 +16,14 @@
         <translation>im Katalog gibt es keine Gewindeschraube „%1“</translation>
     </message>
     <message>
+        <source>there is no fitting &quot;%1&quot; in the catalogue</source>
+        <translation>im Katalog gibt es keinen Beschlag „%1“</translation>
+    </message>
+    <message>
+        <source>there is no wood screw &quot;%1&quot; in the catalogue</source>
+        <translation>im Katalog gibt es keine Holzschraube „%1“</translation>
+    </message>
+    <message>
         <source>through wall and front</source>
         <translation>durch Vorderstück und Blende</translation>
     </message>

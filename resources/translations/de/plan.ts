@@ -96,6 +96,10 @@
         <translation>Zwischenboden %1</translation>
     </message>
     <message>
+        <source>no wood screw &quot;%1&quot; in the catalogue</source>
+        <translation>keine Holzschraube „%1“ im Katalog</translation>
+    </message>
+    <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>
         <translation>keine Art von Führungen „%1“ im Katalog</translation>
     </message>
@@ -106,10 +110,6 @@
     <message>
         <source>no bolt &quot;%1&quot; in the catalogue</source>
         <translation>keine Gewindeschraube „%1“ im Katalog</translation>
-    </message>
-    <message>
-        <source>no wood screw &quot;%1&quot; in the catalogue</source>
-        <translation>keine Holzschraube „%1“ im Katalog</translation>
     </message>
     <message>
         <source>%1 = %2</source>
@@ -178,6 +178,66 @@
     <message>
         <source>groove height + bottom&apos;s thickness</source>
         <translation>Nuthöhe + Dicke des Bodens</translation>
+    </message>
+    <message>
+        <source>first hole to last, from centre to centre</source>
+        <translation>von der ersten Bohrung zur letzten, Mitte zu Mitte</translation>
+    </message>
+    <message>
+        <source>first hole to last: an inch pattern, whole sixteenths</source>
+        <translation>von der ersten Bohrung zur letzten: ein Zollmaß, ganze Sechzehntel</translation>
+    </message>
+    <message>
+        <source>first hole to last: a metric pattern, whole millimetres</source>
+        <translation>von der ersten Bohrung zur letzten: ein metrisches Maß, ganze Millimeter</translation>
+    </message>
+    <message>
+        <source>half the front&apos;s width</source>
+        <translation>halbe Breite der Blende</translation>
+    </message>
+    <message>
+        <source>front&apos;s width − the given distance from its right edge</source>
+        <translation>Breite der Blende − der angegebene Abstand von ihrer rechten Kante</translation>
+    </message>
+    <message>
+        <source>the given distance from the front&apos;s left edge</source>
+        <translation>der angegebene Abstand von der linken Kante der Blende</translation>
+    </message>
+    <message>
+        <source>front&apos;s height − the fitting&apos;s own distance below its top edge</source>
+        <translation>Höhe der Blende − der eigene Abstand des Beschlags von ihrer Oberkante</translation>
+    </message>
+    <message>
+        <source>front&apos;s height − the given distance from its top</source>
+        <translation>Höhe der Blende − der angegebene Abstand von ihrer Oberkante</translation>
+    </message>
+    <message>
+        <source>the given distance from the front&apos;s lower edge</source>
+        <translation>der angegebene Abstand von der Unterkante der Blende</translation>
+    </message>
+    <message>
+        <source>half the front&apos;s height</source>
+        <translation>halbe Höhe der Blende</translation>
+    </message>
+    <message>
+        <source>longest stocked length from plate + least penetration to plate + wood − least tip cover</source>
+        <translation>längste vorrätige Länge von Platte + kleinste Eindringtiefe bis Platte + Holz − kleinstes Restholz</translation>
+    </message>
+    <message>
+        <source>screw − the fitting&apos;s plate</source>
+        <translation>Schraube − Platte des Beschlags</translation>
+    </message>
+    <message>
+        <source>wood before the screw − penetration</source>
+        <translation>Holz vor der Schraube − Eindringtiefe</translation>
+    </message>
+    <message>
+        <source>front behind the mortise − its depth</source>
+        <translation>Blende hinter der Ausstemmung − ihre Tiefe</translation>
+    </message>
+    <message>
+        <source>wood beside the mortise in the top edge, to the nearer face</source>
+        <translation>Holz neben der Ausstemmung in der Oberkante, bis zur näheren Fläche</translation>
     </message>
     <message>
         <source>left overlay</source>
@@ -284,10 +344,6 @@
         <translation>Griffmitte</translation>
     </message>
     <message>
-        <source>half the front&apos;s width</source>
-        <translation>halbe Breite der Blende</translation>
-    </message>
-    <message>
         <source>front&apos;s width × %1 per cent</source>
         <translation>Breite der Blende × %1 Prozent</translation>
     </message>
@@ -302,14 +358,6 @@
     <message>
         <source>half the front&apos;s height + 1/%1 of it</source>
         <translation>halbe Höhe der Blende + 1/%1 ihrer Höhe</translation>
-    </message>
-    <message>
-        <source>front&apos;s height − the given distance from its top</source>
-        <translation>Höhe der Blende − der angegebene Abstand von ihrer Oberkante</translation>
-    </message>
-    <message>
-        <source>half the front&apos;s height</source>
-        <translation>halbe Höhe der Blende</translation>
     </message>
     <message>
         <source>Forest Products Laboratory, Wood Handbook, chapter 8: average ultimate load, side grain, specific gravity on volume at 12 % moisture</source>
@@ -742,6 +790,34 @@
     <message>
         <source>Thread in the handle</source>
         <translation>Gewinde im Griff</translation>
+    </message>
+    <message>
+        <source>Handle&apos;s holes, centre to centre</source>
+        <translation>Lochabstand des Griffs</translation>
+    </message>
+    <message>
+        <source>Fitting from the left</source>
+        <translation>Beschlag von links</translation>
+    </message>
+    <message>
+        <source>Fitting from below</source>
+        <translation>Beschlag von unten</translation>
+    </message>
+    <message>
+        <source>Fitting&apos;s screws</source>
+        <translation>Schrauben des Beschlags</translation>
+    </message>
+    <message>
+        <source>Fitting&apos;s screws in the front</source>
+        <translation>Schrauben des Beschlags in der Blende</translation>
+    </message>
+    <message>
+        <source>Wood before a fitting&apos;s screw</source>
+        <translation>Restholz vor der Schraube eines Beschlags</translation>
+    </message>
+    <message>
+        <source>Wood left by a mortise</source>
+        <translation>Restholz an einer Ausstemmung</translation>
     </message>
     <message>
         <source>Weight of the front</source>

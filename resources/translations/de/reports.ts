@@ -48,6 +48,10 @@
         <translation>Griffbohrung %1</translation>
     </message>
     <message>
+        <source>fitting %1</source>
+        <translation>Beschlag %1</translation>
+    </message>
+    <message>
         <source>screw row %1</source>
         <translation>Schraubenreihe %1</translation>
     </message>

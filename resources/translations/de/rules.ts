@@ -268,6 +268,10 @@
         <translation>Griffsockel %1 × %2, Gewindeschraube %3, Gewindetiefe %4, mindestens %5</translation>
     </message>
     <message>
+        <source>plate %1 × %2, %3 screws, %4 bores, %5 mortises</source>
+        <translation>Platte %1 × %2, %3 Schrauben, %4 Bohrungen, %5 Ausstemmungen</translation>
+    </message>
+    <message>
         <source>side %1, below %2, above %3, rating none</source>
         <translation>seitlich %1, unten %2, oben %3, ohne Traglast</translation>
     </message>
@@ -302,6 +306,10 @@
     <message>
         <source>handles</source>
         <translation>Griffe</translation>
+    </message>
+    <message>
+        <source>fittings</source>
+        <translation>Beschläge</translation>
     </message>
     <message>
         <source>boxes, weights</source>

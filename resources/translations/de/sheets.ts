@@ -120,8 +120,60 @@
         <translation>%1: von Außenstrich zu Außenstrich messen</translation>
     </message>
     <message>
+        <source>from the show face</source>
+        <translation>von der Sichtseite</translation>
+    </message>
+    <message>
+        <source>from the back</source>
+        <translation>von der Rückseite</translation>
+    </message>
+    <message>
+        <source>from the top edge</source>
+        <translation>von der Oberkante</translation>
+    </message>
+    <message>
+        <source>%1: mortise %2 × %3</source>
+        <translation>%1: Ausstemmung %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 deep, %2</source>
+        <translation>%1 tief, %2</translation>
+    </message>
+    <message>
+        <source>%1: mortise in the top edge, %2 long, %3 deep</source>
+        <translation>%1: Ausstemmung in der Oberkante, %2 lang, %3 tief</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 behind the show face</source>
+        <translation>von %1 bis %2 hinter der Sichtseite</translation>
+    </message>
+    <message>
         <source>%1: drill %2</source>
         <translation>%1: %2 bohren</translation>
+    </message>
+    <message>
+        <source>through, %1</source>
+        <translation>durch, %1</translation>
+    </message>
+    <message>
+        <source>%1: as before</source>
+        <translation>%1: wie zuvor</translation>
+    </message>
+    <message>
+        <source>%1: pilot %2</source>
+        <translation>%1: Vorbohrung %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3 screws, %4, %5 long.</source>
+        <translation>%1: %2; %3 Schrauben, %4, %5 lang.</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3 screws, %4.</source>
+        <translation>%1: %2; %3 Schrauben, %4.</translation>
     </message>
     <message>
         <source>through, show face</source>

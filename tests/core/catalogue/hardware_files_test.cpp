@@ -1,6 +1,6 @@
 #include "tests/core/catalogue/program_catalogue.h"
 
-#include "core/hardware/bolts.h"
+#include "core/hardware/fittings.h"
 
 #include <algorithm>
 #include <set>
@@ -116,6 +116,47 @@ TEST(StockedBolts, FitEveryUsualFrontInEveryWay) {
                 }
 }
 
+TEST(FittingFile, HoldsOfEachKindAnInchOneAndAMetricOne) {
+    const Catalogue catalogue = programCatalogue();
+    EXPECT_EQ(catalogue.fittings.size(), 12u);
+    for (const FittingKind kind :
+         {FittingKind::CupPull, FittingKind::EdgePull, FittingKind::RingPull,
+          FittingKind::LabelHolder, FittingKind::Lock}) {
+        const auto isInch = [&](bool inch) {
+            return std::any_of(
+                catalogue.fittings.begin(), catalogue.fittings.end(), [&](const FittingForm& form) {
+                    const std::int64_t width = form.footprint.width.nanometres();
+                    return form.kind == kind && (width % Length::nanometresPer64th == 0) == inch;
+                });
+        };
+        EXPECT_TRUE(isInch(true)) << static_cast<int>(kind);
+        EXPECT_TRUE(isInch(false)) << static_cast<int>(kind);
+    }
+    for (const FittingForm& form : catalogue.fittings)
+        EXPECT_EQ(form.source.kind, SourceKind::CommonPractice) << form.id; // our round figures
+}
+
+TEST(StockedFittings, GoIntoEveryUsualFront) {
+    // Fronts of 18 mm to 1 in, wide and high enough: a stocked screw holds each fitting, and every
+    // mortise leaves 1/8 in.
+    const Catalogue catalogue = programCatalogue();
+    const Profile square;
+    for (const FittingForm& form : catalogue.fittings)
+        for (const Length thickness : {Length::millimetres(18), Length::inches(0, 48),
+                                       Length::millimetres(22), Length::inches(1)}) {
+            const FrontRect front = FrontRect::atOrigin(Length::inches(16), Length::inches(8));
+            HardwareSpec spec;
+            spec.fittings.emplace_back().form = form.id;
+            const auto planned =
+                planFittings(spec, catalogue, Limits{},
+                             {front, front, thickness, &square, Length::inches(0, 32)});
+            ASSERT_TRUE(planned.ok()) << form.id;
+            const FittingPlan& plan = planned.value().front();
+            EXPECT_TRUE(plan.screwLength) << form.id;
+            EXPECT_GE(plan.leastWoodLeft().value_or(thickness), Length::inches(0, 8)) << form.id;
+        }
+}
+
 TEST(RunnerFile, HasTheClearancesOfTheTrade) {
     // Common practice, no source.
     const Catalogue catalogue = programCatalogue();
@@ -150,9 +191,10 @@ TEST(SpeciesFile, NamesTheTwentyFourWoods) {
 }
 
 TEST(CatalogueFiles, HoldOneKindEachAndSayWhereEveryEntryIsFrom) {
-    EXPECT_EQ(readProgramFile("wood_screws.json").woodScrews.size(), 8u);
+    EXPECT_EQ(readProgramFile("wood_screws.json").woodScrews.size(), 10u);
     EXPECT_EQ(readProgramFile("bolts.json").bolts.size(), 7u);
     EXPECT_EQ(readProgramFile("hardware.json").hardware.size(), 11u);
+    EXPECT_EQ(readProgramFile("fittings.json").fittings.size(), 12u);
     EXPECT_TRUE(readProgramFile("bolts.json").woodScrews.empty());
     const Catalogue catalogue = programCatalogue();
     const auto check = [](const auto& entries) {

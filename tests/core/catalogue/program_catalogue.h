@@ -27,8 +27,8 @@ inline Catalogue readProgramFile(const std::string& name) {
 
 inline Catalogue programCatalogue() {
     Catalogue all;
-    for (const char* name : {"wood_screws.json", "bolts.json", "hardware.json", "runners.json",
-                             "species.json", "air.json"})
+    for (const char* name : {"wood_screws.json", "bolts.json", "hardware.json", "fittings.json",
+                             "runners.json", "species.json", "air.json"})
         all = merged(all, readProgramFile(name));
     return all;
 }

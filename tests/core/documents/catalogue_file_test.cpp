@@ -55,6 +55,39 @@ TEST(CatalogueFile, GivesAPullWithItsHolesAboutItsCentre) {
     EXPECT_EQ(form.suppliedBolt, Length::millimetres(25));
 }
 
+TEST(CatalogueFile, GivesALockWithItsKeyHoleAndItsMortises) {
+    const auto read = readCatalogue(catalogueText(R"("fittings": [{"id": "lock", "name": "Lock",
+        "kind": "lock", "bearsOn": "back",
+        "footprint": {"shape": "rectangle", "width": "50 mm", "height": "40 mm"},
+        "projection": "0 mm", "plate": "2 mm", "screw": "wood-screw-3mm",
+        "screws": [["-22 mm", "-8 mm"], ["22 mm", "-8 mm"]],
+        "bores": [{"at": ["0 mm", "0 mm"], "diameter": "8 mm", "from": "show"}],
+        "mortises": [{"from": "top-edge", "depth": "2 mm",
+            "place": {"lowerLeft": ["-25 mm", "0 mm"], "upperRight": ["25 mm", "12 mm"]}}],
+        "belowTop": "20 mm",
+        "source": {"kind": "common-practice", "title": ""}}])"),
+                                    "fittings.json");
+    ASSERT_TRUE(read.ok()) << read.error().sentence();
+    const FittingForm& lock = read.value().fittings.at(0);
+    EXPECT_EQ(lock.kind, FittingKind::Lock);
+    EXPECT_EQ(lock.bearsOn, FrontFace::Back);
+    EXPECT_EQ(lock.belowTop, Length::millimetres(20));
+    EXPECT_FALSE(lock.bores.at(0).depth.has_value()); // right through
+    EXPECT_EQ(lock.mortises.at(0).place.width(), Length::millimetres(50));
+    EXPECT_EQ(lock.mortises.at(0).from, FrontFace::TopEdge);
+}
+
+TEST(CatalogueFile, RefusesAMortiseWithoutASize) {
+    const std::string text = R"("fittings": [{"id": "pull", "name": "Pull", "kind": "edge-pull",
+        "footprint": {"shape": "rectangle", "width": "50 mm", "height": "40 mm"},
+        "projection": "0 mm", "plate": "2 mm", "screw": "", "screws": [],
+        "mortises": [{"from": "show", "depth": "2 mm",
+            "place": {"lowerLeft": ["5 mm", "0 mm"], "upperRight": ["-5 mm", "12 mm"]}}],
+        "source": {"kind": "common-practice", "title": ""}}])";
+    EXPECT_NE(whatIsWrongWith(text).find("a corner right of and above the other"),
+              std::string::npos);
+}
+
 TEST(CatalogueFile, MayHoldANoteAndSeveralLists) {
     const auto read = readCatalogue(
         catalogueText(R"("note": "generic", "species": [{"id": "oak", "name": "White oak"}],

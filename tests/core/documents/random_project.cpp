@@ -103,6 +103,16 @@ HardwareSpec RandomProject::hardware() {
          {&h.twoPast, &h.boltLength, &h.counterbore, &h.counterboreDiameter, &h.accessDiameter})
         maybe(*optional, [this] { return length(); });
     maybe(h.placedAt, [this] { return point<FrontFrame>(); });
+    maybe(h.threePast, [this] { return length(); });
+    for (std::int64_t n = upTo(2); n > 0; --n) {
+        FittingSpec& fitting = h.fittings.emplace_back();
+        fitting.form = text();
+        fitting.across = anyOf(FittingAcross::BothSides);
+        fitting.upright = anyOf(FittingUpright::FromBottom);
+        fitting.fromSide = length();
+        fitting.fromEdge = length();
+        maybe(fitting.screwLength, [this] { return length(); });
+    }
     return h;
 }
 
@@ -150,6 +160,27 @@ std::vector<Length> RandomProject::stock() {
     return {lengths.begin(), lengths.end()};
 }
 
+FittingForm RandomProject::fitting(const std::string& id) {
+    FittingForm f;
+    f.id = id;
+    f.name = text();
+    f.kind = anyOf(FittingKind::Lock);
+    f.bearsOn = anyOf(FrontFace::TopEdge);
+    f.footprint = {anyOf(FootprintShape::Rectangle), plain(), plain()};
+    f.projection = plain();
+    f.plate = plain();
+    f.screw = text();
+    f.screws = {point<FrontFrame>()};
+    f.bores = {{point<FrontFrame>(), plain(), chance(50) ? std::optional(plain()) : std::nullopt,
+                anyOf(FrontFace::TopEdge)}};
+    const FrontPoint low = point<FrontFrame>();
+    f.mortises = {
+        {anyOf(FrontFace::TopEdge), {low.x, low.y, low.x + plain(), low.y + plain()}, plain()}};
+    maybe(f.belowTop, [this] { return plain(); });
+    f.source = source();
+    return f;
+}
+
 Catalogue RandomProject::catalogue(Unknowns& unknowns) {
     Catalogue c;
     for (std::int64_t n = upTo(2); n > 0; --n) {
@@ -194,6 +225,10 @@ Catalogue RandomProject::catalogue(Unknowns& unknowns) {
         const Air range = air();
         c.airs.push_back({"air" + std::to_string(n), text(), range.whenCut, range.driest,
                           range.wettest, source()});
+    }
+    for (std::int64_t n = upTo(2); n > 0; --n) {
+        c.fittings.push_back(fitting("fitting" + std::to_string(n)));
+        addUnknowns(unknowns, "own/fittings/fitting" + std::to_string(n) + "/bores/0/");
     }
     addUnknowns(unknowns, "own/");
     return c;

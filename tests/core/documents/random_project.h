@@ -70,6 +70,7 @@ private:
     WoodFigures woodFigures();
     AirState airState();
     Air air();
+    FittingForm fitting(const std::string& id);
     Catalogue catalogue(Unknowns& unknowns);
     FrontDefaults fronts();
     Surround surround(Side);

@@ -83,6 +83,20 @@ TEST(Samples, PlanChestIsCleanAndAsksOnlyToBeAnchored) {
     EXPECT_EQ(Sample("plan-chest").findings(), (Findings{{"case: anchor_case", 1}}));
 }
 
+// The lock's key lies 20 mm below the top, two let-in rings and a label beside it.
+TEST(Samples, ShellCabinetIsCleanAndHoldsItsFittingsByScrews) {
+    const Sample sample("shell-cabinet");
+    EXPECT_EQ(sample.findings(), (Findings{{"case: anchor_case", 1}}));
+    for (const FrontPlan& front : sample.plan.fronts) {
+        EXPECT_FALSE(front.hardware);
+        ASSERT_TRUE(front.fittings);
+        for (const FittingPlan& fitting : *front.fittings)
+            EXPECT_TRUE(fitting.screwLength) << fitting.form->id;
+    }
+    EXPECT_EQ(sample.plan.fronts.front().fittings->size(), 3U); // a label and two rings
+    EXPECT_EQ(sample.plan.fronts.back().fittings->size(), 4U);
+}
+
 TEST(Samples, FirstTryHasItsFiveMistakes) {
     EXPECT_EQ(Sample("first-try").findings(),
               (Findings{{"Long screw: screw_through_show_face", 1},

@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
 #include <span>
 
 namespace frontwright {
@@ -154,6 +155,60 @@ TEST(MirroringAPart, IsRefusedWhereThereAreNoColumns) {
     EXPECT_FALSE(mirrorRegion(planned.project, planned.plan, {}).ok());
     const std::vector<OpeningId> lost{OpeningId{99}};
     EXPECT_FALSE(mirrorRegion(planned.project, planned.plan, lost).ok());
+}
+
+Project likeOtherSide(const Project& project, std::span<const OpeningId> openings) {
+    const Planned planned(project);
+    return edited(mirrorOnto(planned.project, planned.plan, openings));
+}
+
+TEST(OneSideLikeTheOther, DividesTheRightAsTheLeft) {
+    // | bank of two | door-high opening | 6 in |  →  | bank | opening | bank mirrored |
+    const Project project =
+        rowOf({fixed(in(8), rows({fixed(in(5), opening()), share(opening())}, in(1))),
+               share(opening()), fixed(in(6), opening({}, "odd"))},
+              in(32));
+    const std::array left{openingAt(project, 0)};
+    const Project after = likeOtherSide(project, left);
+    EXPECT_EQ(widths(after), (Sizes{in(8), in(8), in(14), in(8), in(8)}));
+    EXPECT_EQ(heights(after)[3], in(5));
+    EXPECT_EQ(openingAt(after, 0), openingAt(project, 0));
+    EXPECT_EQ(openingAt(after, 2), openingAt(project, 2)) << "the middle stays";
+    EXPECT_GE(openingAt(after, 3).number, project.nextId);
+}
+
+TEST(OneSideLikeTheOther, TakesTheSideThatIsSelected) {
+    const Project project = rowOf({share(opening()), fixed(in(6), opening())}, in(13));
+    const std::array right{openingAt(project, 1)};
+    EXPECT_EQ(widths(likeOtherSide(project, right)), (Sizes{in(6), in(6)}));
+}
+
+TEST(OneSideLikeTheOther, TurnsWhatIsPlacedFromOneSide) {
+    Project project = rowOf({share(opening()), share(opening())}, in(27));
+    project = withChoices(std::move(project), 0, [&](FrontChoices& choices) {
+        choices.hardware = project.fronts.hardware;
+        choices.hardware->fittings = {{"label-holder", FittingAcross::FromLeft, in(3),
+                                       FittingUpright::FromTop, in(2), std::nullopt}};
+        choices.fit.left = SideFit{Fit::Overlay, in(0, 20)};
+    });
+    const std::array left{openingAt(project, 0)};
+    const Project after = likeOtherSide(project, left);
+    const FrontChoices& turned = findOpening(after, openingAt(after, 1))->choices;
+    EXPECT_EQ(turned.hardware->fittings.front().across, FittingAcross::FromRight);
+    EXPECT_EQ(turned.fit.right->amount, WrittenLength(in(0, 20)));
+}
+
+TEST(OneSideLikeTheOther, OfASymmetricalCaseChangesOnlyIds) {
+    const Project project =
+        rowOf({fixed(in(8), opening()), share(opening()), fixed(in(8), opening())}, in(32));
+    const std::array left{openingAt(project, 0)};
+    EXPECT_EQ(widths(likeOtherSide(project, left)), widths(project));
+}
+
+TEST(OneSideLikeTheOther, NeedsColumns) {
+    const Planned planned(bankOf({share(opening()), share(opening())}, in(20)));
+    const std::array one{openingAt(planned.project, 0)};
+    EXPECT_FALSE(mirrorOnto(planned.project, planned.plan, one).ok());
 }
 
 } // namespace

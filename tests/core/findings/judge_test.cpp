@@ -33,7 +33,9 @@ Severity severityAtItsLimit(FindingCode code) {
         WallThinUnderHead, GapTight,           CounterboreTooDeep, GapsUneven,
         FrontOffCase,      GapTightens,        GapsGoUneven,       ClearanceSmall,
         HoldingWeak,       ScrewNearEdge,      ScrewsCrowded,      PilotHoleMissing,
-        PilotHoleWrong,    ClearanceHoleTight, RunnerOverloaded,   FitsMixed};
+        PilotHoleWrong,    ClearanceHoleTight, RunnerOverloaded,   FitsMixed,
+        FittingScrewThin,  FittingScrewShort,  MortiseTooDeep,     HoleAtFitting,
+        CentresMixed};
     const std::set<FindingCode> toKnow{SlotForMovement, AnchorCase, MoistureBeyondRange,
                                        WoodUnknown};
     if (ruins.contains(code))

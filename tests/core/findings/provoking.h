@@ -301,13 +301,79 @@ inline std::vector<Provocation> holdingProvocations() {
     };
 }
 
+/// A label holder of 3 in × 1 in on fronts of 13 1/2 in × 6 1/2 in, its screws 1 1/4 in from its
+/// centre, its plate 1/16 in; and a lock 7/16 in deep.
+inline std::vector<Provocation> fittingProvocations() {
+    using enum FindingCode;
+    const auto fromTop = [](Project& p, Length l) {
+        p.fronts.hardware.fittings = {
+            {"label-holder", FittingAcross::Middle, {}, FittingUpright::FromTop, l, std::nullopt}};
+    };
+    const auto fromTopOfBevelled = [=](Project& p, Length l) {
+        fromTop(p, l);
+        p.fronts.profile = {ProfileFamily::Chamfer, n64(32), n64(8), {}, PerSide<bool>::all(true)};
+    };
+    const auto screw = [=](Project& p, Length l) {
+        fromTop(p, n64(96));
+        p.fronts.hardware.fittings.front().screwLength = l;
+    };
+    const auto thickness = [=](Project& p, Length l) {
+        fromTop(p, n64(96));
+        p.fronts.thickness = l;
+    };
+    const auto lock = [](Project& p, Length thick) {
+        p.fronts.hardware.fittings.emplace_back().form = "lock";
+        p.fronts.thickness = thick;
+    };
+    // The label's right screw lies 8 in across and 5 in up the front, 7 11/16 in and 4 5/8 in of
+    // the wall: 432 + 80 = 512, less 20; 416 − 96 = 320, less 24 sixty-fourths.
+    const auto besideScrew = [=](Project& p, Length l) {
+        fromTop(p, n64(96));
+        p.fronts.mounting.pattern = ScrewPattern::ByHand;
+        p.fronts.mounting.placed = {{n64(492) + l, n64(296)}};
+    };
+    // The other front's pull so far between centres, beside one of 96 mm.
+    const auto otherPull = [](Project& p, Length l) {
+        p.fronts.hardware.form = "pull-96";
+        HardwareForm other = *smallCatalogue().hardwareForm("pull-96");
+        other.id = "pull-other";
+        other.name = "Other pull";
+        other.holes = {{{}, {}}, {l, {}}};
+        p.own.hardware = {other};
+        p = withChoices(std::move(p), 1, [&](FrontChoices& choices) {
+            choices.hardware = p.fronts.hardware;
+            choices.hardware->form = other.id;
+        });
+    };
+    return {
+        // profile 1/2 in + half the label 1/2 in
+        provoked(FittingOffField, fromTopOfBevelled, n64(63), n64(64)),
+        provoked(FittingOffFront, fromTop, n64(31), n64(32)),
+        // plate 1/16 in + front 3/4 in
+        provoked(FittingScrewThrough, screw, n64(52), n64(51)),
+        provoked(FittingScrewThin, screw, n64(45), n64(44)),
+        // plate 1/16 in + 3/8 in
+        provoked(FittingScrewShort, screw, n64(27), n64(28)),
+        // The shortest stocked is 5/8 in = plate 1/16 in + front 11/16 in − 1/8 in.
+        provoked(NoFittingScrewFits, thickness, n64(43), n64(44)),
+        // body 7/16 in + 1/8 in
+        provoked(MortiseTooDeep, lock, n64(35), n64(36)),
+        // The knob reaches to 208 + 25.2 sixty-fourths up the front.
+        provoked(FittingsCollide, fromTop, n64(151), n64(150)),
+        // both shanks' radii 5/64 in + 1/4 in of wood
+        provoked(HoleAtFitting, besideScrew, n64(25), n64(26)),
+        // 2 mm beside 96 mm
+        provoked(CentresMixed, otherPull, um(98'000), um(98'001)),
+    };
+}
+
 /// All but HoleAtRunner: no kind of runner tells of a part in the wall yet; and but those that only
 /// a catalogue can provoke, see judge_holding_test.cpp.
 inline std::vector<Provocation> allProvocations() {
     std::vector<Provocation> all;
     for (const auto& some :
          {screwProvocations(), holeProvocations(), handleProvocations(), frontProvocations(),
-          boxProvocations(), seasonProvocations(), holdingProvocations()})
+          boxProvocations(), seasonProvocations(), holdingProvocations(), fittingProvocations()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

@@ -167,6 +167,46 @@ const std::vector<Told> toldAtTheLimit{
     {FindingCode::RunnerOverloaded, "Front A1",
      "The drawer loads its runners with 81.6 lb, more than the 75.0 lb that they are rated for.",
      "load = front + box + contents = 1.7 lb + 4.9 lb + 75.0 lb = 81.6 lb; at most 75.0 lb"},
+    {FindingCode::FittingOffField, "Front A1, fitting 1",
+     "The plate (Label holder, 3 × 1 in) reaches 1/64 in past the field onto the top edge profile "
+     "and would rock: plate 1 in, field 5 1/2 in that way.",
+     "past the field = plate / 2 − centre to its edge = 1 in / 2 − 31/64 in = 1/64 in; it must be "
+     "0 or less"},
+    {FindingCode::FittingOffFront, "Front A1, fitting 1",
+     "The fitting (Label holder, 3 × 1 in) reaches 1/64 in past the front's top edge: 1 in high in "
+     "a front of 6 1/2 in.",
+     "plate, holes and mortises must lie on the front; they reach 1/64 in past it"},
+    {FindingCode::FittingScrewThrough, "Front A1, fitting 1",
+     "The fitting's screw (Label holder, 3 × 1 in) ends level with the face beyond: 13/16 in "
+     "screw, "
+     "1/16 in plate, 3/4 in of wood before it.",
+     "wood left = wood before the screw − (screw − plate) = 3/4 in − (13/16 in − 1/16 in) = 0 in; "
+     "it must be more than 0"},
+    {FindingCode::FittingScrewThin, "Front A1, fitting 1",
+     "Only 7/64 in of wood is left before the fitting's screw (Label holder, 3 × 1 in), less than "
+     "1/8 in: 45/64 in screw, 3/4 in of wood.",
+     "wood left = wood before the screw − (screw − plate) = 3/4 in − (45/64 in − 1/16 in) = 7/64 "
+     "in; at least 1/8 in"},
+    {FindingCode::FittingScrewShort, "Front A1, fitting 1",
+     "The fitting's screw (Label holder, 3 × 1 in) goes only 23/64 in into the front, less than "
+     "3/8 "
+     "in: 27/64 in screw.",
+     "penetration = screw − plate = 27/64 in − 1/16 in = 23/64 in; at least 3/8 in"},
+    {FindingCode::NoFittingScrewFits, "Front A1, fitting 1",
+     "No stocked screw fits the fitting (Label holder, 3 × 1 in): it has to be from 7/16 in to "
+     "39/64 in long.",
+     "least = plate + least penetration = 1/16 in + 3/8 in = 7/16 in; greatest = plate + wood − "
+     "least tip cover = 1/16 in + 43/64 in − 1/8 in = 39/64 in"},
+    {FindingCode::MortiseTooDeep, "Front A1, fitting 1",
+     "The mortise (Half-mortise lock, 2 in) leaves only 7/64 in of wood behind it, less than 1/8 "
+     "in: 7/16 in deep in 35/64 in of wood.",
+     "wood left = front there − depth of the mortise = 35/64 in − 7/16 in = 7/64 in; at least 1/8 "
+     "in"},
+    {FindingCode::HoleAtFitting, "Front A1, screw hole 1",
+     "Only 15/64 in of wood is left between the mounting screw and what is cut for the fitting "
+     "(Label holder, 3 × 1 in), less than 1/4 in.",
+     "wood between = centre to the cut − screw's radius = 5/16 in − 5/64 in = 15/64 in; at least "
+     "1/4 in"},
     {FindingCode::FitsMixed, "Front A1",
      "The front lies in the opening (left) and on the frame (right, bottom, top) at once: with a "
      "flat back it can do only one of them, unless it is rabbeted.",

@@ -125,5 +125,22 @@ TEST(HandleByHand, StandsAloneWhereItWasPut) {
     EXPECT_EQ(centres[0], *spec.placedAt);
 }
 
+TEST(HandleCentres, OfThreeHaveTheThirdInTheMiddle) {
+    HardwareSpec spec;
+    spec.twoPast = Length::inches(20);
+    spec.threePast = Length::inches(36);
+    const auto on = [&](Length wide) {
+        return handleCentres(spec, squareFront(wide, Length::inches(6)));
+    };
+    EXPECT_EQ(on(Length::inches(20)).size(), 1U);
+    EXPECT_EQ(on(Length::inches(36)).size(), 2U);
+    const auto three = on(Length::inches(40));
+    ASSERT_EQ(three.size(), 3U);
+    EXPECT_EQ(three[0].x, Length::inches(10)); // a quarter
+    EXPECT_EQ(three[1].x, Length::inches(20));
+    EXPECT_EQ(three[2].x, Length::inches(30));
+    EXPECT_EQ(three[1].y, three[0].y);
+}
+
 } // namespace
 } // namespace frontwright

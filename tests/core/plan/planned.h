@@ -7,11 +7,12 @@
 
 namespace frontwright::testing {
 
-/// A Project with its Plan. Stays where it is made, because the Plan refers into it.
+/// A Project with its Plan, from the entries and its own. Stays where it is made, because the Plan
+/// refers into it.
 struct Planned {
     explicit Planned(Project from, Catalogue entries = smallCatalogue())
         : project(std::move(from)),
-          catalogue(std::move(entries)),
+          catalogue(merged(entries, project.own)),
           plan(made(project, catalogue)) {}
     Planned(const Planned&) = delete;
     Planned& operator=(const Planned&) = delete;

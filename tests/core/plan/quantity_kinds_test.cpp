@@ -177,7 +177,7 @@ TEST(QuantityKinds, AreAllTold) {
     for (int kind = 0; kind <= static_cast<int>(StopFromOpening); ++kind) {
         const auto each = static_cast<QuantityKind>(kind);
         // Those of the season: quantity_season_test.cpp; of holding and weight:
-        // holding_quantities_test.cpp.
+        // holding_quantities_test.cpp; of fittings: fitting_quantities_test.cpp.
         EXPECT_NE(told.contains(each), testing::isOfSeason(each) || isOfHolding(each)) << key(each);
     }
 }

@@ -207,6 +207,8 @@ TEST(Quantities, AreAllListedOnce) {
     });
     project.fronts.box.runner = "side-mounted";
     project.fronts.hardware.way = MountingWay::FrontAccessHole;
+    project.fronts.hardware.form = "pull-96";
+    project.fronts.hardware.fittings.emplace_back().form = "lock";
     const Planned planned(project);
     const auto all = allQuantities(planned.plan);
     EXPECT_EQ(std::set<Quantity>(all.begin(), all.end()).size(), all.size());

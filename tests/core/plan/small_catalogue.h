@@ -58,6 +58,36 @@ inline Catalogue smallCatalogue() {
     pull.footprint = {FootprintShape::Rectangle, Length::millimetres(110), Length::millimetres(14)};
     catalogue.hardware.push_back(pull);
 
+    FittingForm label;
+    label.id = "label-holder";
+    label.name = "Label holder, 3 × 1 in";
+    label.footprint = {FootprintShape::Rectangle, sixtyFourths(192), sixtyFourths(64)};
+    label.projection = sixtyFourths(8);
+    label.plate = sixtyFourths(4);
+    label.screw = screw.id;
+    label.screws = {{sixtyFourths(-80), {}}, {sixtyFourths(80), {}}};
+    label.source = source;
+    catalogue.fittings.push_back(label);
+
+    // The key 3/4 in below the selvedge; body 7/16 in deep, 1/16 in plates.
+    FittingForm lock = label;
+    lock.id = "lock";
+    lock.name = "Half-mortise lock, 2 in";
+    lock.kind = FittingKind::Lock;
+    lock.bearsOn = FrontFace::Back;
+    lock.footprint = {FootprintShape::Rectangle, sixtyFourths(128), sixtyFourths(96)};
+    lock.projection = {};
+    lock.screws = {{sixtyFourths(-56), sixtyFourths(-20)}, {sixtyFourths(56), sixtyFourths(-20)}};
+    lock.bores = {{{}, sixtyFourths(20), std::nullopt, FrontFace::Show}};
+    const auto plate = [&](std::int64_t x, std::int64_t low, std::int64_t high) {
+        return FrontRect{sixtyFourths(-x), sixtyFourths(low), sixtyFourths(x), sixtyFourths(high)};
+    };
+    lock.mortises = {{FrontFace::Back, plate(64, -48, 48), sixtyFourths(4)},
+                     {FrontFace::Back, plate(48, -40, 48), sixtyFourths(28)},
+                     {FrontFace::TopEdge, plate(64, 0, 20), sixtyFourths(4)}};
+    lock.belowTop = sixtyFourths(48);
+    catalogue.fittings.push_back(lock);
+
     RunnerKind wooden;
     wooden.id = "wooden";
     wooden.name = "Wooden runners";

@@ -88,7 +88,7 @@ std::set<std::string> wordsOf(const rapidjson::Value& list) {
 
 TEST(ReportSchema, AcceptsThePlansAndFindingsOfEverySample) {
     const Schema plan("plan"), findings("findings");
-    ASSERT_EQ(sampleFiles().size(), 3U);
+    ASSERT_GE(sampleFiles().size(), 3U);
     for (const auto& file : sampleFiles()) {
         const Planned planned = sampleOf(file);
         EXPECT_EQ(plan.brokenRule(planOf(planned)), "") << file;
@@ -111,7 +111,7 @@ TEST(ReportSchema, RefusesWhatNoReportSays) {
     const std::string p = planOf(planned), f = findingsOf(planned);
     for (const auto& [old, by] : std::vector<std::pair<std::string, std::string>>{
              {"frontwright-plan", "frontwright-case"},
-             {"\"1.1\"", "\"2.0\""},
+             {"\"1.2\"", "\"2.0\""},
              {"\"case_width\"", "\"case_girth\""},
              {"406.4", "\"406.4\""},
              {"\"shown\"", "\"text\""},

@@ -68,7 +68,7 @@ TEST(PlanJson, BeginsWithFormatVersionAndTheCase) {
     // 3 in + 13 in wide; 3 in + 2 × 6 in + 1 1/4 in high: 406.4 mm × 412.75 mm.
     const std::string expected = R"({
   "format": "frontwright-plan",
-  "version": "1.1",
+  "version": "1.2",
   "title": "Small case",
   "items": [
     {

@@ -94,6 +94,7 @@ TEST(Rules, HoldEveryEntryOfTheCatalogueWithItsSource) {
     expect("woodScrews", catalogue.woodScrews);
     expect("bolts", catalogue.bolts);
     expect("hardware", catalogue.hardware);
+    expect("fittings", catalogue.fittings);
     expect("runners", catalogue.runners);
     for (const Species& wood : catalogue.species)
         EXPECT_NE(row("species." + wood.id), nullptr) << wood.id;

@@ -10,6 +10,7 @@
 #include <QTest>
 
 #include <memory>
+#include <stdexcept>
 
 namespace frontwright::testing {
 namespace {
@@ -57,6 +58,53 @@ TEST_F(Form, ChoosesFromTheCatalogueForManyFronts) {
     EXPECT_EQ(steps(), 1);
     for (const FrontPlan& front : plan().fronts)
         EXPECT_FALSE(front.hardware.has_value());
+}
+
+/// The rows of the fittings' form by their names.
+struct FittingRows {
+    std::unique_ptr<PropertyForm> form;
+    [[nodiscard]] QComboBox& box(const char* name) const {
+        for (QComboBox* box : form->findChildren<QComboBox*>())
+            if (box->accessibleName() == QLatin1String(name))
+                return *box;
+        throw std::runtime_error(name);
+    }
+    void choose(const char* name, const QString& what) const {
+        const int index = box(name).findText(what);
+        ASSERT_GE(index, 0) << what.toStdString();
+        box(name).setCurrentIndex(index);
+        Q_EMIT box(name).activated(index);
+        form->refresh();
+    }
+    void type(const char* name, WrittenLength length) const {
+        auto* field = qobject_cast<LengthField*>(form->field(QLatin1String(name)));
+        ASSERT_NE(field, nullptr);
+        Q_EMIT field->decided(length);
+        form->refresh();
+    }
+};
+
+TEST_F(Form, AddsPlacesAndTakesAwayFittings) {
+    const FittingRows rows{std::unique_ptr<PropertyForm>(fittingForm(session()))};
+    rows.form->setTargets({{plan().fronts.front().opening}});
+    const auto fittings = [&] {
+        const auto& placed = plan().fronts.front().fittings;
+        return placed ? *placed : std::vector<FittingPlan>();
+    };
+    rows.choose("Kind", "Label holder, 3 × 1 1/4 in");
+    ASSERT_EQ(fittings().size(), 1U);
+    rows.choose("Up", "from the top edge");
+    rows.type("From the edge", Length::inches(2));
+    EXPECT_EQ(fittings()[0].centre.y, plan().fronts.front().rect.height() - Length::inches(2));
+    rows.choose("Fitting", "another one");
+    rows.choose("Kind", "Half-mortise lock, 2 in, key 3/4 in below its selvedge");
+    ASSERT_EQ(fittings().size(), 2U);
+    EXPECT_EQ(fittings()[1].form->kind, FittingKind::Lock);
+    rows.choose("Across", "two, from both sides");
+    EXPECT_EQ(fittings().size(), 3U);
+    rows.choose("Kind", "none");
+    EXPECT_EQ(fittings().size(), 1U);
+    EXPECT_FALSE(plan().fronts.back().fittings.has_value()) << "the others follow the case";
 }
 
 TEST_F(Form, ShowsAnImpossibleValueInItsFieldAndNowhereElse) {

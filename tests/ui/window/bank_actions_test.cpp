@@ -5,7 +5,10 @@
 
 #include "core/edits/divisions.h"
 
+#include "ui/fields/length_field.h"
+
 #include <QApplication>
+#include <QComboBox>
 #include <QTest>
 
 namespace frontwright::testing {
@@ -61,6 +64,44 @@ TEST_F(Banks, AreSelectedWhole) {
     select({3});
     key(Qt::Key_B);
     EXPECT_EQ(session().selection().openings.size(), 1U);
+}
+
+TEST_F(Banks, AreMadeLikeTheOtherSideByOneKey) {
+    select({1});
+    key(Qt::Key_M, Qt::ControlModifier);
+    // three rows, a plain opening, three rows
+    EXPECT_EQ(plan().fronts.size(), 7U);
+    EXPECT_EQ(steps(), 1);
+}
+
+TEST_F(Banks, AreGraduatedBetweenTwoHeightsThatAreTyped) {
+    select({1});
+    inDialog([] {
+        auto* dialog = QApplication::activeModalWidget();
+        auto* kind = dialog->findChild<QComboBox*>();
+        kind->setFocus();
+        QTest::keyClick(kind, Qt::Key_End);
+        for (const auto& [name, typed] :
+             {std::pair{"Topmost height", "4 in"}, std::pair{"Lowest height", "9 in"}})
+            for (LengthField* field : dialog->findChildren<LengthField*>())
+                if (field->lineEdit().accessibleName() == QLatin1String(name)) {
+                    field->startTyping();
+                    QTest::keyClicks(&field->lineEdit(), QLatin1String(typed));
+                    QTest::keyClick(&field->lineEdit(), Qt::Key_Tab);
+                }
+        for (QComboBox* box : dialog->findChildren<QComboBox*>())
+            if (box->accessibleName() == QLatin1String("What makes room")) {
+                box->setFocus();
+                QTest::keyClick(box, Qt::Key_End);
+            }
+        QTest::keyClick(dialog, Qt::Key_Return);
+    });
+    key(Qt::Key_G);
+    // 4, 6 and 9 in: each half as high again, and the case as high as they need
+    EXPECT_EQ(plan().fronts[0].openingRect.height(), Length::inches(4));
+    EXPECT_EQ(plan().fronts[1].openingRect.height(), Length::inches(6));
+    EXPECT_EQ(plan().fronts[2].openingRect.height(), Length::inches(9));
+    EXPECT_EQ(steps(), 1);
 }
 
 TEST_F(Banks, AreRepeatedAsOftenAsIsSaid) {

@@ -14,7 +14,8 @@ namespace frontwright::testing {
 std::vector<std::unique_ptr<QDialog>> everyDialog(Session& session, QSettings& settings) {
     std::vector<std::unique_ptr<QDialog>> dialogs;
     dialogs.push_back(std::make_unique<NewCaseDialog>());
-    dialogs.push_back(std::make_unique<GraduateDialog>(session.style(), nullptr));
+    dialogs.push_back(std::make_unique<GraduateDialog>(
+        session.project(), session.plan().fronts.front().opening, session.style(), nullptr));
     dialogs.push_back(
         std::make_unique<TemplateDialog>(session, settings, QStringLiteral("case"), nullptr));
     RecoveryCopy copy;

@@ -55,6 +55,37 @@ TEST(OwnEntriesDialog, SaysWhatCannotBeReadAndKeepsWhatWasThere) {
     EXPECT_TRUE(open.message().contains(QStringLiteral("more than 0")));
 }
 
+TEST(OwnEntriesDialog, KeepsAFittingOfTheMakersOwnWithItsMortises) {
+    OpenEntries open;
+    open.tabs().setCurrentIndex(open.tabs().count() - 1);
+    const auto columnOf = [&](const char* title) {
+        for (int i = 0; i < open.table().columnCount(); ++i)
+            if (open.table().horizontalHeaderItem(i)->text() == QLatin1String(title))
+                return i;
+        return -1;
+    };
+    open.table()
+        .item(0, columnOf("Screws, from the centre"))
+        ->setText(QStringLiteral("-1 in | 1/4 in; 1 in | 1/4 in"));
+    open.table()
+        .item(0, columnOf("Mortises"))
+        ->setText(QStringLiteral("back | -1 in | -1/2 in | 1 in | 1/2 in | 3/8 in"));
+    open.table().item(0, columnOf("Bores"))->setText(QStringLiteral("show face | 0 | 0 | 1/4 in"));
+    ASSERT_EQ(open.session.project().own.fittings.size(), 1U);
+    const FittingForm& own = open.session.project().own.fittings.front();
+    ASSERT_EQ(own.screws.size(), 2U);
+    EXPECT_EQ(own.screws[1], (FrontPoint{Length::inches(1), Length::inches(0, 16)}));
+    ASSERT_EQ(own.mortises.size(), 1U);
+    EXPECT_EQ(own.mortises[0].from, FrontFace::Back);
+    EXPECT_EQ(own.mortises[0].place.width(), Length::inches(2));
+    EXPECT_EQ(own.mortises[0].depth, Length::inches(0, 24));
+    ASSERT_EQ(own.bores.size(), 1U);
+    EXPECT_FALSE(own.bores[0].depth.has_value());
+    open.table().item(0, columnOf("Mortises"))->setText(QStringLiteral("back | 1 in"));
+    EXPECT_TRUE(open.message().contains(QStringLiteral("cannot be read")));
+    EXPECT_EQ(open.session.project().own.fittings.front().mortises.size(), 1U);
+}
+
 TEST(OwnEntriesDialog, AddsACopyAndRemovesItAgain) {
     OpenEntries open;
     for (int kind = 0; kind < open.tabs().count(); ++kind) {
