@@ -30,33 +30,35 @@ public:
           m_name("F" + std::to_string(number)) {}
 
     void add() const {
+        addParameter();
         for (std::size_t i = 0; i < m_fitting.mortises.size(); ++i)
             addMortise(m_fitting.mortises[i].cut, i);
         for (std::size_t i = 0; i < m_fitting.bores.size(); ++i)
             addBore(m_fitting.bores[i], i);
         for (std::size_t i = 0; i < m_fitting.screws.size(); ++i)
             addScrew(m_fitting.screws[i], i);
-        addParameter();
     }
 
 private:
     [[nodiscard]] std::string say(Length length) const { return shown(length, m_source.style); }
 
+    /// "F1 a", "F1 b", …: what it is stands beside the drawing, where there is room for words.
     void addMortise(const FittingMortise& cut, std::size_t index) const {
+        const std::string mark = m_name + ' ' + static_cast<char>('a' + index % 26);
         const std::string name = m_name + " mortise " + std::to_string(index + 1);
-        const std::string width = say(cut.place.width()), height = say(cut.place.height());
         if (cut.from == FrontFace::TopEdge)
-            return addEdgeMortise(cut, name);
+            return addEdgeMortise(cut, mark, name);
         const BoxMm box = toMm(cut.place);
         m_draft.rectangle(Layer::Counterbore, box, name);
-        m_draft.label({phrase("%1: mortise %2 × %3", m_name, width, height),
-                       phrase("%1 deep, %2", say(cut.depth), faceWords(cut.from))},
-                      LineMark{{box.min().x(), box.max().y()}, box.max()}, name,
+        m_draft.label({mark}, LineMark{box.min(), {box.max().x(), box.min().y()}}, name,
                       TemplateLabel::Prefer::Low);
+        m_draft.parameter(phrase("%1: mortise %2 × %3, %4 deep, %5.", mark, say(cut.place.width()),
+                                 say(cut.place.height()), say(cut.depth), faceWords(cut.from)));
     }
 
     /// Ticks at the top edge: the template lies on the face.
-    void addEdgeMortise(const FittingMortise& cut, const std::string& name) const {
+    void addEdgeMortise(const FittingMortise& cut, const std::string& mark,
+                        const std::string& name) const {
         constexpr double tick = 4;
         const double top = m_draft.partBox().max().y();
         const double left = cut.place.left.inMillimetres();
@@ -64,11 +66,11 @@ private:
         for (const double x : {left, right})
             m_draft.line(Layer::Counterbore, {x, top - tick}, {x, top + tick},
                          name + (x == left ? " begins" : " ends"));
-        m_draft.label({phrase("%1: mortise in the top edge, %2 long, %3 deep", m_name,
-                              say(cut.place.width()), say(cut.depth)),
-                       phrase("from %1 to %2 behind the show face", say(cut.place.bottom),
-                              say(cut.place.top))},
-                      LineMark{{left, top}, {right, top}}, name, TemplateLabel::Prefer::Low);
+        m_draft.label({mark}, LineMark{{right, top - tick}, {right, top + tick}}, name);
+        m_draft.parameter(phrase("%1: mortise in the top edge, %2 long, %3 deep, from %4 to %5 "
+                                 "behind the show face.",
+                                 mark, say(cut.place.width()), say(cut.depth),
+                                 say(cut.place.bottom), say(cut.place.top)));
     }
 
     void addBore(const FittingBore& bore, std::size_t index) const {
@@ -89,7 +91,7 @@ private:
         const CircleMark circle{toMm(screw.at), pilot.inMillimetres() / 2};
         const std::string name = m_name + " screw hole " + std::to_string(index + 1);
         if (index > 0)
-            return m_draft.hole(Layer::Hole, circle, name, {phrase("%1: as before", m_name)});
+            return m_draft.hole(Layer::Hole, circle, name, {m_name});
         std::vector<Phrase> lines{phrase("%1: pilot %2", m_name, drill(m_source, pilot))};
         if (m_fitting.screwLength)
             lines.push_back(

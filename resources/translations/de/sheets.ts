@@ -132,32 +132,24 @@
         <translation>von der Oberkante</translation>
     </message>
     <message>
-        <source>%1: mortise %2 × %3</source>
-        <translation>%1: Ausstemmung %2 × %3</translation>
+        <source>%1: mortise %2 × %3, %4 deep, %5.</source>
+        <translation>%1: Ausstemmung %2 × %3, %4 tief, %5.</translation>
     </message>
     <message>
-        <source>%1 deep, %2</source>
-        <translation>%1 tief, %2</translation>
-    </message>
-    <message>
-        <source>%1: mortise in the top edge, %2 long, %3 deep</source>
-        <translation>%1: Ausstemmung in der Oberkante, %2 lang, %3 tief</translation>
-    </message>
-    <message>
-        <source>from %1 to %2 behind the show face</source>
-        <translation>von %1 bis %2 hinter der Sichtseite</translation>
+        <source>%1: mortise in the top edge, %2 long, %3 deep, from %4 to %5 behind the show face.</source>
+        <translation>%1: Ausstemmung in der Oberkante, %2 lang, %3 tief, von %4 bis %5 hinter der Sichtseite.</translation>
     </message>
     <message>
         <source>%1: drill %2</source>
         <translation>%1: %2 bohren</translation>
     </message>
     <message>
-        <source>through, %1</source>
-        <translation>durch, %1</translation>
+        <source>%1 deep, %2</source>
+        <translation>%1 tief, %2</translation>
     </message>
     <message>
-        <source>%1: as before</source>
-        <translation>%1: wie zuvor</translation>
+        <source>through, %1</source>
+        <translation>durch, %1</translation>
     </message>
     <message>
         <source>%1: pilot %2</source>

@@ -33,11 +33,10 @@ TEST(FittingTemplate, HasTheKeyHoleOfItsTrueSizeAtItsPlace) {
 TEST(FittingTemplate, TellsEveryMortiseWithDepthAndFace) {
     const auto shop = shopWith(withLock());
     const Template& part = titled(*shop, "Front A1");
-    EXPECT_TRUE(says(part, "F1: mortise 1 1/2 in × 1 3/8 in"));
-    EXPECT_TRUE(says(part, "7/16 in deep, from the back"));
-    EXPECT_TRUE(says(part, "F1: mortise in the top edge, 2 in long, 1/16 in deep"));
+    EXPECT_TRUE(says(part, "F1 b: mortise 1 1/2 in × 1 3/8 in, 7/16 in deep, from the back."));
+    EXPECT_TRUE(says(part, "F1 c: mortise in the top edge, 2 in long, 1/16 in deep, "));
     // 5/16 in from the back of a 3/4 in front
-    EXPECT_TRUE(says(part, "from 7/16 in to 3/4 in behind the show face"));
+    EXPECT_TRUE(says(part, "from 7/16 in to 3/4 in behind the show face."));
 }
 
 TEST(FittingTemplate, TellsScrewsWithPilotAndLength) {
