@@ -8,6 +8,10 @@
         <translation>10-24 Flachkopf</translation>
     </message>
     <message>
+        <source>3 mm countersunk wood screw</source>
+        <translation>Senkkopf-Holzschraube 3 mm</translation>
+    </message>
+    <message>
         <source>3.5 mm countersunk wood screw</source>
         <translation>Senkkopf-Holzschraube 3,5 mm</translation>
     </message>
@@ -84,6 +88,10 @@
         <translation>Douglasie (Küste)</translation>
     </message>
     <message>
+        <source>Cup pull, 3 1/2 in, screwed from the face</source>
+        <translation>Muschelgriff, 3 1/2 in, von vorn geschraubt</translation>
+    </message>
+    <message>
         <source>Cup pull, 3 in between centres</source>
         <translation>Muschelgriff, Lochabstand 3 in</translation>
     </message>
@@ -92,8 +100,36 @@
         <translation>Muschelgriff, Lochabstand 64 mm</translation>
     </message>
     <message>
+        <source>Cup pull, 95 mm, screwed from the face</source>
+        <translation>Muschelgriff, 95 mm, von vorn geschraubt</translation>
+    </message>
+    <message>
         <source>Eastern white pine</source>
         <translation>Weymouthskiefer</translation>
+    </message>
+    <message>
+        <source>Edge pull, 100 mm, in the top edge</source>
+        <translation>Kantengriff, 100 mm, in der Oberkante</translation>
+    </message>
+    <message>
+        <source>Edge pull, 4 in, in the top edge</source>
+        <translation>Kantengriff, 4 in, in der Oberkante</translation>
+    </message>
+    <message>
+        <source>Flush pull, 100 × 36 mm, let into the face</source>
+        <translation>Griffschale, 100 × 36 mm, in die Fläche eingelassen</translation>
+    </message>
+    <message>
+        <source>Flush ring pull, 50 mm, let in</source>
+        <translation>Einlassring, 50 mm</translation>
+    </message>
+    <message>
+        <source>Half-mortise lock, 2 in, key 3/4 in below its selvedge</source>
+        <translation>Einlassschloss, 2 in, Schlüssel 3/4 in unter dem Stulp</translation>
+    </message>
+    <message>
+        <source>Half-mortise lock, 50 mm, key 20 mm below its selvedge</source>
+        <translation>Einlassschloss, 50 mm, Schlüssel 20 mm unter dem Stulp</translation>
     </message>
     <message>
         <source>Heated home in mid-Sweden</source>
@@ -120,6 +156,14 @@
         <translation>Innenraum, größter Teil der USA</translation>
     </message>
     <message>
+        <source>Label holder, 3 × 1 1/4 in</source>
+        <translation>Etikettenrahmen, 3 × 1 1/4 in</translation>
+    </message>
+    <message>
+        <source>Label holder, 70 × 35 mm</source>
+        <translation>Etikettenrahmen, 70 × 35 mm</translation>
+    </message>
+    <message>
         <source>M3 pan head</source>
         <translation>M3 Flachkopf</translation>
     </message>
@@ -138,6 +182,10 @@
     <message>
         <source>No. 12 flat-head wood screw</source>
         <translation>Senkkopf-Holzschraube Nr. 12</translation>
+    </message>
+    <message>
+        <source>No. 2 flat-head wood screw</source>
+        <translation>Senkkopf-Holzschraube Nr. 2</translation>
     </message>
     <message>
         <source>No. 4 flat-head wood screw</source>
@@ -190,6 +238,14 @@
     <message>
         <source>Red maple (soft)</source>
         <translation>Rotahorn (weich)</translation>
+    </message>
+    <message>
+        <source>Ring pull on a 1 3/4 in backplate, screwed</source>
+        <translation>Ringgriff auf Griffunterlage 1 3/4 in, geschraubt</translation>
+    </message>
+    <message>
+        <source>Ring pull on a 45 mm backplate, screwed</source>
+        <translation>Ringgriff auf Griffunterlage 45 mm, geschraubt</translation>
     </message>
     <message>
         <source>Ring pull on a 50 mm backplate</source>

@@ -288,10 +288,6 @@
         <translation>Griffmitte</translation>
     </message>
     <message>
-        <source>half the front&apos;s width</source>
-        <translation>halbe Breite der Blende</translation>
-    </message>
-    <message>
         <source>front&apos;s width × %1 per cent</source>
         <translation>Breite der Blende × %1 Prozent</translation>
     </message>
@@ -306,14 +302,6 @@
     <message>
         <source>half the front&apos;s height + 1/%1 of it</source>
         <translation>halbe Höhe der Blende + 1/%1 ihrer Höhe</translation>
-    </message>
-    <message>
-        <source>front&apos;s height − the given distance from its top</source>
-        <translation>Höhe der Blende − der angegebene Abstand von ihrer Oberkante</translation>
-    </message>
-    <message>
-        <source>half the front&apos;s height</source>
-        <translation>halbe Höhe der Blende</translation>
     </message>
     <message>
         <source>Forest Products Laboratory, Wood Handbook, chapter 8: average ultimate load, side grain, specific gravity on volume at 12 % moisture</source>
@@ -826,6 +814,34 @@
     <message>
         <source>Thread in the handle</source>
         <translation>Gewinde im Griff</translation>
+    </message>
+    <message>
+        <source>Handle&apos;s holes, centre to centre</source>
+        <translation>Lochabstand des Griffs</translation>
+    </message>
+    <message>
+        <source>Fitting from the left</source>
+        <translation>Beschlag von links</translation>
+    </message>
+    <message>
+        <source>Fitting from below</source>
+        <translation>Beschlag von unten</translation>
+    </message>
+    <message>
+        <source>Fitting&apos;s screws</source>
+        <translation>Schrauben des Beschlags</translation>
+    </message>
+    <message>
+        <source>Fitting&apos;s screws in the front</source>
+        <translation>Schrauben des Beschlags in der Blende</translation>
+    </message>
+    <message>
+        <source>Wood before a fitting&apos;s screw</source>
+        <translation>Restholz vor der Schraube eines Beschlags</translation>
+    </message>
+    <message>
+        <source>Wood left by a mortise</source>
+        <translation>Restholz an einer Ausstemmung</translation>
     </message>
     <message>
         <source>Weight of the front</source>

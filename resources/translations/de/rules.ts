@@ -316,6 +316,10 @@
         <translation>Griffe</translation>
     </message>
     <message>
+        <source>fittings</source>
+        <translation>Beschläge</translation>
+    </message>
+    <message>
         <source>boxes, weights</source>
         <translation>Schubkästen, Gewichte</translation>
     </message>

@@ -297,6 +297,14 @@
         <translation>es wurde nichts geschrieben; Platz schaffen oder einen anderen Ordner wählen</translation>
     </message>
     <message>
+        <source>no fitting is chosen here</source>
+        <translation>hier ist kein Beschlag gewählt</translation>
+    </message>
+    <message>
+        <source>choose one first</source>
+        <translation>zuerst einen wählen</translation>
+    </message>
+    <message>
         <source>PDF</source>
         <translation>PDF</translation>
     </message>
@@ -793,6 +801,18 @@
         <translation>Holz zwischen Bohrungen</translation>
     </message>
     <message>
+        <source>Fittings</source>
+        <translation>Beschläge</translation>
+    </message>
+    <message>
+        <source>From the side</source>
+        <translation>Von der Seite</translation>
+    </message>
+    <message>
+        <source>From the edge</source>
+        <translation>Von der Kante</translation>
+    </message>
+    <message>
         <source>Change how the front fits</source>
         <translation>Sitz der Blende ändern</translation>
     </message>
@@ -947,6 +967,14 @@
     <message>
         <source>always one</source>
         <translation>immer einer</translation>
+    </message>
+    <message>
+        <source>Three on fronts wider than</source>
+        <translation>Drei an Blenden breiter als</translation>
+    </message>
+    <message>
+        <source>never three</source>
+        <translation>nie drei</translation>
     </message>
     <message>
         <source>Bolt in hand</source>
@@ -1385,6 +1413,18 @@
     <message>
         <source>Mirror a part</source>
         <translation>Teil spiegeln</translation>
+    </message>
+    <message>
+        <source>Make the other side &amp;like this</source>
+        <translation>Die andere Seite &amp;gleich machen</translation>
+    </message>
+    <message>
+        <source>Mirror the columns on the selection&apos;s side onto the other side of their part</source>
+        <translation>Die Spalten auf der Seite der Auswahl auf die andere Seite ihres Teils spiegeln</translation>
+    </message>
+    <message>
+        <source>Make the other side like this</source>
+        <translation>Die andere Seite gleich machen</translation>
     </message>
     <message>
         <source>Repeat the bank</source>
@@ -2124,6 +2164,41 @@ Regel: %2</translation>
     </message>
 </context>
 <context>
+    <name>frontwright::FittingColumns</name>
+    <message>
+        <source>cup pull</source>
+        <translation>Muschelgriff</translation>
+    </message>
+    <message>
+        <source>edge pull</source>
+        <translation>Kantengriff</translation>
+    </message>
+    <message>
+        <source>ring pull</source>
+        <translation>Ringgriff</translation>
+    </message>
+    <message>
+        <source>label holder</source>
+        <translation>Etikettenrahmen</translation>
+    </message>
+    <message>
+        <source>lock</source>
+        <translation>Schloss</translation>
+    </message>
+    <message>
+        <source>show face</source>
+        <translation>Sichtseite</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>top edge</source>
+        <translation>Oberkante</translation>
+    </message>
+</context>
+<context>
     <name>frontwright::Fold</name>
     <message>
         <source>%1: %2</source>
@@ -2145,6 +2220,14 @@ Regel: %2</translation>
         <translation>Stufe</translation>
     </message>
     <message>
+        <source>Topmost height</source>
+        <translation>Oberste Höhe</translation>
+    </message>
+    <message>
+        <source>Lowest height</source>
+        <translation>Unterste Höhe</translation>
+    </message>
+    <message>
         <source>Graduate the bank</source>
         <translation>Blendenreihe abstufen</translation>
     </message>
@@ -2157,12 +2240,32 @@ Regel: %2</translation>
         <translation>Im Verhältnis: jeder um denselben Anteil höher</translation>
     </message>
     <message>
+        <source>Between a topmost and a lowest height, by the ratio that follows</source>
+        <translation>Zwischen einer obersten und einer untersten Höhe, im Verhältnis, das sich ergibt</translation>
+    </message>
+    <message>
         <source>Kind of graduation</source>
         <translation>Art der Abstufung</translation>
     </message>
     <message>
         <source>Ratio</source>
         <translation>Verhältnis</translation>
+    </message>
+    <message>
+        <source>Those between share what is left</source>
+        <translation>Die mittleren teilen sich den Rest</translation>
+    </message>
+    <message>
+        <source>The case’s height follows</source>
+        <translation>Die Höhe des Korpus folgt</translation>
+    </message>
+    <message>
+        <source>What makes room</source>
+        <translation>Was Platz schafft</translation>
+    </message>
+    <message>
+        <source>What follows</source>
+        <translation>Was sich ergibt</translation>
     </message>
     <message>
         <source>&amp;Step</source>
@@ -2173,8 +2276,28 @@ Regel: %2</translation>
         <translation>&amp;Verhältnis</translation>
     </message>
     <message>
+        <source>&amp;Topmost height</source>
+        <translation>&amp;Oberste Höhe</translation>
+    </message>
+    <message>
+        <source>&amp;Lowest height</source>
+        <translation>&amp;Unterste Höhe</translation>
+    </message>
+    <message>
+        <source>R&amp;oom</source>
+        <translation>&amp;Platz</translation>
+    </message>
+    <message>
         <source>The top drawer is the shallowest, the bottom drawer the deepest.</source>
         <translation>Der oberste Schubkasten ist der niedrigste, der unterste der höchste.</translation>
+    </message>
+    <message>
+        <source>Ratio %1. There is no room for it: %2 is needed, %3 is there.</source>
+        <translation>Verhältnis %1. Dafür ist kein Platz: %2 sind nötig, %3 sind da.</translation>
+    </message>
+    <message>
+        <source>Ratio %1: %2. In that ratio throughout %3 is needed, %4 is there.</source>
+        <translation>Verhältnis %1: %2. Durchweg in diesem Verhältnis sind %3 nötig, %4 sind da.</translation>
     </message>
 </context>
 <context>
@@ -2526,6 +2649,10 @@ Regel: %2</translation>
     <message>
         <source>Move rail</source>
         <translation>Querfries versetzen</translation>
+    </message>
+    <message>
+        <source>Move division of the face</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3346,6 +3473,82 @@ Regel: %4</translation>
         <translation>Grenzwert ändern</translation>
     </message>
     <message>
+        <source>Fitting</source>
+        <translation>Beschlag</translation>
+    </message>
+    <message>
+        <source>Choose a fitting</source>
+        <translation>Beschlag auswählen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>ein weiterer</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Choose the fitting</source>
+        <translation>Art des Beschlags wählen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation>Waagrecht</translation>
+    </message>
+    <message>
+        <source>Place the fitting</source>
+        <translation>Beschlag anordnen</translation>
+    </message>
+    <message>
+        <source>in the middle</source>
+        <translation>in der Mitte</translation>
+    </message>
+    <message>
+        <source>from the left</source>
+        <translation>von links</translation>
+    </message>
+    <message>
+        <source>from the right</source>
+        <translation>von rechts</translation>
+    </message>
+    <message>
+        <source>two, from both sides</source>
+        <translation>zwei, von beiden Seiten</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Senkrecht</translation>
+    </message>
+    <message>
+        <source>from the top edge</source>
+        <translation>von der Oberkante</translation>
+    </message>
+    <message>
+        <source>from the lower edge</source>
+        <translation>von der Unterkante</translation>
+    </message>
+    <message>
+        <source>Screws in hand</source>
+        <translation>Schrauben zur Hand</translation>
+    </message>
+    <message>
+        <source>Set the fitting&apos;s screws</source>
+        <translation>Schrauben des Beschlags festlegen</translation>
+    </message>
+    <message>
+        <source>from stock</source>
+        <translation>aus dem Vorrat</translation>
+    </message>
+    <message>
         <source>Lock or free a size</source>
         <translation>Maß festhalten oder freigeben</translation>
     </message>
@@ -3376,10 +3579,6 @@ Regel: %4</translation>
     <message>
         <source>in the middle of the field</source>
         <translation>in der Mitte des Spiegels</translation>
-    </message>
-    <message>
-        <source>from the top edge</source>
-        <translation>von der Oberkante</translation>
     </message>
     <message>
         <source>a little above the middle</source>
@@ -3755,6 +3954,10 @@ Regel: %4</translation>
     <message>
         <source>Handle</source>
         <translation>Griff</translation>
+    </message>
+    <message>
+        <source>Fittings</source>
+        <translation>Beschläge</translation>
     </message>
     <message>
         <source>Document</source>
