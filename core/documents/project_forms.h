@@ -24,6 +24,8 @@ void members(auto& a, Is<Limits> auto& s) {
     a.always("leastOpening", s.leastOpening);
     a.always("holeToHole", s.holeToHole);
     a.defaulted("unevenGaps", s.unevenGaps, Limits{}.unevenGaps);
+    a.defaulted("fillerShadow", s.fillerShadow, Limits{}.fillerShadow);
+    a.defaulted("fillerBend", s.fillerBend, Limits{}.fillerBend);
 }
 
 void members(auto& a, Is<Case> auto& s) {

@@ -22,7 +22,10 @@ struct ElevationSubject {
 void drawMembers(Sketch&, const Plan&);
 
 /// The opening's edges: dashed behind the front, continuous where the front leaves them to be seen.
-void drawOpening(Sketch&, const FrontPlan&);
+void drawOpening(Sketch&, const Plan&, const FrontPlan&);
+
+/// The ends of the filler strips beside a front, each told at the lower or the left one of its two.
+void drawFillers(Sketch&, const Plan&, std::uint32_t front);
 
 /// Of the box behind a front.
 void drawBoxOutline(Sketch&, const FrontPlan&);

@@ -84,8 +84,13 @@ std::vector<PointMm> frontOutline(const FrontPlan&, SectionPlane, Length cut, Sp
 /// The edge of the front beside this one, so that the gap is seen; broken off.
 void drawNeighbour(Sketch&, const SectionSubject&, Side);
 /// The member at that edge of the front, as far as a little of it is to be seen. Its face lies at
-/// x = −setback.
-void drawMember(Sketch&, const SectionSubject&, Side);
+/// x = −setback. What of it fasteners fill stays free. Where none is built the filler strip.
+void drawMember(Sketch&, const SectionSubject&, Side, const FastenerShapes&);
+/// A closed outline, or as many open ones as fasteners cut it into.
+void drawCutEdge(Sketch&, const std::vector<PointMm>& outline,
+                 const std::vector<FastenerBody>& bodies, const Part&);
+/// Holes and what is in them: no wood to hatch.
+std::vector<std::vector<PointMm>> freeOf(const FastenerShapes&);
 /// What is behind the wall, broken off: the bottom, in the level section the box's sides.
 void drawBoxInside(Sketch&, const SectionSubject&, const std::vector<std::vector<PointMm>>& free);
 /// The bottom panel in its groove; empty in the level section.

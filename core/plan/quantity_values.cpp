@@ -79,6 +79,9 @@ std::optional<Measure> measureOf(const Plan& plan, Quantity quantity) {
                    : std::nullopt;
     if (quantity.kind == SpacerWidth)
         return item < plan.spacers.size() ? Value(plan.spacers[item].width) : std::nullopt;
+    if (quantity.kind <= FillerLeastThickness && quantity.kind >= FillerWidth)
+        return item < plan.fillers.size() ? valueOfFiller(plan.fillers[item], quantity.kind)
+                                          : std::nullopt;
     if (quantity.kind == StopFromFarEdge)
         return item < plan.stops.size() ? Value(plan.stops[item].fromFarEdge) : std::nullopt;
     if (quantity.kind == StopFromOpening)
@@ -122,6 +125,11 @@ std::vector<Quantity> allQuantities(const Plan& plan) {
         append(quantitiesOfFront(plan, front));
     for (Index spacer = 0; spacer < plan.spacers.size(); ++spacer)
         all.push_back({QuantityKind::SpacerWidth, spacer});
+    for (Index filler = 0; filler < plan.fillers.size(); ++filler)
+        for (const QuantityKind kind : {FillerWidth, FillerLength, FillerThickness, FillerSpan,
+                                        FillerBend, FillerLeastThickness})
+            if (const Quantity quantity{kind, filler}; measureOf(plan, quantity))
+                all.push_back(quantity);
     for (Index stop = 0; stop < plan.stops.size(); ++stop) {
         all.push_back({QuantityKind::StopFromFarEdge, stop});
         all.push_back({QuantityKind::StopFromOpening, stop});

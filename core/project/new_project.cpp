@@ -84,6 +84,8 @@ Limits millimetreLimits() {
     limits.leastGap = tenths(15);
     limits.holeToHole = Length::millimetres(6);
     limits.unevenGaps = tenths(8);
+    limits.fillerShadow = Length::millimetres(3);
+    limits.fillerBend = tenths(8);
     return limits;
 }
 

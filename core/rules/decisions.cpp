@@ -42,7 +42,7 @@ struct LimitWords {
     Text rule;
     Text where;
 };
-constexpr std::array<LimitWords, 10> limitWords{{
+constexpr std::array<LimitWords, 12> limitWords{{
     {"limits.leastPenetration", text("Least penetration of a screw in the front"),
      text("window of screw lengths; finding penetration_short")},
     {"limits.leastTipCover", text("Least wood between a screw's tip and the show face"),
@@ -61,6 +61,10 @@ constexpr std::array<LimitWords, 10> limitWords{{
      text("allowed region; finding hole_at_hardware")},
     {"limits.unevenGaps", text("Difference between gaps of one bank that still look alike"),
      text("findings gaps_uneven, gaps_go_uneven")},
+    {"limits.fillerShadow", text("How far a filler strip lies back behind the edges of its fronts"),
+     text("thickness of filler strips; finding filler_no_thickness")},
+    {"limits.fillerBend", text("Greatest bend of a filler strip under a hand's push"),
+     text("least thickness of filler strips; finding filler_bends")},
 }};
 
 struct DefaultWords {
@@ -140,7 +144,10 @@ void addDecisions(std::vector<RuleRow>& rows, DecimalMark mark) {
     const Leaves inches = decisionsIn(Unit::Inch), millimetres = decisionsIn(Unit::Millimetre);
     std::map<std::string, std::string> other(millimetres.begin(), millimetres.end());
     // Documents leave it out where it is as ever, so that older ones stay as they are.
-    rows.push_back(rowOf("limits.unevenGaps", shown(Limits{}.unevenGaps, {Unit::Inch, 64, mark})));
+    const LengthStyle style{Unit::Inch, 64, mark};
+    rows.push_back(rowOf("limits.unevenGaps", shown(Limits{}.unevenGaps, style)));
+    rows.push_back(rowOf("limits.fillerShadow", shown(Limits{}.fillerShadow, style)));
+    rows.push_back(rowOf("limits.fillerBend", shown(Limits{}.fillerBend, style)));
     for (const RuleKind kind : {RuleKind::Limit, RuleKind::Default})
         for (const auto& [path, value] : inches) {
             if (!isRule(path))

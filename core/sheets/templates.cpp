@@ -1,6 +1,7 @@
 #include "core/sheets/part_templates.h"
 
 #include "core/lengths/format.h"
+#include "core/plan/own_part.h"
 #include "core/sheets/text_lines.h"
 
 #include <algorithm>
@@ -30,8 +31,12 @@ Alike inReadingOrder(const Plan& plan) {
 bool isCut(const FrontPlan& front) {
     return front.rect.width() > Length{} && front.rect.height() > Length{};
 }
+/// A wall that several fronts share is told at the first; of a fixed front what is bored through
+/// the frame.
 bool hasWall(const FrontPlan& front) {
-    return front.box.width > Length{} && front.box.height > Length{};
+    if (!front.hasBox())
+        return !front.mounting.holes.empty();
+    return isFirstOnBox(front) && front.box.width > Length{} && front.box.height > Length{};
 }
 
 using Alikeness = std::function<bool(const FrontPlan&, const FrontPlan&)>;

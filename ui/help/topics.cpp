@@ -78,6 +78,7 @@ constexpr auto numbers = std::to_array<ForKinds<QuantityKind, const char*>>({
     {RunnerLoad, RunnerSafety, "runner-load"},
     {StorageVolume, StorageVolume, "weight"},
     {SpacerWidth, SpacerWidth, "spacer"},
+    {FillerWidth, FillerLeastThickness, "filler"},
     {StopFromFarEdge, StopFromOpening, "stop"},
 });
 static_assert(holdsEachOnce(numbers, StopFromOpening));

@@ -3,6 +3,7 @@
 #include "core/edits/choices.h"
 #include "core/edits/divisions.h"
 #include "ui/window/bank_actions.h"
+#include "ui/window/face_actions.h"
 #include "ui/window/graduate_dialog.h"
 #include "ui/window/own_entries_dialog.h"
 #include "ui/window/preset_actions.h"
@@ -32,6 +33,8 @@ EditActions::EditActions(Session& session, QWidget& window)
     addDivisions();
     new BankActions(
         session, m_list, [this] { return memberWidth(Direction::Columns); }, window);
+    new FaceActions(
+        session, m_list, [this](Direction direction) { return memberWidth(direction); }, window);
     m_list.addSeparator();
     addSizes();
     new PresetActions(session, m_list, window);

@@ -96,10 +96,6 @@
         <translation>Zwischenboden %1</translation>
     </message>
     <message>
-        <source>no wood screw &quot;%1&quot; in the catalogue</source>
-        <translation>keine Holzschraube „%1“ im Katalog</translation>
-    </message>
-    <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>
         <translation>keine Art von Führungen „%1“ im Katalog</translation>
     </message>
@@ -110,6 +106,10 @@
     <message>
         <source>no bolt &quot;%1&quot; in the catalogue</source>
         <translation>keine Gewindeschraube „%1“ im Katalog</translation>
+    </message>
+    <message>
+        <source>no wood screw &quot;%1&quot; in the catalogue</source>
+        <translation>keine Holzschraube „%1“ im Katalog</translation>
     </message>
     <message>
         <source>%1 = %2</source>
@@ -178,6 +178,34 @@
     <message>
         <source>groove height + bottom&apos;s thickness</source>
         <translation>Nuthöhe + Dicke des Bodens</translation>
+    </message>
+    <message>
+        <source>beam on two supports with a load in its middle; stiffness of wood along the grain from the Wood Handbook, chapter 5, from memory; the hand&apos;s push is common practice</source>
+        <translation>Balken auf zwei Stützen mit einer Last in der Mitte; Steifigkeit des Holzes längs zur Faser nach dem Wood Handbook, Kapitel 5, aus dem Gedächtnis; der Druck der Hand ist Werkstattbrauch</translation>
+    </message>
+    <message>
+        <source>thinner edge beside the gap − shadow</source>
+        <translation>dünnere Kante neben der Fuge − Schattenbreite</translation>
+    </message>
+    <message>
+        <source>F l³ / (4 E w t³), the strip alone between the outermost screws beside the gap, pushed in its middle</source>
+        <translation>F l³ / (4 E w t³), die Leiste allein zwischen den äußersten Schrauben neben der Fuge, in der Mitte gedrückt</translation>
+    </message>
+    <message>
+        <source>∛(F l³ / (4 E w b)), at which the strip bends by the limit b</source>
+        <translation>∛(F l³ / (4 E w b)), bei der sich die Leiste um den Grenzwert b durchbiegt</translation>
+    </message>
+    <message>
+        <source>the gap between the fronts</source>
+        <translation>die Fuge zwischen den Blenden</translation>
+    </message>
+    <message>
+        <source>where the fronts face each other</source>
+        <translation>wo die Blenden einander gegenüberliegen</translation>
+    </message>
+    <message>
+        <source>between the outermost screws of the wider row beside the gap</source>
+        <translation>zwischen den äußersten Schrauben der weiteren Reihe neben der Fuge</translation>
     </message>
     <message>
         <source>first hole to last, from centre to centre</source>
@@ -848,6 +876,30 @@
         <translation>Distanzholz</translation>
     </message>
     <message>
+        <source>Filler strip&apos;s width</source>
+        <translation>Breite der Füllleiste</translation>
+    </message>
+    <message>
+        <source>Filler strip&apos;s length</source>
+        <translation>Länge der Füllleiste</translation>
+    </message>
+    <message>
+        <source>Filler strip&apos;s thickness</source>
+        <translation>Dicke der Füllleiste</translation>
+    </message>
+    <message>
+        <source>Filler strip&apos;s span between screws</source>
+        <translation>Spannweite der Füllleiste zwischen Schrauben</translation>
+    </message>
+    <message>
+        <source>Filler strip&apos;s bend under a hand&apos;s push</source>
+        <translation>Durchbiegung der Füllleiste unter dem Druck einer Hand</translation>
+    </message>
+    <message>
+        <source>Least thickness of the filler strip</source>
+        <translation>Kleinste Dicke der Füllleiste</translation>
+    </message>
+    <message>
         <source>Stop from the member&apos;s far edge</source>
         <translation>Anschlagholz von der fernen Kante des Rahmenteils</translation>
     </message>
@@ -914,6 +966,14 @@
     <message>
         <source>top of the bottom + head radius + margin</source>
         <translation>Oberseite des Bodens + Kopfradius + Zugabe</translation>
+    </message>
+    <message>
+        <source>where front and members meet, from the front&apos;s left edge</source>
+        <translation>wo Blende und Rahmenteile einander decken, von der linken Kante der Blende</translation>
+    </message>
+    <message>
+        <source>where front and members meet, from the front&apos;s lower edge</source>
+        <translation>wo Blende und Rahmenteile einander decken, von der Unterkante der Blende</translation>
     </message>
     <message>
         <source>%1 for each 1 % of moisture, from %2 when cut to %3; beyond 6 to 14 % by the wider formula</source>
@@ -1042,6 +1102,10 @@
     <message>
         <source>nothing is counted on</source>
         <translation>es wird mit keinem Inhalt gerechnet</translation>
+    </message>
+    <message>
+        <source>front + the other fronts on the box + box + contents</source>
+        <translation>Blende + die anderen Blenden am Kasten + Kasten + Inhalt</translation>
     </message>
     <message>
         <source>front + box + contents</source>

@@ -84,6 +84,22 @@
         <translation>Befunde gaps_uneven, gaps_go_uneven</translation>
     </message>
     <message>
+        <source>How far a filler strip lies back behind the edges of its fronts</source>
+        <translation>Wie weit eine Füllleiste hinter den Kanten ihrer Blenden zurückliegt</translation>
+    </message>
+    <message>
+        <source>thickness of filler strips; finding filler_no_thickness</source>
+        <translation>Dicke der Füllleisten; Befund filler_no_thickness</translation>
+    </message>
+    <message>
+        <source>Greatest bend of a filler strip under a hand&apos;s push</source>
+        <translation>Größte Durchbiegung einer Füllleiste unter dem Druck einer Hand</translation>
+    </message>
+    <message>
+        <source>least thickness of filler strips; finding filler_bends</source>
+        <translation>kleinste Dicke der Füllleisten; Befund filler_bends</translation>
+    </message>
+    <message>
         <source>Case: width</source>
         <translation>Korpus: Breite</translation>
     </message>
