@@ -14,7 +14,7 @@ namespace frontwright {
 std::vector<SampleCase> sampleCases() {
     loadSamples();
     std::vector<SampleCase> all;
-    for (const char* name : {"glaze-chest", "plan-chest", "shell-cabinet", "first-try"}) {
+    for (const char* name : {"glaze-chest", "plan-chest", "shell-cabinet", "sink-base", "first-try"}) {
         const QString fileName = QLatin1String(name) + QStringLiteral(".frontwright");
         QFile file(QStringLiteral(":/samples/") + fileName);
         if (!file.open(QIODevice::ReadOnly))

@@ -61,7 +61,7 @@
     </message>
     <message>
         <source>a divided face</source>
-        <translation>einer geteilten Ansicht</translation>
+        <translation>geteilte Ansicht</translation>
     </message>
     <message>
         <source>its openings are not all for drawers, all for doors or all for fixed fronts</source>

@@ -412,12 +412,12 @@
         <translation>Zu den Beschlägen: Etikettenrahmen und Ringe, von Schrauben gehalten, unten zwei eingelassene Ringe und ein Schloss.</translation>
     </message>
     <message>
-        <source>Writing desk</source>
-        <translation>Schreibtisch</translation>
+        <source>Sink base</source>
+        <translation>Spülenunterschrank</translation>
     </message>
     <message>
-        <source>The lower right drawer is one deep box for files. Its two fronts line up with the bank at the left, with a filler strip in the gap. The front over the kneehole is fixed: screwed on through the frame.</source>
-        <translation>Die Schublade rechts unten ist ein einziger tiefer Kasten für Akten. Ihre beiden Blenden fluchten mit der Reihe links, in der Fuge sitzt eine Füllleiste. Die Blende über dem Knieraum ist fest: durch den Rahmen angeschraubt.</translation>
+        <source>The lower right drawer is one deep box for the bin. Its two fronts line up with the bank at the left, with a filler strip in the gap. The front before the sink is fixed: screwed on through the frame.</source>
+        <translation>Die Schublade rechts unten ist ein einziger tiefer Kasten für den Abfall. Ihre beiden Blenden fluchten mit der Blendenreihe links, in der Fuge sitzt eine Füllleiste. Die Blende vor der Spüle ist fest: durch den Rahmen angeschraubt.</translation>
     </message>
 </context>
 </TS>
