@@ -25,6 +25,8 @@ void members(auto& a, Is<Limits> auto& s) {
     a.always("holeToHole", s.holeToHole);
     a.defaulted("unevenGaps", s.unevenGaps, Limits{}.unevenGaps);
     a.defaulted("leastHeadBearing", s.leastHeadBearing, Limits{}.leastHeadBearing);
+    a.defaulted("fillerShadow", s.fillerShadow, Limits{}.fillerShadow);
+    a.defaulted("fillerBend", s.fillerBend, Limits{}.fillerBend);
 }
 
 void members(auto& a, Is<Case> auto& s) {

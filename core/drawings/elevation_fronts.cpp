@@ -2,6 +2,7 @@
 
 #include "core/drawings/fitting_shapes.h"
 #include "core/drawings/handle_shapes.h"
+#include "core/plan/own_part.h"
 
 #include <algorithm>
 
@@ -129,7 +130,7 @@ void drawBottom(Sketch& sketch, const FrontPlan& front) {
 
 void drawAllowedRegion(Sketch& sketch, const FrontPlan& front) {
     const WallRegion& region = front.mounting.allowed;
-    if (!front.hasBox() || region.outer.isEmpty())
+    if (!front.isScrewedOn() || region.outer.isEmpty())
         return;
     const Part part = partOf(front, "allowed region");
     sketch.rectangle(Layer::AllowedRegion, wallInCase(front.box, region.outer), part);
@@ -239,14 +240,18 @@ Drawing frontElevation(const Project& project, const Plan& plan, std::uint32_t i
     const FrontPlan& front = plan.fronts[index];
     const ElevationOptions options = shownOn(front, wanted);
     Sketch sketch(options.paperScale);
-    drawOpening(sketch, front);
+    drawOpening(sketch, plan, front);
+    drawFillers(sketch, plan, index);
     sketch.rectangle(Layer::FrontEdge, toMm(front.rect), partOf(front, "front edge"));
     drawProfile(sketch, front);
     if (front.use == OpeningUse::Door)
         drawSwing(sketch, front);
-    if (options.boxes == Shown::Yes)
+    const bool isPlacing =
+        options.emphasisedPart && options.emphasisedPart->opening == front.opening;
+    const bool tellsBox = isFirstOnBox(front) || isPlacing;
+    if (options.boxes == Shown::Yes && tellsBox)
         drawBoxOutline(sketch, front);
-    if (options.bottoms == Shown::Yes)
+    if (options.bottoms == Shown::Yes && tellsBox)
         drawBottom(sketch, front);
     if (options.fields == Shown::Yes)
         drawField(sketch, front);

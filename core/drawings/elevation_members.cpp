@@ -124,9 +124,31 @@ void drawMembers(Sketch& sketch, const Plan& plan) {
     sketch.rectangle(Layer::CaseOutline, toMm(plan.outline), {{}, {}, "case outline"});
 }
 
-void drawOpening(Sketch& sketch, const FrontPlan& front) {
+void drawFillers(Sketch& sketch, const Plan& plan, std::uint32_t front) {
+    for (const Filler& filler : plan.fillers) {
+        if (filler.lower != front)
+            continue;
+        const MemberPlan& member = plan.members[filler.member];
+        const CaseRect& beside = plan.fronts[front].rect;
+        const bool isStile = isUpright(member.kind);
+        const Length low = isStile ? beside.right : beside.top;
+        const Span across{low, low + filler.width};
+        for (const Length end : {filler.along.low, filler.along.high}) {
+            const CasePoint from =
+                isStile ? CasePoint{across.low, end} : CasePoint{end, across.low};
+            const CasePoint to =
+                isStile ? CasePoint{across.high, end} : CasePoint{end, across.high};
+            sketch.line(Layer::MemberEdge, toMm(from), toMm(to),
+                        {{}, member.id, "filler strip end"});
+        }
+    }
+}
+
+void drawOpening(Sketch& sketch, const Plan& plan, const FrontPlan& front) {
     const Part part{front.opening, {}, "opening edge"};
     for (const Side side : allSides) {
+        if (!isBuilt(plan.members[front.neighbours[side].member].kind))
+            continue;
         const Edge edge = edgeOf(front.openingRect, side);
         const Length fromFront = (edge.at - edgeOf(front.rect, side).at).magnitude();
         if (fromFront.inMillimetres() * sketch.paperScale() < nearestParallel)

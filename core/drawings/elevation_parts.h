@@ -29,7 +29,10 @@ BoxMm reachOfSurroundings(const Plan&, double paperScale);
 void drawSystemHoles(Sketch&, const Project&, const Plan&);
 
 /// The opening's edges: dashed behind the front, continuous where the front leaves them to be seen.
-void drawOpening(Sketch&, const FrontPlan&);
+void drawOpening(Sketch&, const Plan&, const FrontPlan&);
+
+/// The ends of the filler strips beside a front, each told at the lower or the left one of its two.
+void drawFillers(Sketch&, const Plan&, std::uint32_t front);
 
 /// Openings without a front: their edges, their name and what they are.
 void drawSpaces(Sketch&, const Plan&, const ElevationOptions&);

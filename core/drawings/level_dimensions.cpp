@@ -75,12 +75,15 @@ void layBox(DimensionRows& rows, const SectionSubject& subject, const LongBreak&
     if (const MountingHole* hole = subject.hole())
         rows.keepClear(measure.at(left + hole->at.x));
     std::vector<Measured> clearances;
-    if (!(left - openingLeft).isZero())
-        clearances.push_back(measure.between(openingLeft, left, text("side clearance %1"),
-                                             measure.ofFront(QuantityKind::SideClearance)));
-    if (!(openingRight - right).isZero())
-        clearances.push_back(measure.between(right, openingRight, text("side clearance %1"),
-                                             measure.ofFront(QuantityKind::SideClearance)));
+    const auto isAtMember = [&](Side side) {
+        return isBuilt(subject.plan.members[front.neighbours[side].member].kind);
+    };
+    if (!(left - openingLeft).isZero() && isAtMember(Side::Left))
+        clearances.push_back(
+            measure.between(openingLeft, left, text("side clearance %1"), measure.ofFront(QuantityKind::SideClearance)));
+    if (!(openingRight - right).isZero() && isAtMember(Side::Right))
+        clearances.push_back(
+            measure.between(right, openingRight, text("side clearance %1"), measure.ofFront(QuantityKind::SideClearance)));
     rows.addChain(std::move(clearances));
     if (front.runner && front.runner->furring)
         rows.addChain(
@@ -109,7 +112,7 @@ void drawLevelDimensions(Sketch& sketch, const SectionSubject& subject, const Lo
     DimensionRows below(Side::Bottom, face, scale, first + (face - drawn.min().y()) * scale);
     layFront(below, subject, breaks);
     DimensionRows above(Side::Top, end, scale, first + (drawn.max().y() - end) * scale);
-    if (subject.front.box.width > Length())
+    if (subject.front.hasBox() && subject.front.box.width > Length())
         layBox(above, subject, breaks);
     std::vector<Mark> widths = below.marks();
     for (Mark& mark : above.marks())

@@ -41,7 +41,8 @@ void layScrew(DimensionRows& rows, const SectionSubject& subject) {
     const MountingPlan& mounting = subject.front.mounting;
     const double face = -subject.thickness();
     rows.keepClear(face);
-    rows.addChain({measure.between(0, subject.wall(), text("wall %1"),
+    rows.addChain({measure.between(0, subject.wall(),
+                                   subject.front.hasBox() ? text("wall %1") : text("frame %1"),
                                    subject.front.box.wallThickness, std::nullopt)});
     const auto reach = hole != nullptr ? screwReach(subject, *hole) : std::nullopt;
     if (hole != nullptr) {
@@ -200,7 +201,7 @@ void drawSectionDimensions(Sketch& sketch, const SectionSubject& subject) {
     layFrontHeights(left, subject);
     const double beyondEnd = drawn.max().x() - subject.boxEnd();
     DimensionRows right(Side::Right, subject.boxEnd(), scale, first + beyondEnd * scale);
-    if (subject.front.box.height > Length{})
+    if (subject.front.hasBox() && subject.front.box.height > Length{})
         layBoxHeights(right, subject);
     std::vector<Mark> heights = left.marks();
     for (Mark& mark : right.marks())

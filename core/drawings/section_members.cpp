@@ -50,6 +50,29 @@ std::string partBeside(std::string_view part, Side side) {
     return name + " above";
 }
 
+/// The strip in the gap at that side, cut where the section meets it.
+void drawFiller(Sketch& sketch, const SectionSubject& subject, Side side) {
+    const bool isLow = side == subject.lowSide();
+    for (const Filler& filler : subject.plan.fillers) {
+        if ((isLow ? filler.upper : filler.lower) != subject.frontIndex ||
+            filler.member != subject.front.neighbours[side].member || filler.thickness <= Length{})
+            continue;
+        const Length cut = subject.cutAt() + (subject.isLevel() ? subject.front.rect.bottom
+                                                                : subject.front.rect.left);
+        if (!filler.along.contains(cut))
+            continue;
+        const double edge = isLow ? 0 : subject.height();
+        const double far =
+            isLow ? -filler.width.inMillimetres() : subject.height() + filler.width.inMillimetres();
+        const BoxMm strip = BoxMm(PointMm(-filler.thickness.inMillimetres(), std::min(edge, far)),
+                                  PointMm(0, std::max(edge, far)));
+        const Part part{std::nullopt, subject.plan.members[filler.member].id,
+                        partBeside("filler strip", side)};
+        drawHatch(sketch, cornersOf(strip), memberHatching, {}, part);
+        sketch.path(Layer::CutEdge, cornersOf(strip), PathMark::End::Closed, part);
+    }
+}
+
 } // namespace
 
 void drawHatch(Sketch& sketch, Points outline, const Hatching& hatching,
@@ -88,7 +111,10 @@ void drawNeighbour(Sketch& sketch, const SectionSubject& subject, Side side) {
     const Length cut = subject.cutAt() + (isLevel ? subject.front.rect.bottom - other.rect.bottom
                                                   : subject.front.rect.left - other.rect.left);
     const Length across = isLevel ? other.rect.height() : other.rect.width();
-    const Length most = least(height, Length::nearestToMillimetres(sketch.forPaper(mostOnPaper)));
+    const bool isOnSameBox = subject.front.face && other.face == subject.front.face;
+    const Length most =
+        isOnSameBox ? height
+                    : least(height, Length::nearestToMillimetres(sketch.forPaper(mostOnPaper)));
     if (cut <= Length{} || across <= cut || height <= Length{})
         return;
     const bool isAbove = side == subject.highSide();
@@ -113,9 +139,14 @@ void drawNeighbour(Sketch& sketch, const SectionSubject& subject, Side side) {
                 most < height ? PathMark::End::Open : PathMark::End::Closed, named);
 }
 
-void drawMember(Sketch& sketch, const SectionSubject& subject, Side side) {
+void drawMember(Sketch& sketch, const SectionSubject& subject, Side side,
+                const FastenerShapes& fasteners) {
     constexpr double mostOnPaper = 22;
     const MemberPlan& member = subject.plan.members[subject.front.neighbours[side].member];
+    if (!isBuilt(member.kind)) {
+        drawFiller(sketch, subject, side);
+        return;
+    }
     const double deep = depthOfMembers(subject.project.casework).inMillimetres();
     if (!(deep > 0) || widthOf(member) <= Length{})
         return;
@@ -132,9 +163,14 @@ void drawMember(Sketch& sketch, const SectionSubject& subject, Side side) {
     const double depth = std::min(deep, subject.boxEnd() - face);
     const Points outline{{face, far}, {face, near}, {face + depth, near}, {face + depth, far}};
     const Part part{std::nullopt, member.id, partBeside("member", side)};
-    drawHatch(sketch, outline, memberHatching, {}, part);
-    sketch.path(Layer::CutEdge, outline, isBroken ? PathMark::End::Open : PathMark::End::Closed,
-                part);
+    const bool isBored = subject.front.use == OpeningUse::FixedFront;
+    drawHatch(sketch, outline, memberHatching, isBored ? freeOf(fasteners) : std::vector<Points>{},
+              part);
+    if (isBored && !isBroken)
+        drawCutEdge(sketch, outline, fasteners.bodies, part);
+    else
+        sketch.path(Layer::CutEdge, outline, isBroken ? PathMark::End::Open : PathMark::End::Closed,
+                    part);
 }
 
 } // namespace frontwright

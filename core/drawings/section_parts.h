@@ -84,13 +84,18 @@ std::vector<PointMm> frontOutline(const FrontPlan&, SectionPlane, Length cut, Sp
 /// The edge of the front beside this one, so that the gap is seen; broken off.
 void drawNeighbour(Sketch&, const SectionSubject&, Side);
 /// The member at that edge of the front, as far as a little of it is to be seen. Its face lies at
-/// x = −setback.
-void drawMember(Sketch&, const SectionSubject&, Side);
+/// x = −setback. What of it fasteners fill stays free. Where none is built the filler strip.
+void drawMember(Sketch&, const SectionSubject&, Side, const FastenerShapes&);
 /// What stands round the case at that side, where the front lies at the case's edge.
 void drawSurround(Sketch&, const SectionSubject&, Side);
 /// The front row of system holes in the panel behind the section, as far as it lies within what is
 /// drawn; none in the level section.
 void drawSystemRows(Sketch&, const SectionSubject&);
+/// A closed outline, or as many open ones as fasteners cut it into.
+void drawCutEdge(Sketch&, const std::vector<PointMm>& outline,
+                 const std::vector<FastenerBody>& bodies, const Part&);
+/// Holes and what is in them: no wood to hatch.
+std::vector<std::vector<PointMm>> freeOf(const FastenerShapes&);
 /// What is behind the wall, broken off: the bottom, in the level section the box's sides.
 void drawBoxInside(Sketch&, const SectionSubject&, const std::vector<std::vector<PointMm>>& free);
 /// What the box runs on, from its front end to the break: wooden runners with kicker and guide,

@@ -44,7 +44,37 @@ std::vector<LineMark> seenOf(const PointMm& from, const PointMm& to,
     return lines;
 }
 
-/// A closed outline, or as many open ones as fasteners cut it into.
+void drawFront(Sketch& sketch, const SectionSubject& subject, const FastenerShapes& fasteners,
+               const std::vector<Points>& free) {
+    const Part part{subject.front.opening, std::nullopt, "front"};
+    const Points outline =
+        frontOutline(subject.front, subject.plane, subject.cutAt(), {{}, subject.length()});
+    drawHatch(sketch, outline, frontHatching, free, part);
+    drawCutEdge(sketch, outline, fasteners.bodies, part);
+}
+
+void drawWall(Sketch& sketch, const SectionSubject& subject, const FastenerShapes& fasteners,
+              std::vector<Points> free) {
+    const BoxPlan& box = subject.front.box;
+    if (!subject.front.hasBox() || box.wall.isEmpty() || box.wallThickness <= Length{})
+        return;
+    const Part part{subject.front.opening, std::nullopt, "wall"};
+    const double foot = subject.boxFoot();
+    const BoxMm wall(PointMm(0, foot), PointMm(subject.wall(), foot + subject.boxLength()));
+    drawBoxInside(sketch, subject, free);
+    const BoxMm bottom = bottomBox(subject);
+    if (!bottom.isEmpty())
+        free.push_back(cornersOf(bottom));
+    drawHatch(sketch, cornersOf(wall), wallHatching, std::move(free), part);
+    // The panel's own edge is drawn where it fills the groove.
+    std::vector<FastenerBody> hiding = fasteners.bodies;
+    if (!bottom.isEmpty() && bottom.min().y() < bottom.max().y())
+        hiding.push_back({cornersOf(bottom), bottom.center().y()});
+    drawCutEdge(sketch, cornersOf(wall), hiding, part);
+}
+
+} // namespace
+
 void drawCutEdge(Sketch& sketch, const Points& outline, const std::vector<FastenerBody>& bodies,
                  const Part& part) {
     Points run{outline.front()};
@@ -71,37 +101,6 @@ void drawCutEdge(Sketch& sketch, const Points& outline, const std::vector<Fasten
     sketch.path(Layer::CutEdge, run, isWhole ? PathMark::End::Closed : PathMark::End::Open, part);
 }
 
-void drawFront(Sketch& sketch, const SectionSubject& subject, const FastenerShapes& fasteners,
-               const std::vector<Points>& free) {
-    const Part part{subject.front.opening, std::nullopt, "front"};
-    const Points outline =
-        frontOutline(subject.front, subject.plane, subject.cutAt(), {{}, subject.length()});
-    drawHatch(sketch, outline, frontHatching, free, part);
-    drawCutEdge(sketch, outline, fasteners.bodies, part);
-}
-
-void drawWall(Sketch& sketch, const SectionSubject& subject, const FastenerShapes& fasteners,
-              std::vector<Points> free) {
-    const BoxPlan& box = subject.front.box;
-    if (box.wall.isEmpty() || box.wallThickness <= Length{})
-        return;
-    const Part part{subject.front.opening, std::nullopt, "wall"};
-    const double foot = subject.boxFoot();
-    const BoxMm wall(PointMm(0, foot), PointMm(subject.wall(), foot + subject.boxLength()));
-    drawBoxInside(sketch, subject, free);
-    const BoxMm bottom = bottomBox(subject);
-    if (!bottom.isEmpty())
-        free.push_back(cornersOf(bottom));
-    drawHatch(sketch, cornersOf(wall), wallHatching, std::move(free), part);
-    // The panel's own edge is drawn where it fills the groove.
-    std::vector<FastenerBody> hiding = fasteners.bodies;
-    if (!bottom.isEmpty() && bottom.min().y() < bottom.max().y())
-        hiding.push_back({cornersOf(bottom), bottom.center().y()});
-    drawCutEdge(sketch, cornersOf(wall), hiding, part);
-}
-
-} // namespace
-
 double FastenerBody::halfHeightAt(double x) const {
     double half = 0;
     for (std::size_t i = 0; i < outline.size(); ++i) {
@@ -115,13 +114,18 @@ double FastenerBody::halfHeightAt(double x) const {
     return half;
 }
 
-void drawWood(Sketch& sketch, const SectionSubject& subject, const FastenerShapes& fasteners) {
+std::vector<Points> freeOf(const FastenerShapes& fasteners) {
     std::vector<Points> free = fasteners.voids;
     for (const FastenerBody& body : fasteners.bodies)
         free.push_back(body.outline);
+    return free;
+}
+
+void drawWood(Sketch& sketch, const SectionSubject& subject, const FastenerShapes& fasteners) {
+    const std::vector<Points> free = freeOf(fasteners);
     for (const Side side : {subject.lowSide(), subject.highSide()}) {
         drawSurround(sketch, subject, side);
-        drawMember(sketch, subject, side);
+        drawMember(sketch, subject, side, fasteners);
         drawNeighbour(sketch, subject, side);
     }
     drawRunner(sketch, subject);

@@ -2,6 +2,7 @@
 
 #include "core/edits/choices_checks.h"
 #include "core/edits/divisions.h"
+#include "core/edits/faces.h"
 #include "core/edits/presets.h"
 #include "core/edits/tree_paths.h"
 
@@ -65,6 +66,8 @@ Result<Project> setProfile(const Project& project, EditTarget target, const Prof
 }
 
 Result<Project> setBox(const Project& project, EditTarget target, const BoxSpec& box) {
+    if (target.opening)
+        target.opening = decidesBox(project, *target.opening);
     return setChecked(project, target, box, &FrontDefaults::box, &FrontChoices::box);
 }
 

@@ -146,7 +146,9 @@ std::optional<Error> impossible(const Limits& limits) {
                           {text("the least gap"), limits.leastGap},
                           {text("the wood between holes"), limits.holeToHole},
                           {text("the difference at which gaps look uneven"), limits.unevenGaps},
-                          {text("the least wood round a screw's hole"), limits.leastHeadBearing}});
+                          {text("the least wood round a screw's hole"), limits.leastHeadBearing},
+                          {text("the shadow of a filler strip"), limits.fillerShadow},
+                          {text("the greatest bend of a filler strip"), limits.fillerBend}});
 }
 
 std::optional<Error> impossibleText(Text what, std::string_view typed) {

@@ -3,6 +3,7 @@
 #include "core/edits/choices_checks.h"
 #include "core/edits/divisions.h"
 #include "core/edits/every_opening.h"
+#include "core/edits/faces.h"
 #include "core/edits/tree_paths.h"
 
 #include <algorithm>
@@ -36,6 +37,21 @@ std::optional<Error> refusedName(const Project& project, PresetKind kind, std::s
     return std::nullopt;
 }
 
+/// Who decides that for the target: the box of a divided face is its first opening's.
+EditTarget decider(const Project& project, EditTarget target, PresetKind kind) {
+    if (kind == PresetKind::Box && target.opening)
+        target.opening = decidesBox(project, *target.opening);
+    return target;
+}
+
+std::vector<EditTarget> deciders(const Project& project, std::span<const EditTarget> targets,
+                                 PresetKind kind) {
+    std::vector<EditTarget> all;
+    for (const EditTarget& target : targets)
+        all.push_back(decider(project, target, kind));
+    return all;
+}
+
 std::vector<OpeningId> openingsOf(std::span<const EditTarget> targets) {
     std::vector<OpeningId> openings;
     for (const EditTarget& target : targets)
@@ -53,7 +69,8 @@ bool includesCase(std::span<const EditTarget> targets) {
 template<class Places, class Change>
 Result<Project> changeDecisions(const Project& project, std::span<const EditTarget> targets,
                                 Places places, Change change) {
-    auto changed = changeChoices(project, openingsOf(targets), [&](FrontChoices& choices) {
+    const std::vector<OpeningId> openings = openingsOf(deciders(project, targets, places.kind));
+    auto changed = changeChoices(project, openings, [&](FrontChoices& choices) {
         auto& own = choices.*places.ofOpening;
         std::string name(presetName(choices, places.kind));
         SpecOf<Places> value = own ? *own : project.fronts.*places.ofCase;
@@ -107,6 +124,7 @@ Result<Project> changedPreset(const Project& project, std::string_view name, con
 /// Precondition: the opening is there.
 template<class Places>
 const auto& heldBy(const Project& project, EditTarget target, Places places) {
+    target = decider(project, target, places.kind);
     const Opening* opening = target.opening ? findOpening(project, *target.opening) : nullptr;
     return opening && opening->choices.*places.ofOpening ? *(opening->choices.*places.ofOpening)
                                                          : project.fronts.*places.ofCase;
@@ -117,7 +135,7 @@ const auto& heldBy(const Project& project, EditTarget target, Places places) {
 PresetOrigin originOf(const Project& project, EditTarget target, PresetKind kind) {
     if (!target.opening)
         return originOf(project.presets, project.fronts, kind);
-    const Opening* opening = findOpening(project, *target.opening);
+    const Opening* opening = findOpening(project, *decider(project, target, kind).opening);
     return opening ? originOf(project.presets, opening->choices, kind)
                    : PresetOrigin{Origin::TheCase, {}};
 }
@@ -187,10 +205,14 @@ Result<Project> makeOwn(const Project& project, std::span<const EditTarget> targ
 
 Result<Project> followCase(const Project& project, std::span<const OpeningId> openings,
                            PresetKind kind) {
-    return changeChoices(project, openings, [kind](FrontChoices& choices) {
-        withPlaces(kind, [&](auto places) { (choices.*places.ofOpening).reset(); });
-        setPresetName(choices, kind, {});
-    });
+    std::vector<EditTarget> targets;
+    for (const OpeningId opening : openings)
+        targets.push_back({opening});
+    return changeChoices(
+        project, openingsOf(deciders(project, targets, kind)), [kind](FrontChoices& choices) {
+            withPlaces(kind, [&](auto places) { (choices.*places.ofOpening).reset(); });
+            setPresetName(choices, kind, {});
+        });
 }
 
 Result<Project> changePreset(const Project& project, std::string_view name,

@@ -1,6 +1,7 @@
 #include "core/case/child_sizes.h"
 #include "core/case/layout.h"
 #include "core/edits/divisions.h"
+#include "core/edits/faces.h"
 #include "core/edits/kept_sizes.h"
 #include "core/edits/tree_paths.h"
 #include "core/lengths/format.h"
@@ -178,10 +179,21 @@ Error partsTooSmall(const Project& project, Length smallest, Direction direction
             text("split into fewer, or take narrower members")};
 }
 
-} // namespace
+/// Whether the path leads into a divided face, where every split divides the face only.
+bool leadsIntoFace(TreePathView path) {
+    return std::ranges::any_of(
+        path, [](const TreeStep& step) { return step.split->divides == Divides::Face; });
+}
 
-Result<Project> splitOpening(const Project& project, OpeningId id, Direction direction, int count,
-                             WrittenLength memberWidth) {
+struct Parts {
+    Direction direction = Direction::Rows;
+    int count = 2;
+    WrittenLength memberWidth;
+    Divides divides = Divides::Case;
+};
+
+Result<Project> dividedInto(const Project& project, OpeningId id, const Parts& wanted) {
+    const auto [direction, count, memberWidth, divides] = wanted;
     if (std::optional<Error> error = splitError(project, count, memberWidth))
         return std::move(*error);
     const std::optional<TreePath> path = pathTo(project.casework, id);
@@ -200,7 +212,11 @@ Result<Project> splitOpening(const Project& project, OpeningId id, Direction dir
         smallest < project.limits.leastOpening)
         return partsTooSmall(project, smallest, direction);
 
-    const bool joinsSiblings = !path->empty() && path->back().split->direction == direction &&
+    const bool makesFace = divides == Divides::Face && !leadsIntoFace(*path);
+    if (makesFace)
+        parts.divides = Divides::Face;
+    const bool joinsSiblings = !makesFace && !path->empty() &&
+                               path->back().split->direction == direction &&
                                demandOf(*path->back().split).places == 0;
     if (!joinsSiblings) {
         if (path->size() >= static_cast<std::size_t>(deepestDivisions))
@@ -213,6 +229,22 @@ Result<Project> splitOpening(const Project& project, OpeningId id, Direction dir
         return sized.error();
     Split split = withParts(sized.value(), std::move(parts), sizes.value(), project.casework.grid);
     return laidOut(withSplit(changed, sized.value().place.path, std::move(split)));
+}
+
+} // namespace
+
+Result<Project> splitOpening(const Project& project, OpeningId id, Direction direction, int count,
+                             WrittenLength memberWidth) {
+    return dividedInto(project, id, {direction, count, memberWidth, Divides::Case});
+}
+
+Result<Project> divideFace(const Project& project, OpeningId id, Direction direction, int count,
+                           WrittenLength memberWidth) {
+    if (const Opening* opening = findOpening(project, id); opening && !hasFront(opening->use))
+        return Error{{},
+                     text("no front lies over the opening"),
+                     text("make it a drawer, a door or a fixed front first")};
+    return dividedInto(project, id, {direction, count, memberWidth, Divides::Face});
 }
 
 Result<Project> removeMember(const Project& project, MemberId id) {

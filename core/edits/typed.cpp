@@ -93,6 +93,9 @@ constexpr auto allTyped = std::to_array<ForKinds<QuantityKind, Typed>>({
     {RunnerRating, RunnerRating, follows(text("the runner"))},
     {RunnerSafety, StorageVolume, follows(text("the box and what it is for"))},
     {SpacerWidth, SpacerWidth, set(text("Set gap"), setSpacer)},
+    {FillerWidth, FillerLength, follows(text("the fronts beside the gap"))},
+    {FillerThickness, FillerThickness, follows(text("the fronts' edges and the shadow"))},
+    {FillerSpan, FillerLeastThickness, follows(text("the gap and the screws beside it"))},
     {StopFromFarEdge, StopFromFarEdge, set(text("Set overlay"), setStopFromFarEdge)},
     {StopFromOpening, StopFromOpening, set(text("Set overlay"), setStopFromOpening)},
 });

@@ -12,6 +12,14 @@ WallRect thickPart(const Limits& limits, const MountingPlace& place) {
                   thinRim(*front.profile, front.thickness, needed).thickPart(front.front));
 }
 
+std::optional<WallRect> ownPart(const MountingPlace& place) {
+    if (!place.part)
+        return std::nullopt;
+    const auto& [wall, from] = *place.part;
+    return WallRect{wall.left + from.left, wall.bottom + from.bottom, wall.right - from.right,
+                    wall.top - from.top};
+}
+
 /// Radius of a disc round one of the handle's holes, the wood between holes aside.
 Length reach(const HardwarePlan& hardware, const WoodScrew& screw, Length tool) {
     const Length counterbore = hardware.counterboreDiameter.half();
@@ -31,7 +39,8 @@ Length reach(const HardwarePlan& hardware, const WoodScrew& screw, Length tool) 
 } // namespace
 
 WallRect MountingBounds::common() const {
-    return WallRect{sides.low, bottom(), sides.high, top}.common(thick);
+    const WallRect all = WallRect{sides.low, bottom(), sides.high, top}.common(thick);
+    return own ? all.common(*own) : all;
 }
 
 Length toolRadius(const MountingSpec& spec, const WoodScrew& screw) {
@@ -51,6 +60,7 @@ MountingBounds boundsOf(const MountingSpec& spec, const WoodScrew& screw, const 
     bounds.sides = {box.sideThickness + tool, box.width - box.sideThickness - tool};
     bounds.top = box.height - greatest(tool, headWithMargin);
     bounds.thick = thickPart(limits, place);
+    bounds.own = ownPart(place);
     return bounds;
 }
 

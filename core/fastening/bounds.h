@@ -19,6 +19,8 @@ struct MountingBounds {
     Span sides;       ///< side thickness + tool radius from either side
     Length top;       ///< the larger of tool radius and head radius + margin below the upper edge
     WallRect thick;   ///< where the front is thick enough; empty where it is nowhere
+    std::optional<WallRect> own; ///< of one of several fronts: its part of the wall, away from its
+                                 ///< edges where the wall goes on beyond
 
     [[nodiscard]] Length bottom() const { return greatest(forMargin, forTool); }
     /// All of them together; empty where nothing is left.

@@ -2,6 +2,7 @@
 
 #include "core/fastening/bounds.h"
 #include "core/fastening/pattern.h"
+#include "core/fastening/screw_length.h"
 
 #include <algorithm>
 
@@ -15,54 +16,35 @@ Length gridFor(const MountingPlace& place) {
     return inInches ? Length::inches(0, 8) : Length::millimetres(1);
 }
 
-Length thicknessBehind(const MountingPlace& place, WallPoint at) {
-    const FrontStock& front = place.front;
-    const FrontPoint p = toFront(place.box, at);
-    if (front.front.contains(p) && front.field.contains(p))
-        return front.thickness;
-    return localThickness(*front.profile, front.front, front.thickness, p);
+WallRegion movedBy(WallRegion region, WallPoint by) {
+    region.outer = region.outer.movedBy(by);
+    for (WallDisc& disc : region.withoutDiscs)
+        disc.centre = disc.centre + by;
+    return region;
+}
+
+/// Rows and columns of one of several fronts count from the edges of what it has of the wall.
+std::vector<WallPoint> pointsFor(const MountingPlan& plan, const MountingSpec& spec,
+                                 const MountingPlace& place, Length leastBetween) {
+    const bool isAlone = !place.part || spec.pattern == ScrewPattern::ByHand;
+    const WallRect own = isAlone ? place.box.wall : place.part->wall;
+    const WallPoint from{own.left, own.bottom};
+    const WallRegion allowed = isAlone ? plan.allowed : movedBy(plan.allowed, WallPoint{} - from);
+    std::vector<WallPoint> points =
+        placePattern(spec, {own.width(), own.height(), allowed, gridFor(place), leastBetween});
+    if (!isAlone)
+        for (WallPoint& point : points)
+            point = point + from;
+    return points;
 }
 
 void placeHoles(MountingPlan& plan, const MountingSpec& spec, const Limits& limits,
                 const MountingPlace& place) {
     const std::vector<WallPoint> points =
-        placePattern(spec, {place.box.width, place.box.height, plan.allowed, gridFor(place),
-                            plan.clearanceHole + limits.holeToHole});
+        pointsFor(plan, spec, place, plan.clearanceHole + limits.holeToHole);
     plan.holes.reserve(points.size());
     for (WallPoint at : points)
         plan.holes.push_back({at, thicknessBehind(place, at), {}, {}, plan.allowed.contains(at)});
-}
-
-/// Holes off the front carry nothing; where no other is left, the front's own thickness counts.
-Length thinnestPlace(const std::vector<MountingHole>& holes, Length frontThickness) {
-    Length result = frontThickness;
-    for (const MountingHole& hole : holes)
-        if (hole.thickness > Length{})
-            result = least(result, hole.thickness);
-    return result;
-}
-
-std::optional<Length> longestStocked(const WoodScrew& screw, Span window) {
-    const auto above = std::upper_bound(screw.lengths.begin(), screw.lengths.end(), window.high);
-    if (above == screw.lengths.begin() || *std::prev(above) < window.low)
-        return std::nullopt;
-    return *std::prev(above);
-}
-
-void chooseLength(MountingPlan& plan, const MountingSpec& spec, const Limits& limits,
-                  Length frontThickness) {
-    const Length throughWall = plan.wall - plan.recess;
-    plan.leastLength = throughWall + limits.leastPenetration;
-    plan.greatestLength =
-        throughWall + thinnestPlace(plan.holes, frontThickness) - limits.leastTipCover;
-    if (spec.length)
-        plan.length = *spec.length;
-    else
-        plan.length = longestStocked(*plan.screw, {plan.leastLength, plan.greatestLength});
-    for (MountingHole& hole : plan.holes) {
-        hole.penetration = plan.length ? *plan.length - throughWall : Length{};
-        hole.tipCover = hole.thickness - hole.penetration;
-    }
 }
 
 /// The discs round the handle's holes come first.
@@ -130,6 +112,8 @@ Obstacle obstacleAt(const MountingSpec& spec, const MountingPlan& plan, const Li
         return Obstacle::Bottom;
     if (bounds.thick.isEmpty() || !bounds.thick.contains(p))
         return Obstacle::ThinRim;
+    if (bounds.own && !bounds.own->contains(p))
+        return Obstacle::FrontEdge;
     if (nearHardware(plan.allowed, place, p))
         return place.hardware->chosen == MountingWay::FrontAccessHole ? Obstacle::AccessHole
                                                                       : Obstacle::HardwareHole;

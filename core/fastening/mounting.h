@@ -38,6 +38,7 @@ enum class Obstacle : std::uint8_t {
     AccessHole,   ///< too near an access hole
     Fitting,      ///< too near what a fitting takes out of the front
     ThinRim,      ///< the front is too thin there, or is not there at all
+    FrontEdge,    ///< the wall goes on, but the front's edge is too near for a screw to hold
     Runner        ///< the runner's clear zone, or a notch for it
 };
 
@@ -62,6 +63,13 @@ struct MountingPlan {
 /// more than 0 where it goes through.
 Length headBearing(const MountingPlan&);
 
+/// What one of several fronts has of the wall that they share.
+struct OwnPart {
+    WallRect wall;             ///< where wall and front meet; rows and columns count from its edges
+    PerSide<Length> fromEdges; ///< what a screw keeps from that edge of it: of the front where the
+                               ///< wall goes on beyond it, else 0
+};
+
 /// What the screws have to keep clear of; the front's stock in its own frame.
 struct MountingPlace {
     const BoxPlan& box;
@@ -78,6 +86,7 @@ struct MountingPlace {
     const RunnerPlan* runner = nullptr; ///< null where nothing but clearances is known of it
     /// Held by screws from the front's faces; null where there are none.
     const std::vector<FittingPlan>* fittings = nullptr;
+    std::optional<OwnPart> part = std::nullopt; ///< none: the wall is this front's alone
 };
 
 /// Holes of FourCorners and Six: as near to the allowed region's edges as its grid lets them, alike

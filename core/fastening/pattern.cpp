@@ -27,13 +27,6 @@ Length upToGrid(Length distance, Length grid) {
     return Length::fromNanometres(distance.nanometres() - over + (over > 0 ? step : 0));
 }
 
-/// On the grid near the middle of a span where that lies in it, else the middle itself.
-Length middleOnGrid(Span span, Length grid) {
-    const Length middle = span.middle();
-    const Length onGrid = upToGrid(middle - grid.half(), grid);
-    return span.contains(onGrid) ? onGrid : middle;
-}
-
 Places rowsOf(const MountingSpec& spec, const PatternPlace& place) {
     const WallRect& outer = place.allowed.outer;
     const Length lower =
@@ -139,6 +132,12 @@ void addRow(std::vector<WallPoint>& points, Length y, const Places& columns,
 }
 
 } // namespace
+
+Length middleOnGrid(Span span, Length grid) {
+    const Length middle = span.middle();
+    const Length onGrid = upToGrid(middle - grid.half(), grid);
+    return span.contains(onGrid) ? onGrid : middle;
+}
 
 std::vector<WallPoint> placePattern(const MountingSpec& spec, const PatternPlace& place) {
     if (spec.pattern == ScrewPattern::ByHand)

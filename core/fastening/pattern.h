@@ -19,4 +19,7 @@ struct PatternPlace {
 /// the region, towards the middle; one that finds no free place stays where it was, to be judged.
 std::vector<WallPoint> placePattern(const MountingSpec&, const PatternPlace&);
 
+/// On the grid near the middle of a span where that lies in it, else the middle itself.
+Length middleOnGrid(Span, Length grid);
+
 } // namespace frontwright

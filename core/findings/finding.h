@@ -30,6 +30,10 @@ enum class FindingCode : std::uint8_t {
     HoleOffFront,   ///< outside the front, or behind its thin rim
     HoleAtRunner,
     WallThinUnderHead, ///< recess leaves too little wall
+    FrontMissesWall,   ///< one of several on a box: no room for screws where wall and front meet
+    FixedFrontNoRoom,  ///< its overlays are too narrow for screws through the members
+    FixedFrontNoFrame, ///< without a face frame there is nothing to screw through
+    HoleOffMember,     ///< of a fixed front: placed by hand beside the members
     SlotForMovement,   ///< solid front: clearance holes oversize by the movement (to know)
     BoltTooShort,
     BoltBottomsOut,
@@ -48,6 +52,8 @@ enum class FindingCode : std::uint8_t {
     FrontAtNeighbour,    ///< the gap to the neighbouring case's front is less than chosen
     FrontAtTrim,         ///< reaches into a moulding, top or plinth, or nearer than chosen
     StepOffPitch,        ///< a bank's fronts do not step by the system holes' pitch
+    FillerNoThickness,   ///< the shadow takes all of the fronts' edges
+    FillerBends,         ///< more than the limit
     GapCloses,           ///< over the season: fronts touch
     GapTightens,         ///< over the season: below the least gap
     InsetBinds,          ///< over the season: an inset front meets its opening's edge

@@ -1,4 +1,5 @@
 #include "core/findings/judging.h"
+#include "core/plan/own_part.h"
 
 #include <algorithm>
 
@@ -13,14 +14,17 @@ void judgeOne(const Judged& judged) {
     judgeSurroundings(judged);
     judgeSeason(judged);
     judgeMixedFits(judged);
-    if (judged.front.hasBox())
+    if (judged.front.hasBox() && isFirstOnBox(judged.front))
         judgeBox(judged);
+    if (judged.front.use == OpeningUse::FixedFront)
+        judgeFixedFront(judged);
     if (hasWall(judged.front)) {
         judgeScrewLength(judged);
         judgeHolding(judged);
         judgeRunnerLoad(judged);
         judgeRunner(judged);
-        if (hasBottomInWall(judged.front))
+        judgeSharedWall(judged);
+        if (hasBottomInWall(judged.front) && hasRoomOnSharedWall(judged.front))
             judgeScrewHoles(judged);
     }
     if (judged.front.fittings)
@@ -39,6 +43,7 @@ std::vector<BetweenFronts> betweenFronts(const Project& project, const Plan& pla
     judgeCollisions(plan, found);
     judgeGaps(project, plan, found);
     judgeSteps(project, plan, found);
+    judgeFillers(project, plan, found);
     judgeSeasonGaps(project, plan, found);
     judgeCentres(plan, found);
     std::sort(found.begin(), found.end(), [](const BetweenFronts& a, const BetweenFronts& b) {

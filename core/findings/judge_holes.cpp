@@ -1,5 +1,6 @@
 #include "core/fastening/bounds.h"
 #include "core/findings/judging.h"
+#include "core/plan/own_part.h"
 
 #include <algorithm>
 #include <array>
@@ -11,16 +12,18 @@ namespace {
 
 constexpr Length nothing{};
 
-MountingPlace placeOf(const FrontPlan& front) {
-    return {front.box,
-            {FrontRect::atOrigin(front.rect.width(), front.rect.height()), front.field,
-             front.thickness, front.profile, front.box.wallThickness},
-            front.hardware ? &*front.hardware : nullptr,
-            nullptr,
-            {},
-            std::nullopt,
-            front.runner ? &*front.runner : nullptr,
-            front.fittings ? &*front.fittings : nullptr};
+MountingPlace placeOf(const Judged& judged) {
+    const FrontPlan& front = judged.front;
+    MountingPlace place{front.box,
+                        {FrontRect::atOrigin(front.rect.width(), front.rect.height()), front.field,
+                         front.thickness, front.profile, front.box.wallThickness},
+                        front.hardware ? &*front.hardware : nullptr,
+                        nullptr,
+                        {}};
+    place.fittings = front.fittings ? &*front.fittings : nullptr;
+    place.runner = front.runner ? &*front.runner : nullptr;
+    place.part = ownPartOf(judged.project, front);
+    return place;
 }
 
 /// What the findings about one hole are made from.
@@ -164,6 +167,8 @@ std::optional<Finding> inTheWay(const HoleInQuestion& q, Obstacle obstacle) {
         return atFitting(q);
     case Obstacle::ThinRim:
         return offFront(q);
+    case Obstacle::FrontEdge: // ScrewNearEdge tells it
+        return std::nullopt;
     case Obstacle::Runner:
         break;
     }
@@ -206,7 +211,7 @@ bool saysTip(const Judged& judged) {
 void judgeHole(const HoleInQuestion& q, GravestOfEach& gravest) {
     const Judged& judged = q.judged;
     const Obstacle obstacle = obstacleAt(chosenMounting(judged.project, judged.front), q.mounting(),
-                                         judged.project.limits, placeOf(judged.front), q.hole.at);
+                                         judged.project.limits, placeOf(judged), q.hole.at);
     if (obstacle == Obstacle::ThinRim && q.hole.thickness > nothing && saysTip(judged))
         return;
     if (auto finding = inTheWay(q, obstacle)) {
@@ -223,9 +228,8 @@ void judgeScrewHoles(const Judged& judged) {
     const auto isAllowed = [](const MountingHole& hole) { return hole.allowed; };
     if (std::all_of(mounting.holes.begin(), mounting.holes.end(), isAllowed))
         return;
-    const MountingBounds bounds =
-        boundsOf(chosenMounting(judged.project, judged.front), *mounting.screw,
-                 judged.project.limits, placeOf(judged.front));
+    const MountingBounds bounds = boundsOf(chosenMounting(judged.project, judged.front),
+                                           *mounting.screw, judged.project.limits, placeOf(judged));
     GravestOfEach gravest;
     for (const MountingHole& hole : mounting.holes)
         if (!hole.allowed)

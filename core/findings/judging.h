@@ -47,6 +47,8 @@ void judgeRunnerLoad(const Judged&);
 void judgeRunner(const Judged&);
 void judgeMixedFits(const Judged&);
 void judgeFittings(const Judged&);
+void judgeSharedWall(const Judged&);
+void judgeFixedFront(const Judged&);
 
 /// A finding about two fronts or a whole bank, and the front in whose place it is listed.
 struct BetweenFronts {
@@ -56,6 +58,7 @@ struct BetweenFronts {
 void judgeCollisions(const Plan&, std::vector<BetweenFronts>&);
 void judgeGaps(const Project&, const Plan&, std::vector<BetweenFronts>&);
 void judgeSteps(const Project&, const Plan&, std::vector<BetweenFronts>&);
+void judgeFillers(const Project&, const Plan&, std::vector<BetweenFronts>&);
 void judgeSeasonGaps(const Project&, const Plan&, std::vector<BetweenFronts>&);
 /// Told about two fronts at the first of them in the plan, at its side.
 Finding atSpacer(const Plan&, const Spacer&, FindingCode, Severity, const Figures4&);
@@ -72,6 +75,8 @@ void judgeHeight(const Plan&, std::vector<Finding>&);
 /// Whether something stands at that side for an overlay front to cover: without a shelf two
 /// openings meet, and their fronts stay apart by their gap.
 bool hasMember(const Judged&, Side);
+/// Of one of several fronts: whether wall and front meet where a screw may go.
+bool hasRoomOnSharedWall(const FrontPlan&);
 /// Whether there is a wall for screws and bolts to go through.
 bool hasWall(const FrontPlan&);
 /// Whether the bottom leaves room above it: where it does not, no place for a hole can be told.

@@ -75,6 +75,9 @@ void forFittingPlace(const Search&);
 void forFittingScrew(const Search&);
 void forMortise(const Search&);
 void forCentres(const Search&);
+void forSharedWall(const Search&);
+void forFixedFront(const Search&);
+void forFiller(const Search&);
 
 /// The allowed place nearest to `p`, on the search's grid where that is allowed too; nullopt where
 /// the region is empty.

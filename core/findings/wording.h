@@ -63,6 +63,13 @@ Words holeAtTopEdge(const Told&);
 Words holeAtHardware(const Told&);
 Words holeOffFront(const Told&);
 Words holeAtRunner(const Told&);
+// wording_faces.cpp
+Words frontMissesWall(const Told&);
+Words fixedFrontNoRoom(const Told&);
+Words fixedFrontNoFrame(const Told&);
+Words holeOffMember(const Told&);
+Words fillerNoThickness(const Told&);
+Words fillerBends(const Told&);
 // wording_bolts.cpp
 Words boltTooShort(const Told&);
 Words boltBottomsOut(const Told&);

@@ -9,6 +9,10 @@ constexpr Length nothing{};
 
 /// With the recess where there is one.
 Phrase screwAndWall(const Told& told) {
+    if (told.front != nullptr && told.front->use == OpeningUse::FixedFront)
+        return told.figure(1).isZero() ? phrase("%1 screw, %2 frame", told.say(0), told.say(2))
+                                       : phrase("%1 screw, set %2 deep, %3 frame", told.say(0),
+                                                told.say(1), told.say(2));
     return told.figure(1).isZero()
                ? phrase("%1 screw, %2 wall", told.say(0), told.say(2))
                : phrase("%1 screw, set %2 deep, %3 wall", told.say(0), told.say(1), told.say(2));

@@ -88,7 +88,8 @@ void addWithdrawal(HoldingPlan& plan, const HoldingPlace& place) {
 }
 
 void addPull(HoldingPlan& plan, const HoldingPlace& place) {
-    if (place.hardware == nullptr || place.hardware->chosen == MountingWay::ThroughWall)
+    if (place.hardware == nullptr ||
+        (place.bolts == BoltsHold::Wall && place.hardware->chosen == MountingWay::ThroughWall))
         return;
     const ScrewGroup group(place);
     for (std::size_t i = 0; i < plan.holes.size(); ++i) {

@@ -58,6 +58,12 @@ struct HoldingPlan {
     friend bool operator==(const HoldingPlan&, const HoldingPlan&) = default;
 };
 
+/// What bolts go through, where they are not sunk in the front.
+enum class BoltsHold : std::uint8_t {
+    Wall, ///< and the front: they carry the pull into the box past the screws
+    Front ///< alone: the screws carry it all
+};
+
 struct HoldingPlace {
     const MountingPlan& mounting;
     FrontRect front;
@@ -66,6 +72,7 @@ struct HoldingPlace {
     const Species* wood = nullptr;          ///< null where it is not known
     Unit steps = Unit::Inch;                ///< of drills
     Grain grain = Grain::AlongLength;       ///< of the front
+    BoltsHold bolts = BoltsHold::Wall;
 };
 
 HoldingPlan planHolding(const HoldingPlace&);

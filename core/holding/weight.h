@@ -17,6 +17,7 @@ Mass massOf(Volume, SpecificGravity);
 struct DrawerLoad {
     std::optional<Mass> front; ///< the whole block, edge profile left on; none: wood not known
     std::optional<Mass> box;   ///< all of it as of the front's wood
+    Mass otherFronts;          ///< on the same box; nothing where the wood is not known
     Mass contents;             ///< by purpose, or the maker's
     /// 16 CFR 1261 (ASTM F2057-23): from the bottom to the lowest obstruction less 1/8 in, times
     /// inside width times inside depth.
@@ -25,7 +26,7 @@ struct DrawerLoad {
 
     /// What the runner carries; none where the wood is not known.
     [[nodiscard]] std::optional<Mass> onRunner() const {
-        return front && box ? std::optional(*front + *box + contents) : std::nullopt;
+        return front && box ? std::optional(*front + otherFronts + *box + contents) : std::nullopt;
     }
     friend bool operator==(const DrawerLoad&, const DrawerLoad&) = default;
 };

@@ -16,9 +16,12 @@ struct Limits {
     WrittenLength leastGap = Length::inches(0, 4);            ///< 1/16 in between fronts
     WrittenLength leastOpening = Length::millimetres(60);     ///< smallest useful opening
     WrittenLength holeToHole = Length::inches(0, 16);         ///< 1/4 in of wood between holes
-    WrittenLength unevenGaps = Length::inches(0, 2);       ///< 1/32 in: gaps of one bank look alike
+    WrittenLength unevenGaps = Length::inches(0, 2); ///< 1/32 in: gaps of one bank look alike
     WrittenLength leastHeadBearing = Length::inches(0, 2); ///< 1/32 in of wood round a screw's hole
                                                            ///< under its head
+    WrittenLength fillerShadow = Length::inches(0, 8); ///< 1/8 in: a filler strip lies back behind
+                                                       ///< the edges of the fronts beside it
+    WrittenLength fillerBend = Length::inches(0, 2);   ///< 1/32 in: of a filler strip, pushed
     friend bool operator==(const Limits&, const Limits&) = default;
 };
 

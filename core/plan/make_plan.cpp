@@ -1,6 +1,7 @@
 #include "core/plan/arrangement.h"
 #include "core/plan/banks.h"
 #include "core/plan/collisions.h"
+#include "core/plan/fillers.h"
 #include "core/plan/moving.h"
 #include "core/plan/outfitter.h"
 #include "core/plan/panel_holes.h"
@@ -68,12 +69,18 @@ std::optional<Error> addFronts(Plan& plan, const Project& project, const Catalog
     for (std::size_t i = 0; i < banks.size(); ++i) {
         FrontPlan& front = plan.fronts.emplace_back();
         place(front, all, i, banks[i]);
-        const CaseRect& behind =
-            front.face ? all.layout.faces[*front.face].rect : front.openingRect;
-        if (auto error = outfitter.outfit(front, behind))
+        if (auto error = outfitter.outfit(front, all.layout))
             return at(project, front, std::move(*error));
     }
     return std::nullopt;
+}
+
+/// The first front's runner carries them all.
+void weighFaces(Plan& plan) {
+    for (const DividedFace& face : plan.faces)
+        for (std::uint32_t i = 1; i < face.count; ++i)
+            plan.fronts[face.first].load.otherFronts +=
+                plan.fronts[face.first + i].load.front.value_or(Mass{});
 }
 
 /// Drawers, and where the wood is known the face frame, or frameless the panels.
@@ -149,10 +156,12 @@ Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
     if (plan.season)
         addSeasonGaps(plan, project, all);
     plan.faces = layout.faces;
+    weighFaces(plan);
     plan.members = std::move(all.members);
     plan.wood = catalogue.speciesOf(species);
     plan.load = loadOf(plan, project.casework);
     plan.spacers = std::move(all.spacers);
+    plan.fillers = fillersOf(plan, project.limits);
     plan.stops = std::move(all.stops);
     addSurroundings(plan, project.casework);
     if (!plan.systemHoles.empty())

@@ -1,8 +1,10 @@
 #include "core/plan/outfitter.h"
 
+#include "core/fastening/fixed_front.h"
 #include "core/plan/chosen.h"
 #include "core/plan/moving.h"
 #include "core/wood/movement.h"
+#include "core/plan/own_part.h"
 
 #include <algorithm>
 
@@ -44,8 +46,36 @@ std::optional<Mass> weightOf(const FrontPlan& front, const Species* wood) {
 /// Fits follow from what they decide; overlays do not, where a gap is shared with a neighbour.
 bool areAlike(const FrontPlan& a, const FrontPlan& b) {
     return a.use == b.use && a.hinge == b.hinge && !a.face && !b.face &&
+           a.use != OpeningUse::FixedFront && // screwed to members, which differ
            areOfOneSize(a.openingRect, b.openingRect) && a.overlay == b.overlay &&
            *a.choices == *b.choices;
+}
+
+FrontStock stockOf(const FrontPlan& front) {
+    return {FrontRect::atOrigin(front.rect.width(), front.rect.height()), front.field,
+            front.thickness, front.profile, front.box.wallThickness};
+}
+
+/// A fixed front lies on the frame by its own outline.
+BoxPlan outlineAsWall(const FrontPlan& front, Length frame) {
+    BoxPlan box;
+    box.width = front.rect.width();
+    box.height = front.rect.height();
+    box.wallThickness = frame;
+    box.origin = front.rect.lowerLeft();
+    box.wall = WallRect::atOrigin(box.width, box.height);
+    return box;
+}
+
+/// 0 where the member is not built.
+PerSide<Length> membersRound(const FrontPlan& front, const Layout& layout) {
+    PerSide<Length> widths;
+    for (const Side side : allSides) {
+        const PlacedMember& member = layout.members[front.neighbours[side].member];
+        if (isBuilt(member.kind))
+            widths[side] = isLeftOrRight(side) ? member.rect.width() : member.rect.height();
+    }
+    return widths;
 }
 
 } // namespace
@@ -61,12 +91,12 @@ Outfitter::Outfitter(const Project& project, const Catalogue& catalogue,
       m_handle(handleOf(project.fronts.hardware)),
       m_rowGrid(project.style.unit == Unit::Inch ? Length::inches(0, 8) : Length::millimetres(1)) {}
 
-std::optional<Error> Outfitter::outfit(FrontPlan& front, const CaseRect& behind) {
+std::optional<Error> Outfitter::outfit(FrontPlan& front, const Layout& layout) {
     if (const FrontPlan* alike = alikeTo(front)) {
         takeOver(front, *alike);
         return std::nullopt;
     }
-    if (auto error = workOut(front, behind))
+    if (auto error = workOut(front, layout))
         return error;
     remember(front);
     return std::nullopt;
@@ -103,7 +133,7 @@ void Outfitter::remember(const FrontPlan& front) {
     m_distinct.push_front(&front);
 }
 
-std::optional<Error> Outfitter::workOut(FrontPlan& front, const CaseRect& behind) {
+std::optional<Error> Outfitter::workOut(FrontPlan& front, const Layout& layout) {
     if (const auto& stock = front.choices->stock;
         stock && !stock->species.empty() && !m_catalogue.speciesOf(stock->species))
         return notInCatalogue(phrase("no species \"%1\" in the catalogue", stock->species));
@@ -113,7 +143,11 @@ std::optional<Error> Outfitter::workOut(FrontPlan& front, const CaseRect& behind
     front.profile = &chosenProfile(m_project, front);
     front.field =
         field(*front.profile, FrontRect::atOrigin(front.rect.width(), front.rect.height()));
-    if (auto error = front.hasBox() ? fitOut(front, behind) : fitOutWithoutBox(front))
+    const CaseRect& behind = front.face ? layout.faces[*front.face].rect : front.openingRect;
+    auto error = front.hasBox()        ? fitOut(front, behind)
+                 : front.isScrewedOn() ? fitOutFixed(front, layout)
+                                       : fitOutDoor(front);
+    if (error)
         return error;
     weigh(front, behind);
     letMove(front);
@@ -121,12 +155,36 @@ std::optional<Error> Outfitter::workOut(FrontPlan& front, const CaseRect& behind
 }
 
 /// Nothing is screwed to it, and nothing is bored.
-std::optional<Error> Outfitter::fitOutWithoutBox(FrontPlan& front) const {
-    front.mounting.screw = m_catalogue.woodScrew(chosenMounting(m_project, front).screw);
-    if (!front.mounting.screw)
-        return notInCatalogue(phrase("no wood screw \"%1\" in the catalogue",
-                                     chosenMounting(m_project, front).screw));
+std::optional<Error> Outfitter::fitOutDoor(FrontPlan& front) const {
+    const auto screw = screwOf(front);
+    if (!screw.ok())
+        return screw.error();
+    front.mounting.screw = screw.value();
     front.holding = HoldingPlan{};
+    return std::nullopt;
+}
+
+/// Handle and screws; its bolts go through the front alone.
+std::optional<Error> Outfitter::fitOutFixed(FrontPlan& front, const Layout& layout) {
+    const auto screw = screwOf(front);
+    if (!screw.ok())
+        return screw.error();
+    front.mounting.screw = screw.value();
+    front.box = outlineAsWall(front, thicknessOfFrame(m_project.casework));
+    FrontStock stock = stockOf(front);
+    stock.wallThickness = {};
+    if (auto error = placeHardware(front, stock))
+        return error;
+    if (auto error = placeFittings(front, stock))
+        return error;
+    const MountingPlace place = placeOf(front, stock, *screw.value());
+    const PerSide<Length> members = m_project.casework.construction == Construction::FaceFrame
+                                        ? membersRound(front, layout)
+                                        : PerSide<Length>{};
+    front.mounting =
+        planFixedMounting(chosenMounting(m_project, front), *screw.value(), m_project.limits,
+                          {place, front.overlay, members, fromFrontEdges(m_project, front)});
+    workOutHolding(front, stock);
     return std::nullopt;
 }
 
@@ -134,8 +192,7 @@ std::optional<Error> Outfitter::fitOutWithoutBox(FrontPlan& front) const {
 std::optional<Error> Outfitter::fitOut(FrontPlan& front, const CaseRect& behind) {
     if (auto error = buildBox(front, behind))
         return error;
-    const FrontStock stock{FrontRect::atOrigin(front.rect.width(), front.rect.height()),
-                           front.field, front.thickness, front.profile, front.box.wallThickness};
+    const FrontStock stock = stockOf(front);
     if (auto error = placeHardware(front, stock))
         return error;
     if (auto error = placeFittings(front, stock))
@@ -194,32 +251,49 @@ std::optional<Error> Outfitter::placeFittings(FrontPlan& front, const FrontStock
     return std::nullopt;
 }
 
-std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& stock) {
-    const MountingSpec& spec = chosenMounting(m_project, front);
-    const WoodScrew* screw = front.choices->mounting ? m_catalogue.woodScrew(spec.screw) : m_screw;
+Result<const WoodScrew*> Outfitter::screwOf(const FrontPlan& front) const {
+    const std::string& id = chosenMounting(m_project, front).screw;
+    const WoodScrew* screw = front.choices->mounting ? m_catalogue.woodScrew(id) : m_screw;
     if (!screw)
-        return notInCatalogue(phrase("no wood screw \"%1\" in the catalogue", spec.screw));
+        return notInCatalogue(phrase("no wood screw \"%1\" in the catalogue", id));
+    return screw;
+}
+
+MountingPlace Outfitter::placeOf(const FrontPlan& front, const FrontStock& stock,
+                                 const WoodScrew& screw) {
     MountingPlace place{front.box, stock, front.hardware ? &*front.hardware : nullptr,
                         &rimOf(front), m_rowGrid};
     place.fittings = front.fittings ? &*front.fittings : nullptr;
     place.runner = front.runner ? &*front.runner : nullptr;
     if (front.wood && front.wood->gravity)
         place.pilotHole =
-            pilotRule(*screw, *front.wood->gravity, front.wood->kind, m_project.style.unit).advised;
-    front.mounting = planMounting(spec, *screw, m_project.limits, place);
+            pilotRule(screw, *front.wood->gravity, front.wood->kind, m_project.style.unit).advised;
+    return place;
+}
+
+std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& stock) {
+    const auto screw = screwOf(front);
+    if (!screw.ok())
+        return screw.error();
+    MountingPlace place = placeOf(front, stock, *screw.value());
+    front.mounting.screw = screw.value();
+    place.part = ownPartOf(m_project, front);
+    front.mounting =
+        planMounting(chosenMounting(m_project, front), *screw.value(), m_project.limits, place);
     return std::nullopt;
 }
 
 void Outfitter::workOutHolding(FrontPlan& front, const FrontStock& stock) const {
     front.holding = planHolding({front.mounting, stock.front, front.box.wallOnFront,
                                  front.hardware ? &*front.hardware : nullptr, front.wood,
-                                 m_project.style.unit, chosenStock(m_project, front).grain});
+                                 m_project.style.unit, chosenStock(m_project, front).grain,
+                                 front.hasBox() ? BoltsHold::Wall : BoltsHold::Front});
 }
 
 void Outfitter::weigh(FrontPlan& front, const CaseRect& behind) const {
     const BoxSpec& spec = chosenBox(m_project, front);
     const RunnerKind* runner = front.boxChoices->box ? m_catalogue.runner(spec.runner) : m_runner;
-    if (!front.hasBox())
+    if (!front.hasBox() || !isFirstOnBox(front))
         front.load.front = weightOf(front, front.wood);
     else
         front.load =

@@ -17,10 +17,10 @@ public:
     /// Project and catalogue must outlive this and what it outfits. `moisture`: where there is air.
     Outfitter(const Project&, const Catalogue&, const std::optional<SeasonMoisture>& moisture);
 
-    /// Reads the front's use, place and choices. `behind`: the opening that its box runs in. The
-    /// front must stay where it is while others are outfitted. Error, without a place: an id is not
-    /// in the catalogue.
-    std::optional<Error> outfit(FrontPlan&, const CaseRect& behind);
+    /// Reads the front's use, place and choices; the layout is the fronts'. The front must stay
+    /// where it is while others are outfitted. Error, without a place: an id is not in the
+    /// catalogue.
+    std::optional<Error> outfit(FrontPlan&, const Layout&);
 
 private:
     struct Handle {
@@ -36,13 +36,16 @@ private:
     [[nodiscard]] const FrontPlan* alikeTo(const FrontPlan&) const;
     void takeOver(FrontPlan&, const FrontPlan& alike) const;
     void remember(const FrontPlan&);
-    std::optional<Error> workOut(FrontPlan&, const CaseRect& behind);
+    std::optional<Error> workOut(FrontPlan&, const Layout&);
     std::optional<Error> fitOut(FrontPlan&, const CaseRect& behind);
-    std::optional<Error> fitOutWithoutBox(FrontPlan&) const;
+    std::optional<Error> fitOutFixed(FrontPlan&, const Layout&);
+    std::optional<Error> fitOutDoor(FrontPlan&) const;
     [[nodiscard]] Handle handleOf(const HardwareSpec&) const;
     std::optional<Error> buildBox(FrontPlan&, const CaseRect& behind) const;
     std::optional<Error> placeHardware(FrontPlan&, const FrontStock&) const;
     std::optional<Error> placeFittings(FrontPlan&, const FrontStock&) const;
+    Result<const WoodScrew*> screwOf(const FrontPlan&) const;
+    [[nodiscard]] MountingPlace placeOf(const FrontPlan&, const FrontStock&, const WoodScrew&);
     std::optional<Error> placeScrews(FrontPlan&, const FrontStock&);
     void workOutHolding(FrontPlan&, const FrontStock&) const;
     void weigh(FrontPlan&, const CaseRect& behind) const;

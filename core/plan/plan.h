@@ -62,10 +62,11 @@ struct FrontPlan {
     const Profile* profile = nullptr; ///< the front's own or the case's; into the Project
     FrontRect field;
     /// Of a drawer; the same box for all fronts of a divided face, each with its own wallOnFront.
+    /// Of a fixed front what it lies on: its own outline, as thick as the face frame.
     BoxPlan box;
     Shared<RunnerPlan> runner; ///< of a drawer; none where nothing but clearances is known of it
     std::optional<Length> boxSwelling; ///< most of the season; where box's wood and air are told
-    MountingPlan mounting;             ///< of a drawer; else without holes
+    MountingPlan mounting;             ///< of a drawer or a fixed front, else no holes
     Shared<HardwarePlan> hardware;     ///< none where no handle is chosen, and on doors
     Shared<std::vector<FittingPlan>> fittings; ///< none where there are none
     Rare<FrontSeason> season;                  ///< where there is air
@@ -76,6 +77,7 @@ struct FrontPlan {
     /// system holes.
     std::optional<Length> step;
     Shared<HoldingPlan> holding; ///< makePlan sets it always
+    /// Box and contents of a divided face are its first front's; the others weigh by themselves.
     DrawerLoad load;
     /// What the opening decides for itself; into the Project. makePlan sets it always.
     const FrontChoices* choices = nullptr;
@@ -87,6 +89,7 @@ struct FrontPlan {
     const std::string* name = nullptr;
 
     [[nodiscard]] bool hasBox() const { return use == OpeningUse::Drawer; }
+    [[nodiscard]] bool isScrewedOn() const { return hasBox() || use == OpeningUse::FixedFront; }
 };
 
 /// An opening over which no front lies: an open space, or where a board runs.
@@ -109,6 +112,22 @@ struct Spacer {
     Length width;         ///< = member − overlay − overlay; negative where they overlap
     Span along;           ///< where the two face each other, along the member, case frame
     std::optional<SeasonRange> season = std::nullopt; ///< of the gap; where there is air
+};
+
+/// Strip of wood in the gap between two fronts on one box, on the box's wall, so that the gap looks
+/// like that over a rail. Its bend is that of the strip alone, the wall behind it not counted: a
+/// beam on two supports, pushed in the middle (see core/plan/fillers.h).
+struct Filler {
+    std::uint32_t lower;        ///< index into Plan::fronts: the lower or the left one
+    std::uint32_t upper;        ///< the upper or the right one
+    std::uint32_t member;       ///< index into Plan::members: the one that is not built
+    Length width;               ///< the gap
+    Span along;                 ///< where the two face each other, case frame
+    Length edge;                ///< thickness of the thinner front's edge at the gap
+    Length thickness;           ///< edge − shadow; nothing is left where it is not more than 0
+    Length span;                ///< between the outermost screws of the two rows beside the gap
+    std::optional<Length> bend; ///< none where there is no thickness or no span
+    std::optional<Length> leastThickness; ///< at which it bends by the limit; none without a span
 };
 
 /// Block that sets the first front's overlay at an outer member. None for an inset side: its gap
@@ -146,6 +165,7 @@ struct Plan {
     std::vector<SpacePlan> spaces;     ///< one for each of the other openings, in that order
     std::vector<DividedFace> faces;    ///< first and count are of `fronts`
     std::vector<Spacer> spacers;       ///< by member, then along it
+    std::vector<Filler> fillers;       ///< as the spacers
     std::vector<Stop> stops;           ///< by front, then side
     std::vector<Collision> collisions; ///< by first, then second
     CaseLoad load;

@@ -44,7 +44,9 @@ constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked
     {BoltEngagement, BoltEngagement, ruleOfHolding},
     {HandleCentres, MortiseWood, ruleOfFitting},
     {FrontWeight, StorageVolume, ruleOfWeight},
-    {SpacerWidth, StopFromOpening, ruleOfSetup},
+    {SpacerWidth, SpacerWidth, ruleOfSetup},
+    {FillerWidth, FillerLeastThickness, ruleOfFiller},
+    {StopFromFarEdge, StopFromOpening, ruleOfSetup},
 });
 static_assert(holdsEachOnce(rules, StopFromOpening));
 

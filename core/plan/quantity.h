@@ -126,6 +126,12 @@ enum class QuantityKind : std::uint8_t {
     StorageVolume,
     // per spacer and stop
     SpacerWidth,
+    FillerWidth, // per filler strip
+    FillerLength,
+    FillerThickness,
+    FillerSpan,
+    FillerBend,
+    FillerLeastThickness,
     StopFromFarEdge,
     StopFromOpening
 };
@@ -174,7 +180,7 @@ Text nameOf(Subject);
 
 struct Quantity {
     QuantityKind kind = QuantityKind::FrontWidth;
-    std::uint32_t item = 0;  ///< index into Plan::members (member kinds), fronts, spacers or stops
+    std::uint32_t item = 0;  ///< index into Plan::members (member kinds), fronts, spacers, fillers or stops
     std::uint32_t index = 0; ///< of what countedBy says; else 0
     friend auto operator<=>(const Quantity&, const Quantity&) = default;
 };

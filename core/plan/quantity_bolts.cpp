@@ -11,11 +11,14 @@ std::vector<InputPlace> boltInputs() {
 }
 
 /// "front + wall" for a bolt that goes through both, "front" for the other ways.
-Text woodWords(MountingWay way) {
-    return way == MountingWay::ThroughWall ? text("front + wall") : text("front");
+bool goesThroughWall(const Asked& asked, MountingWay way) {
+    return way == MountingWay::ThroughWall && asked.front().hasBox();
+}
+Text woodWords(const Asked& asked, MountingWay way) {
+    return goesThroughWall(asked, way) ? text("front + wall") : text("front");
 }
 Figures woodFigures(const Asked& asked, const WayPlan& way) {
-    if (way.way != MountingWay::ThroughWall)
+    if (!goesThroughWall(asked, way.way))
         return asked.figures().plus(way.throughWood);
     const Length wall = asked.front().box.wallThickness;
     return asked.figures().plus(way.throughWood - wall).plus(wall);
@@ -41,14 +44,14 @@ Rule counterboreRule(const Asked& asked, const WayPlan& way) {
     if (way.counterbore == hardware.bolt->headHeight || !way.length)
         return {text("height of the bolt's head, so that it lies flush"),
                 asked.figures().plus(way.counterbore).text(), hardware.bolt->source, boltInputs()};
-    return {phrase("%1 + least engagement − bolt", woodWords(way.way)),
+    return {phrase("%1 + least engagement − bolt", woodWords(asked, way.way)),
             woodFigures(asked, way).plus(hardware.form->leastEngagement).minus(*way.length).text(),
             hardware.form->source, boltInputs()};
 }
 
 Rule underHeadRule(const Asked& asked, const WayPlan& way) {
     const bool cures = way.curingCounterbore.has_value();
-    const Text wood = woodWords(way.way);
+    const Text wood = woodWords(asked, way.way);
     return {cures ? phrase("%1 − the counterbore that makes the bolt long enough", wood)
                   : phrase("%1 − counterbore", wood),
             woodFigures(asked, way).minus(way.curingCounterbore.value_or(way.counterbore)).text(),
@@ -76,7 +79,7 @@ Rule ruleOfBolt(const Asked& asked) {
         return {text("grip + thread depth"),
                 asked.figures().plus(way.grip).plus(hardware.form->threadDepth).text(),
                 hardware.form->source, boltInputs()};
-    return {phrase("%1 − counterbore", woodWords(way.way)),
+    return {phrase("%1 − counterbore", woodWords(asked, way.way)),
             woodFigures(asked, way).minus(way.counterbore).text(), commonPractice(), boltInputs()};
 }
 

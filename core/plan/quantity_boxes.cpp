@@ -7,11 +7,13 @@ namespace {
 
 Rule widthRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
-    return {
-        text("opening − 2 × side clearance"),
-        asked.figures().plus(front.openingRect.width()).minusTwice(front.box.sideClearance).text(),
-        commonPractice(),
-        {InputPlace::Divisions, InputPlace::Box, InputPlace::Runner}};
+    return {text("opening − 2 × side clearance"),
+            asked.figures()
+                .plus(openingBehind(asked).width())
+                .minusTwice(front.box.sideClearance)
+                .text(),
+            commonPractice(),
+            {InputPlace::Divisions, InputPlace::Box, InputPlace::Runner}};
 }
 
 Rule heightRule(const Asked& asked) {
@@ -20,7 +22,7 @@ Rule heightRule(const Asked& asked) {
         return asGiven(asked, InputPlace::Box);
     return {text("opening − clearance below − clearance above"),
             asked.figures()
-                .plus(front.openingRect.height())
+                .plus(openingBehind(asked).height())
                 .minus(front.box.clearanceBelow)
                 .minus(front.box.clearanceAbove)
                 .text(),
@@ -62,6 +64,11 @@ Rule depthRule(const Asked& asked) {
 }
 
 } // namespace
+
+const CaseRect& openingBehind(const Asked& asked) {
+    const FrontPlan& front = asked.front();
+    return front.face ? asked.plan.faces[*front.face].rect : front.openingRect;
+}
 
 Rule ruleOfBox(const Asked& asked) {
     using enum QuantityKind;

@@ -129,6 +129,13 @@ constexpr auto allNames = std::to_array<Names>({
     {QuantityKind::RunnerSafety, "runner_safety", text("Runners' rating over their load")},
     {QuantityKind::StorageVolume, "storage_volume", text("Enclosed storage")},
     {QuantityKind::SpacerWidth, "spacer_width", text("Spacer")},
+    {QuantityKind::FillerWidth, "filler_width", text("Filler strip's width")},
+    {QuantityKind::FillerLength, "filler_length", text("Filler strip's length")},
+    {QuantityKind::FillerThickness, "filler_thickness", text("Filler strip's thickness")},
+    {QuantityKind::FillerSpan, "filler_span", text("Filler strip's span between screws")},
+    {QuantityKind::FillerBend, "filler_bend", text("Filler strip's bend under a hand's push")},
+    {QuantityKind::FillerLeastThickness, "filler_least_thickness",
+     text("Least thickness of the filler strip")},
     {QuantityKind::StopFromFarEdge, "stop_from_far_edge", text("Stop from the member's far edge")},
     {QuantityKind::StopFromOpening, "stop_from_opening", text("Stop from the opening's edge")},
 });

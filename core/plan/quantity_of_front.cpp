@@ -1,5 +1,6 @@
 #include "core/plan/quantity_values.h"
 
+#include "core/plan/own_part.h"
 #include "core/plan/quantity_parts.h"
 
 #include <algorithm>
@@ -148,6 +149,14 @@ Value ofNotch(const FrontPlan& front, std::vector<WallRect> RunnerPlan::*parts,
     return (((*front.runner).*parts).front().*size)();
 }
 
+Value whereBox(const FrontPlan& front, Measure measure) {
+    return front.hasBox() ? Value(measure) : std::nullopt;
+}
+/// Of a drawer; of several fronts on one box told at the first.
+Value ofBox(const FrontPlan& front, Measure measure) {
+    return front.hasBox() && isFirstOnBox(front) ? Value(measure) : std::nullopt;
+}
+
 struct Reader {
     QuantityKind kind;
     Value (*read)(const FrontPlan&, Index);
@@ -210,11 +219,11 @@ constexpr auto frontReaders = std::to_array<Reader>({
      [](const FrontPlan& f, Index) { return ofField(f, &FrontRect::width); }},
     {QuantityKind::FieldHeight,
      [](const FrontPlan& f, Index) { return ofField(f, &FrontRect::height); }},
-    {QuantityKind::BoxWidth, [](const FrontPlan& f, Index) -> Value { return f.box.width; }},
-    {QuantityKind::BoxHeight, [](const FrontPlan& f, Index) -> Value { return f.box.height; }},
-    {QuantityKind::BoxDepth, [](const FrontPlan& f, Index) -> Value { return f.box.depth; }},
-    {QuantityKind::BoxSetback, [](const FrontPlan& f, Index) -> Value { return f.box.setback; }},
-    {QuantityKind::BottomTop, [](const FrontPlan& f, Index) -> Value { return f.box.bottomTop; }},
+    {QuantityKind::BoxWidth, [](const FrontPlan& f, Index) { return whereBox(f, f.box.width); }},
+    {QuantityKind::BoxHeight, [](const FrontPlan& f, Index) { return whereBox(f, f.box.height); }},
+    {QuantityKind::BoxDepth, [](const FrontPlan& f, Index) { return whereBox(f, f.box.depth); }},
+    {QuantityKind::BoxSetback, [](const FrontPlan& f, Index) { return whereBox(f, f.box.setback); }},
+    {QuantityKind::BottomTop, [](const FrontPlan& f, Index) { return whereBox(f, f.box.bottomTop); }},
     {QuantityKind::SideClearance,
      [](const FrontPlan& f, Index) {
          return f.hasBox() ? Value(f.box.sideClearance) : std::nullopt;
@@ -262,7 +271,7 @@ constexpr auto frontReaders = std::to_array<Reader>({
     {QuantityKind::HoleX, [](const FrontPlan& f, Index i) { return ofHole(f, i, &WallPoint::x); }},
     {QuantityKind::HoleY, [](const FrontPlan& f, Index i) { return ofHole(f, i, &WallPoint::y); }},
     {QuantityKind::LeastHoleHeight,
-     [](const FrontPlan& f, Index) -> Value { return f.mounting.leastHeight; }},
+     [](const FrontPlan& f, Index) { return whereBox(f, f.mounting.leastHeight); }},
     {QuantityKind::FixedRow, [](const FrontPlan& f, Index) { return fixedRow(f); }},
     {QuantityKind::RowMovement,
      [](const FrontPlan& f, Index i) {
@@ -339,14 +348,13 @@ constexpr auto frontReaders = std::to_array<Reader>({
      }},
     {QuantityKind::FrontWeight, [](const FrontPlan& f, Index) -> Value { return f.load.front; }},
     {QuantityKind::BoxWeight, [](const FrontPlan& f, Index) -> Value { return f.load.box; }},
-    {QuantityKind::ContentsWeight,
-     [](const FrontPlan& f, Index) -> Value { return f.load.contents; }},
+    {QuantityKind::ContentsWeight, [](const FrontPlan& f, Index) { return ofBox(f, f.load.contents); }},
     {QuantityKind::RunnerLoad,
      [](const FrontPlan& f, Index) -> Value { return f.load.onRunner(); }},
     {QuantityKind::RunnerRating, [](const FrontPlan& f, Index) -> Value { return f.load.rating; }},
     {QuantityKind::RunnerSafety, runnerSafety},
     {QuantityKind::StorageVolume,
-     [](const FrontPlan& f, Index) -> Value { return f.load.storage; }},
+     [](const FrontPlan& f, Index) { return ofBox(f, f.load.storage); }},
 });
 
 constexpr auto firstOfFront = static_cast<std::size_t>(QuantityKind::OpeningWidth);

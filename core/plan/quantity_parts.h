@@ -59,8 +59,12 @@ Rule ruleOfHandle(const Asked&);
 Rule ruleOfBolt(const Asked&);
 Rule ruleOfFitting(const Asked&);
 Rule ruleOfSetup(const Asked&);
+Rule ruleOfFiller(const Asked&);
 Rule ruleOfHolding(const Asked&);
 Rule ruleOfWeight(const Asked&);
+
+/// That the front's box runs in: of a divided face all of it.
+const CaseRect& openingBehind(const Asked&);
 
 /// The width of the member beside that side of the front, across its length.
 Length memberWidthAt(const Plan&, const FrontPlan&, Side);

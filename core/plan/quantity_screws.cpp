@@ -156,6 +156,12 @@ Rule ruleOfHole(const Asked& asked) {
         return leastHeightRule(asked);
     if (chosenMounting(asked.project, asked.front()).pattern == ScrewPattern::ByHand)
         return asGiven(asked, InputPlace::Mounting);
+    if (!asked.front().hasBox())
+        return {kind == HoleX ? text("where front and members meet, from the front's left edge")
+                              : text("where front and members meet, from the front's lower edge"),
+                asked.figures().plus(asked.value).text(),
+                commonPractice(),
+                {InputPlace::Mounting, InputPlace::Fit}};
     return kind == HoleX ? acrossRule(asked) : upRule(asked);
 }
 

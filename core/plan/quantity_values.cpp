@@ -67,9 +67,13 @@ Value valueOfMember(const MemberPlan& member, QuantityKind kind, Index index) {
     return member.hasFronts ? Value(member.reveal.least) : std::nullopt;
 }
 
-/// Of box, screws and what they hold, of the runner and its load.
-bool isOfDrawer(QuantityKind kind) {
-    return (kind >= BoxWidth && kind <= ScrewPull) || (kind >= BoxWeight && kind <= StorageVolume);
+/// Of mounting screws and what they hold.
+bool isOfScrews(QuantityKind kind) {
+    return kind >= ScrewLength && kind <= ScrewPull;
+}
+/// A door is not screwed on.
+bool isScrewedOn(const FrontPlan& front) {
+    return front.hasBox() || !front.mounting.holes.empty();
 }
 
 } // namespace
@@ -90,13 +94,16 @@ std::optional<Measure> measureOf(const Plan& plan, Quantity quantity) {
                    : std::nullopt;
     if (quantity.kind == SpacerWidth)
         return item < plan.spacers.size() ? Value(plan.spacers[item].width) : std::nullopt;
+    if (quantity.kind <= FillerLeastThickness && quantity.kind >= FillerWidth)
+        return item < plan.fillers.size() ? valueOfFiller(plan.fillers[item], quantity.kind)
+                                          : std::nullopt;
     if (quantity.kind == StopFromFarEdge)
         return item < plan.stops.size() ? Value(plan.stops[item].fromFarEdge) : std::nullopt;
     if (quantity.kind == StopFromOpening)
         return item < plan.stops.size() ? Value(plan.stops[item].fromOpening) : std::nullopt;
     if (item >= plan.fronts.size())
         return std::nullopt;
-    if (!plan.fronts[item].hasBox() && isOfDrawer(quantity.kind))
+    if (isOfScrews(quantity.kind) && !isScrewedOn(plan.fronts[item]))
         return std::nullopt;
     return valueOfFront(plan.fronts[item], quantity.kind, quantity.index);
 }
@@ -136,6 +143,11 @@ std::vector<Quantity> allQuantities(const Plan& plan) {
         append(quantitiesOfFront(plan, front));
     for (Index spacer = 0; spacer < plan.spacers.size(); ++spacer)
         all.push_back({QuantityKind::SpacerWidth, spacer});
+    for (Index filler = 0; filler < plan.fillers.size(); ++filler)
+        for (const QuantityKind kind : {FillerWidth, FillerLength, FillerThickness, FillerSpan,
+                                        FillerBend, FillerLeastThickness})
+            if (const Quantity quantity{kind, filler}; measureOf(plan, quantity))
+                all.push_back(quantity);
     for (Index stop = 0; stop < plan.stops.size(); ++stop) {
         all.push_back({QuantityKind::StopFromFarEdge, stop});
         all.push_back({QuantityKind::StopFromOpening, stop});

@@ -15,4 +15,7 @@ inline Value ofRange(const SeasonRange& range, Index index) {
 /// Precondition: a kind of a front's.
 Value valueOfFront(const FrontPlan&, QuantityKind, Index);
 
+/// Precondition: a kind of a filler strip's.
+Value valueOfFiller(const Filler&, QuantityKind);
+
 } // namespace frontwright

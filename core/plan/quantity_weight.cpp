@@ -79,6 +79,13 @@ Rule contentsRule(const Asked& asked) {
 
 Rule runnerLoadRule(const Asked& asked) {
     const DrawerLoad& load = asked.front().load;
+    if (load.otherFronts > Mass{})
+        return {text("front + the other fronts on the box + box + contents"),
+                shown(*load.front, asked.style) + " + " + shown(load.otherFronts, asked.style) +
+                    " + " + shown(*load.box, asked.style) + " + " +
+                    shown(load.contents, asked.style),
+                commonPractice(),
+                {InputPlace::Box, InputPlace::Runner, InputPlace::Divisions}};
     return {text("front + box + contents"),
             shown(*load.front, asked.style) + " + " + shown(*load.box, asked.style) + " + " +
                 shown(load.contents, asked.style),
@@ -111,7 +118,7 @@ Rule storageRule(const Asked& asked) {
     const BoxPlan& box = front.box;
     return {text("(opening's top − bottom's top − 1/8 in) × inside width × inside depth"),
             times(asked,
-                  front.openingRect.top - box.origin.y - box.bottomTop - Length::inches(0, 8),
+                  openingBehind(asked).top - box.origin.y - box.bottomTop - Length::inches(0, 8),
                   box.width - 2 * box.sideThickness, box.depth - 2 * box.wallThickness),
             storageSource(),
             {InputPlace::Box, InputPlace::Divisions}};

@@ -85,6 +85,8 @@ Limits millimetreLimits() {
     limits.holeToHole = Length::millimetres(6);
     limits.unevenGaps = tenths(8);
     limits.leastHeadBearing = tenths(8);
+    limits.fillerShadow = Length::millimetres(3);
+    limits.fillerBend = tenths(8);
     return limits;
 }
 

@@ -17,6 +17,8 @@ Kind kindOf(QuantityKind kind) {
         return Kind::Member;
     if (kind == QuantityKind::SpacerWidth)
         return Kind::Spacer;
+    if (kind >= QuantityKind::FillerWidth && kind <= QuantityKind::FillerLeastThickness)
+        return Kind::Filler;
     if (kind == QuantityKind::StopFromFarEdge || kind == QuantityKind::StopFromOpening)
         return Kind::Stop;
     return Kind::Front;
@@ -34,6 +36,10 @@ Phrase titleOf(const Project& project, const Plan& plan, Kind kind, std::uint32_
         return phrase("Spacer between %1 and %2",
                       label(project, plan.fronts[plan.spacers[item].lower]),
                       label(project, plan.fronts[plan.spacers[item].upper]));
+    case Kind::Filler:
+        return phrase("Filler strip between %1 and %2",
+                      label(project, plan.fronts[plan.fillers[item].lower]),
+                      label(project, plan.fronts[plan.fillers[item].upper]));
     case Kind::Stop:
         break;
     }

@@ -82,6 +82,8 @@ std::string_view kindName(QuantityGroup::Kind kind) {
         return "front";
     case QuantityGroup::Kind::Spacer:
         return "spacer";
+    case QuantityGroup::Kind::Filler:
+        return "filler";
     case QuantityGroup::Kind::Stop:
         break;
     }

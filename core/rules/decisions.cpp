@@ -42,7 +42,7 @@ struct LimitWords {
     Text rule;
     Text where;
 };
-constexpr std::array<LimitWords, 11> limitWords{{
+constexpr std::array<LimitWords, 13> limitWords{{
     {"limits.leastPenetration", text("Least penetration of a screw in the front"),
      text("which screw lengths fit; whether a screw reaches far enough")},
     {"limits.leastTipCover", text("Least wood between a screw's tip and the show face"),
@@ -63,6 +63,10 @@ constexpr std::array<LimitWords, 11> limitWords{{
      text("gaps down a bank, when cut and over the season")},
     {"limits.leastHeadBearing", text("Least wood under a screw's head, all round its hole"),
      text("screw heads over their clearance holes")},
+    {"limits.fillerShadow", text("How far a filler strip lies back behind the edges of its fronts"),
+     text("thickness of filler strips")},
+    {"limits.fillerBend", text("Greatest bend of a filler strip under a hand's push"),
+     text("least thickness of filler strips")},
 }};
 
 struct DefaultWords {
@@ -142,10 +146,13 @@ void addDecisions(std::vector<RuleRow>& rows, DecimalMark mark) {
     const Leaves inches = decisionsIn(Unit::Inch), millimetres = decisionsIn(Unit::Millimetre);
     std::map<std::string, std::string> other(millimetres.begin(), millimetres.end());
     // Documents leave it out where it is as ever, so that older ones stay as they are.
+    const LengthStyle style{Unit::Inch, 64, mark};
     for (const auto& [path, limit] :
          {std::pair{"limits.unevenGaps", Limits{}.unevenGaps},
           std::pair{"limits.leastHeadBearing", Limits{}.leastHeadBearing}})
-        rows.push_back(rowOf(path, shown(limit, {Unit::Inch, 64, mark})));
+        rows.push_back(rowOf(path, shown(limit, style)));
+    rows.push_back(rowOf("limits.fillerShadow", shown(Limits{}.fillerShadow, style)));
+    rows.push_back(rowOf("limits.fillerBend", shown(Limits{}.fillerBend, style)));
     for (const RuleKind kind : {RuleKind::Limit, RuleKind::Default})
         for (const auto& [path, value] : inches) {
             if (!isRule(path))

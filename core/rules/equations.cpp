@@ -56,6 +56,12 @@ constexpr Stated holdingRules[]{
           "ultimate"),
      text("what screws hold by design values; whether they stand the pull test"), published,
      text("National Design Specification (NDS)")},
+    {"filler_bend", text("Bend of a filler strip between two fronts on one box"),
+     text("F l³ / (4 E w t³); F 10 lbf (44.5 N) in the middle of l between the outermost screws "
+          "beside the gap, E 10 000 N/mm²; the wall behind it not counted"),
+     text("numbers filler_bend, filler_least_thickness; finding filler_bends"), memory,
+     text("beam on two supports with a load in its middle; stiffness of wood along the grain "
+          "from the Wood Handbook, chapter 5, from memory; the hand's push is common practice")},
     {"screw_tested_range", text("Gauges and lengths for which the ultimate equation was tested"),
      text("1/2 in: 1–6; 3/4 in: 2–11; 1 in: 3–12; 1 1/2 in: 5–14; 2 in: 7–16; 2 1/2 in: 9–18; "
           "3 in: 12–20"),

@@ -1,6 +1,7 @@
 #include "core/sheets/part_templates.h"
 
 #include "core/lengths/format.h"
+#include "core/plan/own_part.h"
 #include "core/sheets/text_lines.h"
 
 #include <algorithm>
@@ -34,8 +35,12 @@ bool isCut(const FrontPlan& front) {
 bool isDrilled(const FrontPlan& front) {
     return isCut(front) && front.use != OpeningUse::Door;
 }
+/// A wall that several fronts share is told at the first; of a fixed front what is bored through
+/// the frame.
 bool hasWall(const FrontPlan& front) {
-    return front.hasBox() && front.box.width > Length{} && front.box.height > Length{};
+    if (!front.hasBox())
+        return !front.mounting.holes.empty();
+    return isFirstOnBox(front) && front.box.width > Length{} && front.box.height > Length{};
 }
 
 using Alikeness = std::function<bool(const FrontPlan&, const FrontPlan&)>;

@@ -3,6 +3,7 @@
 
 #include "core/lengths/format.h"
 #include "core/sheets/template_draft.h"
+#include "core/sheets/text_lines.h"
 
 namespace frontwright {
 
@@ -26,54 +27,68 @@ private:
     const BoxPlan& m_box;
 };
 
+/// "A2, " before what is told of one of several fronts' holes, and of the front's name in parts.
+struct Of {
+    std::string words;
+    std::string part;
+};
+Of ofFront(const TemplateSource& source, const FrontPlan& front) {
+    if (!front.face || !front.hasBox())
+        return {};
+    const std::string name = label(source.project, front);
+    return {name + ", ", name + " "};
+}
+
 void addMountingHoles(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
+    const Of of = ofFront(source, front);
     const MountingPlan& mounting = front.mounting;
     const InsideView inside(front.box);
     const double radius = mounting.clearanceHole.inMillimetres() / 2;
     for (std::size_t i = 0; i < mounting.holes.size(); ++i) {
         std::vector<Phrase> lines{
-            phrase("%1: drill %2", number(i), drill(source, mounting.clearanceHole)),
+            phrase("%1: drill %2", of.words + number(i), drill(source, mounting.clearanceHole)),
             text("through, from inside")};
         if (mounting.recess > Length{})
             lines.push_back(phrase("head sunk %1", shown(mounting.recess, source.style)));
         draft.hole(Layer::Hole, {inside(mounting.holes[i].at), radius},
-                   "mounting hole " + number(i), lines);
+                   of.part + "mounting hole " + number(i), lines);
     }
 }
 
 void addBoltHole(TemplateDraft& draft, const TemplateSource& source, const HardwarePlan& hardware,
-                 const PointMm& at, const std::string& which) {
+                 const PointMm& at, const Of& of, const std::string& which) {
     std::vector<Phrase> lines{
-        phrase("bolt %1: drill %2", which, drill(source, hardware.holeDiameter)),
+        phrase("bolt %1: drill %2", of.words + which, drill(source, hardware.holeDiameter)),
         text("through, with the front")};
     if (hardware.chosenWay().counterbore > Length{}) {
         lines.push_back(phrase("counterbore %1", drill(source, hardware.counterboreDiameter)));
         lines.push_back(
             phrase("%1 deep, from inside", shown(hardware.chosenWay().counterbore, source.style)));
         draft.circle(Layer::Counterbore, {at, hardware.counterboreDiameter.inMillimetres() / 2},
-                     "counterbore " + which);
+                     of.part + "counterbore " + which);
     }
-    draft.hole(Layer::Hole, {at, hardware.holeDiameter.inMillimetres() / 2}, "bolt hole " + which,
-               lines);
+    draft.hole(Layer::Hole, {at, hardware.holeDiameter.inMillimetres() / 2},
+               of.part + "bolt hole " + which, lines);
 }
 
 void addHardwareHoles(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
     const HardwarePlan& hardware = *front.hardware;
+    const Of of = ofFront(source, front);
     const InsideView inside(front.box);
     for (std::size_t i = 0; i < hardware.holes.size(); ++i) {
         const PointMm at = inside(hardware.holes[i]);
         switch (hardware.chosen) {
         case MountingWay::ThroughWall:
-            addBoltHole(draft, source, hardware, at, number(i));
+            addBoltHole(draft, source, hardware, at, of, number(i));
             break;
         case MountingWay::FrontCounterbore:
             break; // nothing of it reaches the wall
         case MountingWay::FrontAccessHole:
-            draft.hole(
-                Layer::AccessHole, {at, hardware.accessDiameter.inMillimetres() / 2},
-                "access hole " + number(i),
-                {phrase("access %1: drill %2", number(i), drill(source, hardware.accessDiameter)),
-                 text("through the wall, from inside")});
+            draft.hole(Layer::AccessHole, {at, hardware.accessDiameter.inMillimetres() / 2},
+                       of.part + "access hole " + number(i),
+                       {phrase("access %1: drill %2", of.words + number(i),
+                               drill(source, hardware.accessDiameter)),
+                        text("through the wall, from inside")});
             break;
         }
     }
@@ -157,10 +172,51 @@ void addRunnerWords(TemplateDraft& draft, const TemplateSource& source, const Ru
                         : phrase("Notch the box's back %1 in the middle of its lower edge.", size));
 }
 
+/// The fronts that hold on this wall; one where it has it alone.
+std::vector<const FrontPlan*> frontsOn(const TemplateSource& source, const FrontPlan& first) {
+    if (!first.face || !first.hasBox())
+        return {&first};
+    const DividedFace& face = source.plan.faces[*first.face];
+    std::vector<const FrontPlan*> fronts;
+    for (std::uint32_t i = 0; i < face.count; ++i)
+        fronts.push_back(&source.plan.fronts[face.first + i]);
+    return fronts;
+}
+
+/// Where each of several fronts begins and ends on the wall.
+void addFrontEdges(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
+    const FrontRect whole = FrontRect::atOrigin(front.rect.width(), front.rect.height());
+    const WallRect own = front.box.wall.common(toWall(front.box, whole));
+    if (own.isEmpty())
+        return;
+    const InsideView inside(front.box);
+    const std::string name = label(source.project, front);
+    BoxMm edges(inside(WallPoint{own.left, own.bottom}));
+    edges.extend(inside(WallPoint{own.right, own.top}));
+    draft.rectangle(Layer::FrontEdge, edges, name + " edges");
+    draft.label({phrase("front %1", name)},
+                LineMark{{edges.min().x(), edges.max().y()}, edges.max()}, name + " upper edge",
+                TemplateLabel::Prefer::Low);
+}
+
+/// Of a fixed front: the opening's edges, outside of which the frame begins.
+void addOpening(TemplateDraft& draft, const FrontPlan& front) {
+    const InsideView inside(front.box);
+    const FrontRect opening{front.overlay.left, front.overlay.bottom,
+                            front.rect.width() - front.overlay.right,
+                            front.rect.height() - front.overlay.top};
+    BoxMm edges(inside(FrontPoint{opening.left, opening.bottom}));
+    edges.extend(inside(FrontPoint{opening.right, opening.top}));
+    draft.rectangle(Layer::OpeningEdge, edges, "opening");
+    draft.label({text("opening's edge")}, LineMark{{edges.min().x(), edges.max().y()}, edges.max()},
+                "opening's upper edge", TemplateLabel::Prefer::Low);
+}
+
 void addChecksOf(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
     std::vector<WallPoint> holes;
-    for (const MountingHole& hole : front.mounting.holes)
-        holes.push_back(mirroredAcross(front.box, hole.at));
+    for (const FrontPlan* one : frontsOn(source, front))
+        for (const MountingHole& hole : one->mounting.holes)
+            holes.push_back(mirroredAcross(front.box, hole.at));
     PointMm throughHole = draft.partBox().center();
     if (!holes.empty())
         throughHole = toMm(holes.front());
@@ -188,10 +244,58 @@ bool haveSameHardwareInWall(const FrontPlan& a, const FrontPlan& b) {
 
 } // namespace
 
+namespace {
+
+/// Holes through the face frame behind a fixed front.
+Template frameTemplate(const TemplateSource& source, const Alike& alike) {
+    const FrontPlan& front = source.plan.fronts[alike.front()];
+    TemplateDraft draft(TemplateKind::BoxWall,
+                        phrase("Frame behind %1", label(source.project, front)),
+                        toMm(front.box.wall), front.opening, source.language);
+    draft.outline(Layer::FrontEdge);
+    addOpening(draft, front);
+    draft.centreLines();
+    addMountingHoles(draft, source, front);
+    addChecksOf(draft, source, front);
+    draft.parameter(phrase("%1: front %2 wide, %3 high; frame %4 thick.", servesWhat(source, alike),
+                           shown(front.rect.width(), source.style),
+                           shown(front.rect.height(), source.style),
+                           shown(front.box.wallThickness, source.style)));
+    draft.parameter(screwWords(source, front));
+    draft.parameter(text("Lay the opening's edges on the frame's own, from inside the case."));
+    return draft.finished(text("Read from inside the case: left and right are exchanged"),
+                          text("the front's top edge is up"), openingsOf(source.plan, alike));
+}
+
+Phrase titleOf(const TemplateSource& source, const std::vector<const FrontPlan*>& fronts) {
+    std::vector<std::string> names;
+    for (const FrontPlan* front : fronts)
+        names.push_back(label(source.project, *front));
+    return phrase("Box wall %1", listed(names, 4));
+}
+
+/// The fronts of a shared wall, or the fronts whose walls are alike.
+Alike servedBy(const TemplateSource& source, const Alike& alike) {
+    const FrontPlan& first = source.plan.fronts[alike.front()];
+    const auto fronts = frontsOn(source, first);
+    if (fronts.size() == 1)
+        return alike;
+    Alike all;
+    for (const FrontPlan* front : fronts)
+        all.push_back(static_cast<std::uint32_t>(front - source.plan.fronts.data()));
+    return all;
+}
+
+} // namespace
+
 Template wallTemplate(const TemplateSource& source, const Alike& alike) {
     const FrontPlan& front = source.plan.fronts[alike.front()];
-    TemplateDraft draft(TemplateKind::BoxWall, phrase("Box wall %1", label(source.project, front)),
-                        toMm(front.box.wall), front.opening, source.language);
+    if (!front.hasBox())
+        return frameTemplate(source, alike);
+    const std::vector<const FrontPlan*> fronts = frontsOn(source, front);
+    const Alike served = servedBy(source, alike);
+    TemplateDraft draft(TemplateKind::BoxWall, titleOf(source, fronts), toMm(front.box.wall),
+                        front.opening, source.language);
     draft.outline(Layer::CutEdge);
     addLimits(draft, source, front);
     draft.line(Layer::Centre, {draft.partBox().center().x(), -3},
@@ -199,11 +303,15 @@ Template wallTemplate(const TemplateSource& source, const Alike& alike) {
                "upright centre line");
     if (front.runner)
         addRunner(draft, source, front);
-    addMountingHoles(draft, source, front);
-    if (front.hardware)
-        addHardwareHoles(draft, source, front);
+    for (const FrontPlan* one : fronts) {
+        if (fronts.size() > 1)
+            addFrontEdges(draft, source, *one);
+        addMountingHoles(draft, source, *one);
+        if (one->hardware)
+            addHardwareHoles(draft, source, *one);
+    }
     addChecksOf(draft, source, front);
-    draft.parameter(phrase("%1: wall %2 wide, %3 high, %4 thick.", servesWhat(source, alike),
+    draft.parameter(phrase("%1: wall %2 wide, %3 high, %4 thick.", servesWhat(source, served),
                            shown(front.box.width, source.style),
                            shown(front.box.height, source.style),
                            shown(front.box.wallThickness, source.style)));
@@ -213,7 +321,7 @@ Template wallTemplate(const TemplateSource& source, const Alike& alike) {
     draft.parameter(text("In an assembled box, cut along the sides' inner faces and the bottom "
                          "panel's top."));
     return draft.finished(text("Read from inside the box: left and right are exchanged"),
-                          text("the wall's upper edge is up"), openingsOf(source.plan, alike));
+                          text("the wall's upper edge is up"), openingsOf(source.plan, served));
 }
 
 bool haveSameWall(const FrontPlan& a, const FrontPlan& b) {
@@ -222,8 +330,8 @@ bool haveSameWall(const FrontPlan& a, const FrontPlan& b) {
         return std::array{box.wall.right,    box.wall.top,  box.wallThickness,
                           box.sideThickness, box.bottomTop, box.bottomUnderside};
     };
-    return sizes(a) == sizes(b) && a.mounting == b.mounting && a.runner == b.runner &&
-           haveSameHardwareInWall(a, b);
+    return a.use == b.use && (a.hasBox() || a.overlay == b.overlay) && !a.face && !b.face &&
+           sizes(a) == sizes(b) && a.mounting == b.mounting && a.runner == b.runner && haveSameHardwareInWall(a, b);
 }
 
 } // namespace frontwright

@@ -14,8 +14,7 @@ namespace frontwright {
 std::vector<SampleCase> sampleCases() {
     loadSamples();
     std::vector<SampleCase> all;
-    for (const char* name : {"glaze-chest", "plan-chest", "first-try", "linen-cupboard",
-                             "tool-cabinet", "shell-cabinet", "binding-bench"}) {
+    for (const char* name : {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet", "shell-cabinet", "binding-bench", "sink-base"}) {
         const QString fileName = QLatin1String(name) + QStringLiteral(".frontwright");
         QFile file(QStringLiteral(":/samples/") + fileName);
         if (!file.open(QIODevice::ReadOnly))

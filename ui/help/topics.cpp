@@ -89,6 +89,7 @@ constexpr auto numbers = std::to_array<ForKinds<QuantityKind, const char*>>({
     {RunnerLoad, RunnerSafety, "runner-load"},
     {StorageVolume, StorageVolume, "weight"},
     {SpacerWidth, SpacerWidth, "spacer"},
+    {FillerWidth, FillerLeastThickness, "filler"},
     {StopFromFarEdge, StopFromOpening, "stop"},
 });
 static_assert(holdsEachOnce(numbers, StopFromOpening));

@@ -136,6 +136,8 @@ PropertyForm* limitsForm(Session& session) {
     form->add(limitRow(tr("Least gap between fronts"), &Limits::leastGap));
     form->add(limitRow(tr("Least opening"), &Limits::leastOpening));
     form->add(limitRow(tr("Wood between holes"), &Limits::holeToHole));
+    form->add(limitRow(tr("Shadow of a filler strip"), &Limits::fillerShadow));
+    form->add(limitRow(tr("Greatest bend of a filler strip"), &Limits::fillerBend));
     return form;
 }
 

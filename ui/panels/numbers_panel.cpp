@@ -276,6 +276,10 @@ Selection partOf(Quantity quantity, const Plan& plan) {
         return item < plan.spacers.size()
                    ? Selection::of(plan.members[plan.spacers[item].member].id)
                    : Selection();
+    if (kind >= FillerWidth && kind <= FillerLeastThickness)
+        return item < plan.fillers.size()
+                   ? Selection::of(plan.members[plan.fillers[item].member].id)
+                   : Selection();
     std::size_t front = item;
     if (kind == StopFromFarEdge || kind == StopFromOpening)
         front = item < plan.stops.size() ? plan.stops[item].front : plan.fronts.size();

@@ -4,6 +4,7 @@
 #include "core/edits/divisions.h"
 #include "ui/panels/opening_kinds.h"
 #include "ui/window/bank_actions.h"
+#include "ui/window/face_actions.h"
 #include "ui/window/graduate_dialog.h"
 #include "ui/window/own_entries_dialog.h"
 #include "ui/window/preset_actions.h"
@@ -34,6 +35,8 @@ EditActions::EditActions(Session& session, QWidget& window)
     new BankActions(
         session, m_list, [this] { return memberWidth(Direction::Columns); }, window);
     addUses();
+    new FaceActions(
+        session, m_list, [this](Direction direction) { return memberWidth(direction); }, window);
     m_list.addSeparator();
     addSizes();
     new PresetActions(session, m_list, window);

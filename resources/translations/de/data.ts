@@ -411,5 +411,13 @@
         <source>Look at what each drawer runs on: wooden rails, one runner in the middle, metal at the sides, metal under the bottom.</source>
         <translation>Worauf jeder Schubkasten läuft: Holzleisten, eine Führung in der Mitte, Metall an den Seiten, Metall unter dem Boden.</translation>
     </message>
+    <message>
+        <source>Sink base</source>
+        <translation>Spülenunterschrank</translation>
+    </message>
+    <message>
+        <source>The lower right drawer is one deep box for the bin. Its two fronts line up with the bank at the left, with a filler strip in the gap. The front before the sink is fixed: screwed on through the frame.</source>
+        <translation>Die Schublade rechts unten ist ein einziger tiefer Kasten für den Abfall. Ihre beiden Blenden fluchten mit der Blendenreihe links, in der Fuge sitzt eine Füllleiste. Die Blende vor der Spüle ist fest: durch den Rahmen angeschraubt.</translation>
+    </message>
 </context>
 </TS>

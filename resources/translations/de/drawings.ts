@@ -376,6 +376,10 @@
         <translation>%1: %2 × %3</translation>
     </message>
     <message>
+        <source>frame %1</source>
+        <translation>Rahmen %1</translation>
+    </message>
+    <message>
         <source>recess %1</source>
         <translation>Kopfversenkung %1</translation>
     </message>

@@ -132,6 +132,22 @@
         <translation>Im ganzen Korpus das Kantenprofil %1 tief machen</translation>
     </message>
     <message>
+        <source>Let filler strips lie only %1 back</source>
+        <translation>Füllleisten nur %1 zurücksetzen</translation>
+    </message>
+    <message>
+        <source>One front again over the box of %1</source>
+        <translation>Wieder eine Blende vor dem Kasten von %1</translation>
+    </message>
+    <message>
+        <source>Make the overlays of %1 at left and right %2</source>
+        <translation>Die Aufschläge von %1 links und rechts %2 groß machen</translation>
+    </message>
+    <message>
+        <source>Make the overlays of %1 at bottom and top %2</source>
+        <translation>Die Aufschläge von %1 unten und oben %2 groß machen</translation>
+    </message>
+    <message>
         <source>Make the front of %1 %2 thick</source>
         <translation>Die Blende von %1 %2 dick machen</translation>
     </message>
@@ -948,6 +964,74 @@
         <translation>16 CFR Teil 1261 (ASTM F2057-23), Anwendungsbereich</translation>
     </message>
     <message>
+        <source>NDS commentary, edge and end distances of wood screws, from memory</source>
+        <translation>NDS-Kommentar, Abstände von Holzschrauben zu Kante und Hirnholz, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>The box&apos;s wall does not reach behind the front: no screw can hold it.</source>
+        <translation>Das Vorderstück reicht nicht hinter die Blende: Keine Schraube kann sie halten.</translation>
+    </message>
+    <message>
+        <source>The screws miss the wall: it lies behind %1 of the front&apos;s height, and they need more than %2.</source>
+        <translation>Die Schrauben verfehlen das Vorderstück: Es liegt hinter %1 der Höhe der Blende, und sie brauchen mehr als %2.</translation>
+    </message>
+    <message>
+        <source>The screws miss the wall: it lies behind %1 of the front&apos;s width, and they need more than %2.</source>
+        <translation>Die Schrauben verfehlen das Vorderstück: Es liegt hinter %1 der Breite der Blende, und sie brauchen mehr als %2.</translation>
+    </message>
+    <message>
+        <source>needed = what bottom, sides, top edge, tool and the front&apos;s own edges keep free %1; there is %2</source>
+        <translation>nötig = was Boden, Seiten, Oberkante, Werkzeug und die Kanten der Blende selbst frei halten %1; vorhanden ist %2</translation>
+    </message>
+    <message>
+        <source>Nowhere does the fixed front overlap the frame enough for a screw: %1 at the most, and %2 is needed.</source>
+        <translation>Nirgends deckt die feste Blende den Rahmen weit genug für eine Schraube: höchstens %1, und %2 sind nötig.</translation>
+    </message>
+    <message>
+        <source>The fixed front does not overlap the frame: there is nothing to screw through. It would need %1.</source>
+        <translation>Die feste Blende deckt den Rahmen nicht: Es gibt nichts, wodurch man schrauben könnte. Nötig wären %1.</translation>
+    </message>
+    <message>
+        <source>least overlay = what the tool and the head need of the member + least distance of a screw from the front&apos;s edge %1</source>
+        <translation>kleinster Aufschlag = was Werkzeug und Kopf vom Rahmenteil brauchen + kleinster Abstand einer Schraube von der Kante der Blende %1</translation>
+    </message>
+    <message>
+        <source>The fixed front has no face frame to be screwed on through: a frameless case has only the edges of its panels there.</source>
+        <translation>Die feste Blende hat keinen Rahmen, durch den sie angeschraubt werden könnte: Ein rahmenloser Korpus hat dort nur die Kanten seiner Platten.</translation>
+    </message>
+    <message>
+        <source>screws go through a member from behind; through a panel&apos;s edge none can. Fasten blocks or a rail behind the front</source>
+        <translation>Schrauben gehen von hinten durch ein Rahmenteil; durch die Kante einer Platte geht keine. Klötze oder eine Leiste hinter der Blende anbringen</translation>
+    </message>
+    <message>
+        <source>The screw hole at %1 across and %2 up the front misses the members behind it, or comes too near to an edge.</source>
+        <translation>Die Schraubenbohrung %1 von links und %2 von unten in der Blende verfehlt die Rahmenteile dahinter oder kommt einer Kante zu nahe.</translation>
+    </message>
+    <message>
+        <source>a screw of a fixed front goes through a member, its head and tool away from the member&apos;s edges, into wood away from the front&apos;s edges</source>
+        <translation>eine Schraube einer festen Blende geht durch ein Rahmenteil, Kopf und Werkzeug mit Abstand von dessen Kanten, in Holz mit Abstand von den Kanten der Blende</translation>
+    </message>
+    <message>
+        <source>No filler strip fits in the gap: the edges beside it are %1 thick, and it should lie %2 back.</source>
+        <translation>In die Fuge passt keine Füllleiste: Die Kanten daneben sind %1 dick, und sie soll %2 zurückliegen.</translation>
+    </message>
+    <message>
+        <source>thickness = thinner edge − shadow %1 − %2 %3; it must be more than 0</source>
+        <translation>Dicke = dünnere Kante − Schattenbreite %1 − %2 %3; sie muss mehr als 0 sein</translation>
+    </message>
+    <message>
+        <source>The filler strip bends by about %1 when a hand pushes on it, more than %2: it is %3 thick and should be at least %4.</source>
+        <translation>Die Füllleiste biegt sich unter dem Druck einer Hand um etwa %1 durch, mehr als %2: Sie ist %3 dick und sollte mindestens %4 sein.</translation>
+    </message>
+    <message>
+        <source>bend = F l³ / (4 E w t³) with F = %1 N, l = %2 between the screws beside it, E = 10 000 N/mm², w = %3, t = %4; the wall behind it is not counted</source>
+        <translation>Durchbiegung = F l³ / (4 E w t³) mit F = %1 N, l = %2 zwischen den Schrauben daneben, E = 10 000 N/mm², w = %3, t = %4; das Vorderstück dahinter zählt nicht mit</translation>
+    </message>
+    <message>
+        <source>beam on two supports with a load in its middle; stiffness of wood along the grain from the Wood Handbook, chapter 5, from memory; the hand&apos;s push is common practice</source>
+        <translation>Balken auf zwei Stützen mit einer Last in der Mitte; Steifigkeit des Holzes längs zur Faser nach dem Wood Handbook, Kapitel 5, aus dem Gedächtnis; der Druck der Hand ist Werkstattbrauch</translation>
+    </message>
+    <message>
         <source>fitting</source>
         <translation>Beschlag</translation>
     </message>
@@ -1602,6 +1686,14 @@
     <message>
         <source>Forest Products Laboratory, Wood Handbook (GTR-282), chapter 13: change = size × coefficient × change of moisture</source>
         <translation>Forest Products Laboratory, Wood Handbook (GTR-282), Kapitel 13: Änderung = Maß × Beiwert × Änderung der Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>%1 screw, %2 frame</source>
+        <translation>Schraube %1, Rahmen %2</translation>
+    </message>
+    <message>
+        <source>%1 screw, set %2 deep, %3 frame</source>
+        <translation>Schraube %1, %2 tief versenkt, Rahmen %3</translation>
     </message>
     <message>
         <source>%1 screw, %2 wall</source>

@@ -36,6 +36,10 @@
         <translation>Distanzholz zwischen %1 und %2</translation>
     </message>
     <message>
+        <source>Filler strip between %1 and %2</source>
+        <translation>Füllleiste zwischen %1 und %2</translation>
+    </message>
+    <message>
         <source>Stop, %1 of %2</source>
         <translation>Anschlagholz, %1 an %2</translation>
     </message>

@@ -92,6 +92,22 @@
         <translation>Schraubenköpfe über ihren Durchgangsbohrungen</translation>
     </message>
     <message>
+        <source>How far a filler strip lies back behind the edges of its fronts</source>
+        <translation>Wie weit eine Füllleiste hinter den Kanten ihrer Blenden zurückliegt</translation>
+    </message>
+    <message>
+        <source>thickness of filler strips; finding filler_no_thickness</source>
+        <translation>Dicke der Füllleisten; Befund filler_no_thickness</translation>
+    </message>
+    <message>
+        <source>Greatest bend of a filler strip under a hand&apos;s push</source>
+        <translation>Größte Durchbiegung einer Füllleiste unter dem Druck einer Hand</translation>
+    </message>
+    <message>
+        <source>least thickness of filler strips; finding filler_bends</source>
+        <translation>kleinste Dicke der Füllleisten; Befund filler_bends</translation>
+    </message>
+    <message>
         <source>Case: width</source>
         <translation>Korpus: Breite</translation>
     </message>
@@ -450,6 +466,22 @@
     <message>
         <source>National Design Specification (NDS)</source>
         <translation>National Design Specification (NDS)</translation>
+    </message>
+    <message>
+        <source>Bend of a filler strip between two fronts on one box</source>
+        <translation>Durchbiegung einer Füllleiste zwischen zwei Blenden an einem Kasten</translation>
+    </message>
+    <message>
+        <source>F l³ / (4 E w t³); F 10 lbf (44.5 N) in the middle of l between the outermost screws beside the gap, E 10 000 N/mm²; the wall behind it not counted</source>
+        <translation>F l³ / (4 E w t³); F 10 lbf (44,5 N) in der Mitte von l zwischen den äußersten Schrauben neben der Fuge, E 10 000 N/mm²; das Vorderstück dahinter zählt nicht mit</translation>
+    </message>
+    <message>
+        <source>numbers filler_bend, filler_least_thickness; finding filler_bends</source>
+        <translation>Zahlen filler_bend, filler_least_thickness; Befund filler_bends</translation>
+    </message>
+    <message>
+        <source>beam on two supports with a load in its middle; stiffness of wood along the grain from the Wood Handbook, chapter 5, from memory; the hand&apos;s push is common practice</source>
+        <translation>Balken auf zwei Stützen mit einer Last in der Mitte; Steifigkeit des Holzes längs zur Faser nach dem Wood Handbook, Kapitel 5, aus dem Gedächtnis; der Druck der Hand ist Werkstattbrauch</translation>
     </message>
     <message>
         <source>Gauges and lengths for which the ultimate equation was tested</source>

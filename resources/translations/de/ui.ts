@@ -801,6 +801,14 @@
         <translation>Holz zwischen Bohrungen</translation>
     </message>
     <message>
+        <source>Shadow of a filler strip</source>
+        <translation>Schattenbreite einer Füllleiste</translation>
+    </message>
+    <message>
+        <source>Greatest bend of a filler strip</source>
+        <translation>Größte Durchbiegung einer Füllleiste</translation>
+    </message>
+    <message>
         <source>Fittings</source>
         <translation>Beschläge</translation>
     </message>
@@ -1956,6 +1964,69 @@
     <message>
         <source>Remove a catalogue entry</source>
         <translation>Katalogeintrag entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>frontwright::FaceActions</name>
+    <message>
+        <source>Fr&amp;onts over one opening</source>
+        <translation>Bl&amp;enden über einer Öffnung</translation>
+    </message>
+    <message>
+        <source>Several fronts, one &amp;above the other…</source>
+        <translation>Mehrere Blenden &amp;übereinander…</translation>
+    </message>
+    <message>
+        <source>Divide the face of the opening into rows of fronts on one box</source>
+        <translation>Die Ansicht der Öffnung in Blenden übereinander an einem Kasten teilen</translation>
+    </message>
+    <message>
+        <source>Several fronts, &amp;side by side…</source>
+        <translation>Mehrere Blenden &amp;nebeneinander…</translation>
+    </message>
+    <message>
+        <source>Divide the face of the opening into columns of fronts on one box</source>
+        <translation>Die Ansicht der Öffnung in Blenden nebeneinander an einem Kasten teilen</translation>
+    </message>
+    <message>
+        <source>Fronts like the &amp;bank beside it</source>
+        <translation>Blenden wie die &amp;Blendenreihe daneben</translation>
+    </message>
+    <message>
+        <source>Divide the face of the opening so that its fronts line up with the neighbouring bank</source>
+        <translation>Die Ansicht der Öffnung so teilen, dass ihre Blenden mit der benachbarten Blendenreihe fluchten</translation>
+    </message>
+    <message>
+        <source>Fronts like the bank beside it</source>
+        <translation>Blenden wie die Blendenreihe daneben</translation>
+    </message>
+    <message>
+        <source>&amp;One front again</source>
+        <translation>&amp;Wieder eine Blende</translation>
+    </message>
+    <message>
+        <source>Make one front of all those over the opening</source>
+        <translation>Aus allen Blenden über der Öffnung eine machen</translation>
+    </message>
+    <message>
+        <source>One front again</source>
+        <translation>Wieder eine Blende</translation>
+    </message>
+    <message>
+        <source>Several fronts over one opening</source>
+        <translation>Mehrere Blenden über einer Öffnung</translation>
+    </message>
+    <message>
+        <source>How many, one above the other?</source>
+        <translation>Wie viele übereinander?</translation>
+    </message>
+    <message>
+        <source>How many, side by side?</source>
+        <translation>Wie viele nebeneinander?</translation>
+    </message>
+    <message>
+        <source>Divide the face</source>
+        <translation>Ansicht teilen</translation>
     </message>
 </context>
 <context>

@@ -121,6 +121,27 @@ TEST(Samples, ShellCabinetIsCleanAndHoldsItsFittingsByScrews) {
     EXPECT_EQ(sample.plan.fronts.back().fittings->size(), 4U);
 }
 
+// Worked by hand: 29 in less two rails of 1 3/4 in are 25 1/2 in; below 4 1/2 in and a rail of
+// 1 1/4 in 19 3/4 in are left: two openings of 9 1/4 in with a rail of 1 1/4 in at the left, at the
+// right the same of one box.
+TEST(Samples, SinkBaseHasTwoFrontsOnTheBinsBoxInLineWithTheBankBesideThem) {
+    const Sample sample("sink-base");
+    EXPECT_EQ(sample.findings(), (Findings{{"case: anchor_case", 1}}));
+    ASSERT_EQ(sample.plan.fronts.size(), 9U);
+    ASSERT_EQ(sample.plan.faces.size(), 2U); // the doors, the bin
+    EXPECT_EQ(sample.plan.faces[1].rect.height(), Length::inches(19, 48));
+    for (std::size_t row = 1; row <= 2; ++row) {
+        EXPECT_EQ(sample.plan.fronts[row].openingRect.height(), Length::inches(9, 16));
+        EXPECT_EQ(sample.plan.fronts[row + 6].rect.upright(),
+                  sample.plan.fronts[row].rect.upright());
+    }
+    ASSERT_EQ(sample.plan.fillers.size(), 1U);
+    EXPECT_EQ(sample.plan.fillers[0].width, Length::inches(0, 32)); // 1 1/4 − 3/8 − 3/8
+    const FrontPlan& sink = sample.plan.fronts[3];
+    EXPECT_EQ(sink.use, OpeningUse::FixedFront);
+    EXPECT_EQ(sink.mounting.holes.size(), 4U);
+}
+
 TEST(Samples, FirstTryHasItsFiveMistakes) {
     EXPECT_EQ(Sample("first-try").findings(),
               (Findings{{"Long screw: screw_through_show_face", 1},

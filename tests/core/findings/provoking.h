@@ -2,6 +2,7 @@
 
 #include "core/findings/finding.h"
 #include "tests/core/findings/provoking_surroundings.h"
+#include "tests/core/plan/faced.h"
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/seasons.h"
 
@@ -437,13 +438,51 @@ inline std::vector<Provocation> surroundProvocations() {
     };
 }
 
+inline std::vector<Provocation> faceProvocations() {
+    using enum FindingCode;
+    const auto shared = [](Project& p, Length l) {
+        p = faced(std::move(p));
+        p.fronts.box.height = l;
+    };
+    const auto shadow = [](Project& p, Length l) {
+        p = faced(std::move(p));
+        p.limits.fillerShadow = l;
+    };
+    const auto bend = [](Project& p, Length l) {
+        p = faced(std::move(p));
+        p.limits.fillerBend = l;
+    };
+    const auto overlap = [](Project& p, Length l) { p = fixedFronts(std::move(p), l); };
+    const auto byHand = [](Project& p, Length l) {
+        p = fixedFronts(std::move(p), n64(96));
+        p.fronts.mounting.pattern = ScrewPattern::ByHand;
+        p.fronts.mounting.placed = {{l, Length::inches(4)}};
+    };
+    Project frameless = fixedFronts(bank(1), Length::inches(1));
+    frameless.casework.construction = Construction::Frameless;
+    return {
+        // The upper front begins 6 7/8 up the wall, its screws 25/64 higher; the tool's radius,
+        // 5/16, stays free below the top.
+        provoked(FrontMissesWall, shared, n64(7 * 64 + 36), n64(7 * 64 + 37)),
+        // 3/4 in edges
+        provoked(FillerNoThickness, shadow, n64(48), n64(47)),
+        // 0.3292 mm, see shared_box_test.cpp
+        provoked(FillerBends, bend, um(329), um(330)),
+        // 25/64 to the front's edge, 20/64 to the member's
+        provoked(FixedFrontNoRoom, overlap, n64(44), n64(45), 1),
+        // The opening begins 96/64 in from the front's left edge.
+        provoked(HoleOffMember, byHand, n64(77), n64(76), 1),
+        {FixedFrontNoFrame, frameless, fixedFronts(bank(1), Length::inches(1))},
+    };
+}
+
 /// All but those that only a catalogue can provoke, see judge_holding_test.cpp.
 inline std::vector<Provocation> allProvocations() {
     std::vector<Provocation> all;
     for (const auto& some :
          {screwProvocations(), holeProvocations(), handleProvocations(), frontProvocations(),
           boxProvocations(), seasonProvocations(), holdingProvocations(), runnerProvocations(),
-          fittingProvocations(), surroundProvocations()})
+          fittingProvocations(), surroundProvocations(), faceProvocations()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

@@ -45,6 +45,30 @@ const std::vector<Told> toldAtTheLimit{
      "in recess, head 3/32 in high.",
      "wall under the head = wall − recess − head = 1/2 in − 15/64 in − 3/32 in = 11/64 in; at "
      "least 3/16 in"},
+    {FindingCode::FrontMissesWall, "Front A1, bottom",
+     "The screws miss the wall: it lies behind 11/16 in of the front's height, and they need more "
+     "than 45/64 in.",
+     "needed = what bottom, sides, top edge, tool and the front's own edges keep free = 45/64 in; "
+     "there is 11/16 in"},
+    {FindingCode::FillerNoThickness, "Fronts A1 and A2",
+     "No filler strip fits in the gap: the edges beside it are 3/4 in thick, and it should lie 3/4 "
+     "in back.",
+     "thickness = thinner edge − shadow = 3/4 in − 3/4 in = 0 in; it must be more than 0"},
+    {FindingCode::FillerBends, "Fronts A1 and A2",
+     "The filler strip bends by about 1/64 in when a hand pushes on it, more than ≈ 1/64 in: it is "
+     "5/8 in thick and should be at least ≈ 5/8 in.",
+     "bend = F l³ / (4 E w t³) with F = 44.5 N, l = 11 1/8 in between the screws beside it, E = 10 "
+     "000 N/mm², w = 3/4 in, t = 5/8 in; the wall behind it is not counted"},
+    {FindingCode::FixedFrontNoRoom, "Front A1, bottom",
+     "Nowhere does the fixed front overlap the frame enough for a screw: 11/16 in at the most, and "
+     "45/64 in is needed.",
+     "least overlay = what the tool and the head need of the member + least distance of a screw "
+     "from the front's edge = 45/64 in"},
+    {FindingCode::HoleOffMember, "Front A1, screw hole 1",
+     "The screw hole at 1 13/64 in across and 4 in up the front misses the members behind it, or "
+     "comes too near to an edge.",
+     "a screw of a fixed front goes through a member, its head and tool away from the member's "
+     "edges, into wood away from the front's edges"},
     {FindingCode::SlotForMovement, "Front A1",
      "A solid front moves: between screw rows 3 1/64 in apart by about 1/32 in from dry air to "
      "damp, and the clearance holes give only 1/32 in; drill one row ≈ 3/16 in or make its holes "

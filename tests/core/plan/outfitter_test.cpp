@@ -17,7 +17,8 @@ TEST(Outfitter, GivesAFrontWithoutBoxOrHolesWhatItsCaseDecides) {
     bare.box = {};
     bare.mounting = {};
     bare.hardware.reset();
-    ASSERT_FALSE(Outfitter(project, catalogue, std::nullopt).outfit(bare, bare.openingRect));
+    const Layout layout = layOut(project.casework).value();
+    ASSERT_FALSE(Outfitter(project, catalogue, std::nullopt).outfit(bare, layout));
     EXPECT_EQ(bare.box, planned.front(1).box);
     EXPECT_EQ(bare.mounting.holes, planned.front(1).mounting.holes);
     EXPECT_FALSE(bare.season);
