@@ -14,6 +14,8 @@ constexpr double margin = 5; // of paper, round the whole drawing
 Drawing caseElevation(const Project&, const Plan& plan, const ElevationOptions& options) {
     Sketch sketch(options.paperScale);
     drawMembers(sketch, plan);
+    for (const PlannedBoard& board : plan.boards)
+        drawBoard(sketch, board);
     return std::move(sketch).unmeasured();
 }
 

@@ -21,6 +21,10 @@ struct ElevationSubject {
 /// Joints between members, where no front hides them, and the case's outline.
 void drawMembers(Sketch&, const Plan&);
 
+/// A closed board's edge in its opening; behind the frame, dashed, its furring, runners and
+/// keepers.
+void drawBoard(Sketch&, const PlannedBoard&);
+
 /// The opening's edges: dashed behind the front, continuous where the front leaves them to be seen.
 void drawOpening(Sketch&, const FrontPlan&);
 

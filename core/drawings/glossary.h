@@ -46,6 +46,7 @@ enum class Term : std::uint8_t {
     FillerStrip,
     PullOutBoard,
     Furring,
+    KeeperStrip,
     Kerf,
     BoardFoot,
     FlatSawn,

@@ -16,6 +16,7 @@ struct Told {
     const Plan& plan;
     const FrontPlan* front;
     LengthStyle style;
+    const PlannedBoard* board = nullptr; ///< that the finding is about
 
     [[nodiscard]] Length figure(std::size_t i) const { return finding.figures[i]; }
     /// To 1/64 in, lest a sentence about 3/32 in say "≈ 1/8 in"; what would be shown as 0 without
@@ -115,5 +116,10 @@ Words mortiseTooDeep(const Told&);
 Words fittingsCollide(const Told&);
 Words holeAtFitting(const Told&);
 Words centresMixed(const Told&);
+
+// wording_boards.cpp
+Words ofBoard(const Told&);
+/// Of a finding about an earlier state of the case.
+Words gone();
 
 } // namespace frontwright::wording

@@ -151,7 +151,8 @@ enum class InputPlace : std::uint8_t {
     Limits,
     Catalogue,
     Stock,
-    Air
+    Air,
+    Board
 };
 
 struct Derivation {

@@ -125,6 +125,7 @@ std::vector<Template> templates(const Project& project, const Plan& plan, Length
         result.push_back(heightsStick(source, bank));
     for (const Alike& row : rowsOf(plan, banks))
         result.push_back(widthsStick(source, row));
+    addKeeperTemplates(source, result);
     return result;
 }
 

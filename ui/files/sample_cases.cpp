@@ -14,7 +14,8 @@ namespace frontwright {
 std::vector<SampleCase> sampleCases() {
     loadSamples();
     std::vector<SampleCase> all;
-    for (const char* name : {"glaze-chest", "plan-chest", "shell-cabinet", "first-try"}) {
+    for (const char* name :
+         {"glaze-chest", "plan-chest", "shell-cabinet", "first-try", "writing-chest"}) {
         const QString fileName = QLatin1String(name) + QStringLiteral(".frontwright");
         QFile file(QStringLiteral(":/samples/") + fileName);
         if (!file.open(QIODevice::ReadOnly))

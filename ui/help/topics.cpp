@@ -32,8 +32,9 @@ constexpr auto decisions = std::to_array<ForKinds<InputPlace, const char*>>({
     {Place::Catalogue, Place::Catalogue, "catalogue"},
     {Place::Stock, Place::Stock, "wood"},
     {Place::Air, Place::Air, "air"},
+    {Place::Board, Place::Board, "board"},
 });
-static_assert(holdsEachOnce(decisions, Place::Air));
+static_assert(holdsEachOnce(decisions, Place::Board));
 
 using enum QuantityKind;
 constexpr auto numbers = std::to_array<ForKinds<QuantityKind, const char*>>({

@@ -55,6 +55,13 @@ Selection ofOpening(std::optional<Quantity> about, const Plan& plan, const Selec
     return selection;
 }
 
+/// The board that is selected, else the first.
+Selection ofBoard(const Plan& plan, const Selection& now) {
+    if (const auto id = now.lastOpening(); id && plan.boardOf(*id))
+        return now;
+    return plan.boards.empty() ? Selection() : Selection::of(plan.boards.front().opening);
+}
+
 Selection ofMember(std::optional<Quantity> about, const Plan& plan, const Selection& now) {
     if (about) {
         using enum QuantityKind;
@@ -163,6 +170,8 @@ QString nameOf(InputPlace place) {
         return tr("Wood");
     case InputPlace::Air:
         return tr("Wood and air");
+    case InputPlace::Board:
+        return tr("Pull-out board");
     case InputPlace::Limits:
         return tr("Limits");
     case InputPlace::Catalogue:
@@ -208,6 +217,8 @@ InputField inputField(InputPlace place, std::optional<Quantity> about, const Pla
         return {front, {}, QCoreApplication::translate("WoodForm", "Wood"), InputPanel::Wood};
     case InputPlace::Air:
         return {front, {}, {}, InputPanel::Wood};
+    case InputPlace::Board:
+        return {ofBoard(plan, now), QStringLiteral("board"), {}};
     case InputPlace::Limits:
         return {{}, QStringLiteral("limits"), {}};
     case InputPlace::Catalogue:

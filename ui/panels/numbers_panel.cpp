@@ -1,6 +1,7 @@
 #include "ui/panels/numbers_panel.h"
 
 #include "core/amounts/measure.h"
+#include "core/plan/boards.h"
 #include "ui/help/topics.h"
 #include "ui/language/told.h"
 #include "ui/panels/number_answer.h"
@@ -68,6 +69,31 @@ std::vector<Quantity> NumbersPanel::quantities() const {
     return all;
 }
 
+std::vector<BoardNumber> NumbersPanel::boardNumbers() const {
+    const auto id = m_session.selection().lastOpening();
+    const PlannedBoard* board = id && !m_asked ? m_session.plan().boardOf(*id) : nullptr;
+    return board ? numbersOf(*board, m_session.style()) : std::vector<BoardNumber>();
+}
+
+void NumbersPanel::addRow(const QString& name, const QString& value) {
+    auto* item = new QTreeWidgetItem(m_list);
+    item->setText(0, name);
+    item->setText(1, value);
+    item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
+}
+
+void NumbersPanel::listQuantities() {
+    for (const Quantity quantity : quantities()) {
+        const auto derivation =
+            derive(m_session.project(), m_session.plan(), quantity, m_session.style());
+        if (!derivation)
+            continue;
+        m_shown.push_back(quantity);
+        addRow(told(derivation->name),
+               QString::fromStdString(shown(derivation->value, m_session.style())));
+    }
+}
+
 void NumbersPanel::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     fill();
@@ -105,17 +131,11 @@ void NumbersPanel::fill() {
         const QSignalBlocker quiet(m_list);
         m_list->clear();
         m_shown.clear();
-        for (const Quantity quantity : quantities()) {
-            const auto derivation =
-                derive(m_session.project(), m_session.plan(), quantity, m_session.style());
-            if (!derivation)
-                continue;
-            m_shown.push_back(quantity);
-            auto* item = new QTreeWidgetItem(m_list);
-            item->setText(0, told(derivation->name));
-            item->setText(1, QString::fromStdString(shown(derivation->value, m_session.style())));
-            item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
-        }
+        m_ofBoard = boardNumbers();
+        for (const BoardNumber& number : m_ofBoard)
+            addRow(told(number.name), QString::fromStdString(number.value));
+        if (m_ofBoard.empty())
+            listQuantities();
         if (m_list->topLevelItemCount() > 0)
             m_list->setCurrentItem(
                 m_list->topLevelItem(std::clamp(row, 0, m_list->topLevelItemCount() - 1)));
@@ -124,6 +144,12 @@ void NumbersPanel::fill() {
 }
 
 void NumbersPanel::explain() {
+    const int row = m_list->indexOfTopLevelItem(m_list->currentItem());
+    if (row >= 0 && static_cast<std::size_t>(row) < m_ofBoard.size()) {
+        m_answer->tell(m_ofBoard[static_cast<std::size_t>(row)]);
+        setHelpTopic(*this, topicOf(InputPlace::Board));
+        return;
+    }
     const auto quantity = chosen();
     m_answer->tell(quantity);
     setHelpTopic(*this, quantity ? topicOf(quantity->kind) : QStringLiteral("window#numbers"));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/boards/board_numbers.h"
 #include "core/plan/quantity.h"
 #include "ui/session/session.h"
 
@@ -30,11 +31,15 @@ private:
     void fill();
     void explain();
     [[nodiscard]] std::vector<Quantity> quantities() const;
+    [[nodiscard]] std::vector<BoardNumber> boardNumbers() const;
+    void listQuantities();
+    void addRow(const QString& name, const QString& value);
 
     Session& m_session;
     QTreeWidget* m_list;
     NumberAnswer* m_answer;
     std::vector<Quantity> m_shown;
+    std::vector<BoardNumber> m_ofBoard; ///< instead, where a pull-out board is selected
     /// Asked for, and not of what is selected: a spacer, a stop.
     std::optional<Quantity> m_asked;
 };
