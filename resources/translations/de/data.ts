@@ -411,5 +411,13 @@
         <source>Look at the fittings: labels and rings held by screws, two let-in rings and a lock below.</source>
         <translation>Zu den Beschlägen: Etikettenrahmen und Ringe, von Schrauben gehalten, unten zwei eingelassene Ringe und ein Schloss.</translation>
     </message>
+    <message>
+        <source>Writing chest</source>
+        <translation>Schreibkommode</translation>
+    </message>
+    <message>
+        <source>A board to write on over each bank; their keeper strips leave the top&apos;s screws within reach.</source>
+        <translation>Über jeder Reihe eine Platte zum Schreiben; ihre Kippleisten lassen die Schrauben der Deckplatte erreichbar.</translation>
+    </message>
 </context>
 </TS>
