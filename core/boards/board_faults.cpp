@@ -114,12 +114,26 @@ std::string_view key(BoardFault fault) {
     return rows[static_cast<std::size_t>(fault)].key;
 }
 
+std::vector<BoardFault> faultsOf(const BoardSpec& spec, const FittedBoard& fitted) {
+    std::vector<BoardFault> faults;
+    for (const Row& row : rows)
+        if (isThere(row.fault, spec, fitted))
+            faults.push_back(row.fault);
+    return faults;
+}
+
+std::optional<BoardFinding> tell(BoardFault fault, const BoardSpec& spec, const FittedBoard& fitted,
+                                 const Limits& limits, LengthStyle style) {
+    if (!isThere(fault, spec, fitted))
+        return std::nullopt;
+    return boards::worded(fault, {spec, fitted, limits, style});
+}
+
 std::vector<BoardFinding> judgeBoard(const BoardSpec& spec, const FittedBoard& fitted,
                                      const Limits& limits, LengthStyle style) {
     std::vector<BoardFinding> findings;
-    for (const Row& row : rows)
-        if (isThere(row.fault, spec, fitted))
-            findings.push_back(boards::worded(row.fault, {spec, fitted, limits, style}));
+    for (const BoardFault fault : faultsOf(spec, fitted))
+        findings.push_back(boards::worded(fault, {spec, fitted, limits, style}));
     return findings;
 }
 

@@ -44,7 +44,12 @@ struct BoardFinding {
     Source source;
 };
 
-/// Gravest first, each fault once: of both sides the worse one.
+/// Gravest first, each fault once.
+std::vector<BoardFault> faultsOf(const BoardSpec&, const FittedBoard&);
+/// The words of one of them; nullopt where the board does not have it.
+std::optional<BoardFinding> tell(BoardFault, const BoardSpec&, const FittedBoard&, const Limits&,
+                                 LengthStyle);
+/// All of them: of both sides the worse one.
 std::vector<BoardFinding> judgeBoard(const BoardSpec&, const FittedBoard&, const Limits&,
                                      LengthStyle);
 

@@ -55,14 +55,17 @@ inline constexpr double edgeTestPoundsForce = 50;
 /// A pull-out board as the maker builds it. Plays and allowance: common practice, no source.
 struct BoardSpec {
     WrittenLength thickness = Length::inches(0, 48);
-    WrittenLength depth;                                   ///< front to back
-    WrittenLength sidePlay = Length::inches(0, 4);         ///< each side, in the opening
-    WrittenLength playInHeight = Length::inches(0, 2);     ///< between board and keeper strip
+    WrittenLength depth;                               ///< front to back
+    WrittenLength sidePanel = Length::inches(0, 48);   ///< behind a face frame: thickness of the
+                                                       ///< panels that the board runs between
+    WrittenLength sidePlay = Length::inches(0, 4);     ///< each side, in the opening
+    WrittenLength playInHeight = Length::inches(0, 2); ///< between board and keeper strip
     WrittenLength workingAllowance = Length::inches(0, 2); ///< furring behind the opening's edge
     Furred furred = Furred::Yes;
     std::optional<WrittenLength> runnerRise; ///< runner's top above the opening's lower edge;
                                              ///< none: the board lies in the opening's middle
     WrittenLength runnerHeight = Length::inches(0, 48); ///< upright
+    std::string runnerWood; ///< id of the runners' and keeper strips' species; empty: the fronts'
     std::optional<WrittenLength> pullOut; ///< how far it is wanted out; none: as far as is safe
     std::optional<WrittenLength> pullOffCentre; ///< where it is pulled; none: at a corner
     std::optional<Force> load;                  ///< at the front edge; none: the test's

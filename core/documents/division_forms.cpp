@@ -1,5 +1,6 @@
 #include "core/documents/division_forms.h"
 
+#include "core/documents/board_forms.h"
 #include "core/documents/decimal.h"
 #include "core/documents/front_forms.h"
 
@@ -44,6 +45,8 @@ void members(auto& a, Is<Opening> auto& opening) {
     a.defaulted("name", opening.name, {});
     a.defaulted("use", opening.use, OpeningUse::Drawer);
     a.defaulted("hinge", opening.hinge, HingeSide::Left);
+    if (opening.use == OpeningUse::Board)
+        board(a, opening.board);
     members(a, opening.choices);
 }
 
@@ -66,8 +69,6 @@ void readContent(Reading& object, Region& region) {
         return object.at().fail(phrase("more than %1 openings", std::to_string(mostOpenings)));
     opening.id = {state.nextId++};
     members(object, opening);
-    if (opening.use == OpeningUse::Board)
-        opening.board.emplace();
 }
 
 void readChild(const Place& at, Child& child) {

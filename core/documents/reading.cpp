@@ -130,6 +130,33 @@ void readMillionths(const Place& at, std::int64_t& value) {
     value = *number;
 }
 
+void readValue(const Place& at, FastenerToReach& fastener) {
+    constexpr Text aFastener = text("a side, a depth and a diameter such as \"left 6 in reach 1 "
+                                    "in\"");
+    constexpr std::string_view between = " reach ";
+    if (at.kind() != JsonKind::String)
+        return at.failExpecting(aFastener);
+    const std::string_view written = at.state.tree.text(at.node);
+    const std::size_t afterSide = written.find(' '), reach = written.find(between);
+    const std::string_view side = written.substr(0, afterSide);
+    if ((side != wordOf(Side::Left) && side != wordOf(Side::Right)) ||
+        reach == std::string_view::npos || reach <= afterSide)
+        return at.failExpecting(aFastener);
+    const auto depth = parseWrittenLength(written.substr(afterSide + 1, reach - afterSide - 1));
+    const auto diameter = parseWrittenLength(written.substr(reach + between.size()));
+    if (!depth.ok() || !diameter.ok() || depth.value().length < Length{} ||
+        diameter.value().length < Length{})
+        return at.failExpecting(aFastener);
+    fastener = {side == wordOf(Side::Left) ? Side::Left : Side::Right, depth.value(),
+                diameter.value()};
+}
+
+void readValue(const Place& at, Force& force) {
+    std::int64_t micronewtons = 0;
+    readMillionths(at, micronewtons);
+    force = Force::fromMicronewtons(micronewtons);
+}
+
 void readValue(const Place& at, Percent& percent) {
     const auto number =
         at.kind() == JsonKind::Number ? millionthsFrom(at.state.tree.text(at.node)) : std::nullopt;

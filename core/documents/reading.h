@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/boards/board_spec.h"
 #include "core/case/choices.h"
 #include "core/documents/json_tree.h"
 #include "core/documents/level.h"
@@ -50,6 +51,9 @@ void readValue(const Place&, Mass&);
 void readValue(const Place&, SpecificGravity&); // 0.05 … 1.5
 void readValue(const Place&, Percent&);         // not negative
 void readValue(const Place&, Temperature&);
+/// "left 6 in reach 1 in"
+void readValue(const Place&, FastenerToReach&);
+void readValue(const Place&, Force&); // in newtons, of at most six decimals; not negative
 /// A number that is not negative, of at most six decimals.
 void readMillionths(const Place&, std::int64_t&);
 void readValue(const Place&, SideFit&);

@@ -90,6 +90,10 @@ template<>
 inline constexpr std::array<std::string_view, 5> wordsOf<OpeningUse>{"drawer", "fixed-front",
                                                                      "door", "open-space", "board"};
 template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<Furred>{"yes", "no"};
+template<>
+inline constexpr std::array<std::string_view, 2> wordsOf<KeeperFastening>{"sideways", "down"};
+template<>
 inline constexpr std::array<std::string_view, 2> wordsOf<HingeSide>{"left", "right"};
 template<>
 inline constexpr std::array<std::string_view, 2> wordsOf<Divides>{"case", "face"};

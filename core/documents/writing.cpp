@@ -35,6 +35,16 @@ void writeValue(const Target& to, SpecificGravity gravity) {
                              std::string(wordOf(gravity.basis)));
 }
 
+void writeValue(const Target& to, const FastenerToReach& fastener) {
+    appendQuoted(to.out, std::string(wordOf(fastener.side)) + ' ' +
+                             written(fastener.depth, to.state.unit) + " reach " +
+                             written(fastener.reach, to.state.unit));
+}
+
+void writeValue(const Target& to, Force force) {
+    to.out += textOfMillionths(force.micronewtons());
+}
+
 void writeValue(const Target& to, Percent percent) {
     to.out += textOfMillionths(percent.thousandths() * 1000);
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/boards/board_spec.h"
 #include "core/case/choices.h"
 #include "core/documents/level.h"
 #include "core/documents/words.h"
@@ -35,6 +36,8 @@ void writeValue(const Target&, Mass);
 void writeValue(const Target&, SpecificGravity);
 void writeValue(const Target&, Percent);
 void writeValue(const Target&, Temperature);
+void writeValue(const Target&, Force);
+void writeValue(const Target&, const FastenerToReach&);
 void writeValue(const Target&, const SideFit&);
 void writeValue(const Target&, const PerSide<bool>&);
 void writeValue(const Target&, const PerSide<Rare<SideFit>>&);

@@ -34,6 +34,7 @@ enum class Layer : std::uint8_t {
     AccessHole,
     Fastener, ///< screw or bolt seen in a section
     Handle,
+    Moved,  ///< where a part lies once it is pulled out: phantom line
     Centre, ///< centre lines and crosses
     Dimension,
     PartDimension, ///< of the hole or handle that is being placed

@@ -18,6 +18,8 @@ Drawing caseElevation(const Project& project, const Plan& plan, const ElevationO
     if (options.systemHoles == Shown::Yes)
         drawSystemHoles(sketch, project, plan);
     drawSpaces(sketch, plan, options);
+    for (const PlannedBoard& board : plan.boards)
+        drawBoard(sketch, board);
     return std::move(sketch).unmeasured();
 }
 

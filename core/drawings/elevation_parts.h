@@ -28,6 +28,10 @@ BoxMm reachOfSurroundings(const Plan&, double paperScale);
 /// Rows of system holes as they are hidden in the panels, seen on edge.
 void drawSystemHoles(Sketch&, const Project&, const Plan&);
 
+/// A closed board's edge in its opening; behind the frame, dashed, its furring, runners and
+/// keepers.
+void drawBoard(Sketch&, const PlannedBoard&);
+
 /// The opening's edges: dashed behind the front, continuous where the front leaves them to be seen.
 void drawOpening(Sketch&, const Plan&, const FrontPlan&);
 

@@ -63,6 +63,7 @@ constexpr auto allWords = std::to_array<Word>({
     {Term::FillerStrip, "filler-strip", text("filler strip"), glossary::ofWork},
     {Term::PullOutBoard, "pull-out-board", text("pull-out board"), glossary::ofWork},
     {Term::Furring, "furring", text("furring"), glossary::ofWork},
+    {Term::KeeperStrip, "keeper-strip", text("keeper strip"), glossary::ofWork},
     {Term::Kerf, "kerf", text("kerf"), glossary::ofWork},
     {Term::BoardFoot, "board-foot", text("board foot"), glossary::ofWood},
     {Term::FlatSawn, "flat-sawn", text("flat-sawn"), glossary::ofWood},

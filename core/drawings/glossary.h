@@ -53,6 +53,7 @@ enum class Term : std::uint8_t {
     FillerStrip,
     PullOutBoard,
     Furring,
+    KeeperStrip,
     Kerf,
     BoardFoot,
     FlatSawn,

@@ -59,6 +59,17 @@ Drawing furring() {
     return picture.finished();
 }
 
+/// Cut across, at the left side: runner under the board, keeper strip over it, both on furring.
+Drawing keeperStrip() {
+    Picture picture(0.5);
+    picture.cut(box(0, -10, 18, 70), Grain::Falling);
+    picture.cut(box(18, 0, 36, 62), Grain::Rising);
+    picture.cut(box(36, 0, 56, 20), Grain::Falling);
+    picture.cut(box(38, 20, 110, 40), Grain::Rising);
+    picture.cut(box(36, 42, 56, 62), Grain::Falling, Look::Meant);
+    return picture.finished();
+}
+
 Drawing kerf() {
     Picture picture(0.8);
     picture.cut({{0, 0}, {70, 0}, {70, 22}, {37, 22}, {37, 8}, {33, 8}, {33, 22}, {0, 22}},
@@ -81,6 +92,8 @@ Drawing ofWork(Term term) {
         return pullOutBoard();
     if (term == Term::Furring)
         return furring();
+    if (term == Term::KeeperStrip)
+        return keeperStrip();
     return kerf();
 }
 

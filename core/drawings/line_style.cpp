@@ -15,6 +15,10 @@ std::vector<double> longDashDot() {
     return {24 * narrow, 3 * narrow, 0.5 * narrow, 3 * narrow};
 }
 
+std::vector<double> longDashTwoDots() {
+    return {24 * narrow, 3 * narrow, 0.5 * narrow, 3 * narrow, 0.5 * narrow, 3 * narrow};
+}
+
 } // namespace
 
 LineStyle lineStyle(Layer layer) {
@@ -32,6 +36,8 @@ LineStyle lineStyle(Layer layer) {
     case Layer::Centre:
     case Layer::FieldEdge:
         return {narrow, longDashDot()};
+    case Layer::Moved:
+        return {narrow, longDashTwoDots()};
     case Layer::Wash:
     case Layer::Surrounding:
     case Layer::SystemHole:
@@ -109,6 +115,8 @@ std::string_view key(Layer layer) {
         return "fastener";
     case Layer::Handle:
         return "handle";
+    case Layer::Moved:
+        return "moved";
     case Layer::Centre:
         return "centre";
     case Layer::Dimension:

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/boards/board_spec.h"
 #include "core/case/choices.h"
 #include "core/limits/limits.h"
 #include "core/results/result.h"
@@ -16,6 +17,7 @@ std::optional<Error> impossible(const BoxSpec&);
 std::optional<Error> impossible(const MountingSpec&);
 std::optional<Error> impossible(const HardwareSpec&);
 std::optional<Error> impossible(const Limits&);
+std::optional<Error> impossible(const BoardSpec&);
 /// A name, a title, a note: at most 10 000 bytes in one line.
 std::optional<Error> impossibleText(Text what, std::string_view typed);
 

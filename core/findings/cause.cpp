@@ -115,6 +115,7 @@ constexpr auto causes = std::to_array<ForKinds<FindingCode, Cause>>({
     {FittingsCollide, FittingsCollide, {just(FittingX), InputPlace::Hardware}},
     {HoleAtFitting, HoleAtFitting, {just(HoleY), InputPlace::Mounting}},
     {CentresMixed, CentresMixed, {just(HandleCentres), InputPlace::Hardware}},
+    {OfBoard, OfBoard, {none, InputPlace::Board}},
 });
 static_assert(holdsEachOnce(causes, lastFindingCode));
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/boards/board_faults.h"
 #include "core/plan/plan.h"
 
 #include <array>
@@ -98,10 +99,11 @@ enum class FindingCode : std::uint8_t {
     MortiseTooDeep,      ///< too little wood left, or none
     FittingsCollide,     ///< with another fitting, the handle or what is bored for it
     HoleAtFitting,       ///< a mounting screw meets or crowds what a fitting takes out of the front
-    CentresMixed         ///< holes spaced by inch and by metric patterns that look alike
+    CentresMixed,        ///< holes spaced by inch and by metric patterns that look alike
+    OfBoard              ///< about a pull-out board: Finding::fault says what
 };
 
-inline constexpr FindingCode lastFindingCode = FindingCode::CentresMixed;
+inline constexpr FindingCode lastFindingCode = FindingCode::OfBoard;
 
 /// Where a finding is, for the eye to be led there.
 struct Whereabouts {
@@ -122,6 +124,7 @@ struct Finding {
     Severity severity = Severity::ToKnow;
     Whereabouts where;
     std::array<Length, 4> figures{}; ///< meaning by code: beside the rules in judge_*.cpp
+    std::optional<BoardFault> fault = std::nullopt; ///< there exactly where the code is OfBoard
     friend bool operator==(const Finding&, const Finding&) = default;
 };
 
@@ -143,6 +146,8 @@ FindingText describe(const Finding&, const Project&, const Plan&, LengthStyle);
 
 /// Stable name for files: "screw_through_show_face".
 std::string_view key(FindingCode);
+/// The same; of a board its fault's: "board_jams".
+std::string_view key(const Finding&);
 std::string_view key(Severity);
 
 /// An edit that cures a finding, as one undoable step.

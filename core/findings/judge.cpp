@@ -81,6 +81,7 @@ std::vector<Finding> judge(const Project& project, const Plan& plan) {
         for (; next != between.end() && next->front == i; ++next)
             found.push_back(next->finding);
     }
+    judgeBoards(plan, found);
     judgeMovement(project, plan, found);
     judgeAir(project, plan, found);
     judgeHeight(plan, found);

@@ -67,6 +67,8 @@ std::uint32_t firstOf(const Spacer&);
 /// Told for two forms of handles at the first front that carries the second of them.
 void judgeCentres(const Plan&, std::vector<BetweenFronts>&);
 
+/// In the boards' order.
+void judgeBoards(const Plan&, std::vector<Finding>&);
 /// About the case as a whole.
 void judgeAir(const Project&, const Plan&, std::vector<Finding>&);
 void judgeMovement(const Project&, const Plan&, std::vector<Finding>&);

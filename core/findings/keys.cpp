@@ -95,6 +95,7 @@ constexpr auto allKeys = std::to_array<Keyed>({
     {FindingCode::FittingsCollide, "fittings_collide"},
     {FindingCode::HoleAtFitting, "hole_at_fitting"},
     {FindingCode::CentresMixed, "centres_mixed"},
+    {FindingCode::OfBoard, "of_board"},
 });
 
 constexpr bool isInOrder() {
@@ -111,6 +112,10 @@ static_assert(allKeys.back().code == lastFindingCode);
 std::string_view key(FindingCode code) {
     assert(static_cast<std::size_t>(code) < allKeys.size());
     return allKeys[static_cast<std::size_t>(code)].key;
+}
+
+std::string_view key(const Finding& finding) {
+    return finding.fault ? key(*finding.fault) : key(finding.code);
 }
 
 std::string_view key(Severity severity) {

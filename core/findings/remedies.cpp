@@ -25,7 +25,7 @@ std::optional<std::uint32_t> bankOf(const Plan& plan, const Finding& finding) {
 
 /// The same thing at the same place, whatever its figures are now. Gaps are uneven by the bank.
 bool isSame(const Finding& a, const Plan& planOfA, const Finding& b, const Plan& planOfB) {
-    if (a.code != b.code)
+    if (a.code != b.code || a.fault != b.fault)
         return false;
     if (a.code == FindingCode::GapsUneven || a.code == FindingCode::GapsGoUneven ||
         a.code == FindingCode::StepOffPitch)
@@ -125,12 +125,29 @@ constexpr auto searches = std::to_array<ForKinds<FindingCode, void (*)(const Sea
     {FittingsCollide, FittingsCollide, forFittingPlace},
     {HoleAtFitting, HoleAtFitting, forScrewHole},
     {CentresMixed, CentresMixed, forCentres},
+    {OfBoard, OfBoard, nullptr},
 });
 static_assert(holdsEachOnce(searches, lastFindingCode));
 
 void propose(const Search& search) {
     if (const auto look = valueFor(searches, search.finding.code))
         look(search);
+}
+
+/// All that may cure it, not tried yet; what holds for the whole case comes last.
+std::vector<Remedy> proposals(const Finding& finding, const Project& project,
+                              const Catalogue& catalogue, const Plan& plan, LengthStyle style) {
+    if (!finding.where.opening)
+        return {};
+    if (finding.fault)
+        return forBoard(finding, project, catalogue, plan, style);
+    const FrontPlan* front = plan.frontOf(*finding.where.opening);
+    if (front == nullptr)
+        return {};
+    std::vector<Remedy> proposed, forCase;
+    propose({finding, project, catalogue, plan, *front, style, proposed, forCase});
+    std::move(forCase.begin(), forCase.end(), std::back_inserter(proposed));
+    return proposed;
 }
 
 /// As many as a maker reads.
@@ -140,12 +157,7 @@ constexpr std::size_t mostRemedies = 5;
 
 std::vector<Remedy> remedies(const Finding& finding, const Project& project,
                              const Catalogue& catalogue, const Plan& plan, LengthStyle style) {
-    const FrontPlan* front = finding.where.opening ? plan.frontOf(*finding.where.opening) : nullptr;
-    if (front == nullptr)
-        return {};
-    std::vector<Remedy> proposed, forCase;
-    propose({finding, project, catalogue, plan, *front, style, proposed, forCase});
-    std::move(forCase.begin(), forCase.end(), std::back_inserter(proposed));
+    std::vector<Remedy> proposed = proposals(finding, project, catalogue, plan, style);
     if (proposed.empty())
         return {};
     const Trials trials(finding, project, catalogue, plan);

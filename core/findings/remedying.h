@@ -79,6 +79,10 @@ void forSharedWall(const Search&);
 void forFixedFront(const Search&);
 void forFiller(const Search&);
 
+/// About a pull-out board: no front. Empty where there is no such board any more.
+std::vector<Remedy> forBoard(const Finding&, const Project&, const Catalogue&, const Plan&,
+                             LengthStyle);
+
 /// The allowed place nearest to `p`, on the search's grid where that is allowed too; nullopt where
 /// the region is empty.
 std::optional<WallPoint> nearestAllowed(const WallRegion&, WallPoint p, Length grid);

@@ -27,11 +27,13 @@ Text wordsFor(Severity severity) {
 }
 
 bool isGone(const Told& told) {
-    return told.finding.where.opening && told.front == nullptr;
+    return told.finding.where.opening && told.front == nullptr && told.board == nullptr;
 }
 
 Phrase placeOf(const Told& told) {
     const Whereabouts& where = told.finding.where;
+    if (told.board != nullptr)
+        return phrase("Board %1", label(told.plan.spaces[told.board->space]));
     if (told.front == nullptr)
         return text("The case");
     const std::string front = label(told.project, *told.front);
@@ -45,11 +47,6 @@ Phrase placeOf(const Told& told) {
         return phrase("Front %1, handle hole %2", front, std::to_string(*where.handleHole + 1));
     return where.side ? phrase("Front %1, %2", front, nameOf(*where.side))
                       : phrase("Front %1", front);
-}
-
-/// Of a finding about an earlier state of the case.
-Words gone() {
-    return {text("The front that this was about is no longer in the case."), {}, makersDecision()};
 }
 
 struct Worded {
@@ -140,6 +137,7 @@ constexpr auto allWords = std::to_array<Worded>({
     {FindingCode::FittingsCollide, fittingsCollide},
     {FindingCode::HoleAtFitting, holeAtFitting},
     {FindingCode::CentresMixed, centresMixed},
+    {FindingCode::OfBoard, ofBoard},
 });
 
 constexpr bool isInOrder() {
@@ -154,6 +152,10 @@ static_assert(allWords.back().code == lastFindingCode);
 } // namespace
 
 namespace wording {
+
+Words gone() {
+    return {text("The front that this was about is no longer in the case."), {}, makersDecision()};
+}
 
 namespace {
 
@@ -218,7 +220,9 @@ std::string Told::number(double value, int decimals) const {
 FindingText describe(const Finding& finding, const Project& project, const Plan& plan,
                      LengthStyle style) {
     const FrontPlan* front = finding.where.opening ? plan.frontOf(*finding.where.opening) : nullptr;
-    Told told{finding, project, plan, front, style};
+    const PlannedBoard* board =
+        finding.where.opening && finding.fault ? plan.boardOf(*finding.where.opening) : nullptr;
+    Told told{finding, project, plan, front, style, board};
     const auto put = [&] {
         return isGone(told) ? gone() : allWords[static_cast<std::size_t>(finding.code)].words(told);
     };

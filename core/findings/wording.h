@@ -16,6 +16,7 @@ struct Told {
     const Plan& plan;
     const FrontPlan* front;
     LengthStyle style;
+    const PlannedBoard* board = nullptr; ///< that the finding is about
     /// A sentence's lengths are as a maker measures; a formula's as precise as its sum needs.
     enum class In : std::uint8_t { Sentence, Formula } in = In::Sentence;
 
@@ -140,5 +141,10 @@ Words mortiseTooDeep(const Told&);
 Words fittingsCollide(const Told&);
 Words holeAtFitting(const Told&);
 Words centresMixed(const Told&);
+
+// wording_boards.cpp
+Words ofBoard(const Told&);
+/// Of a finding about an earlier state of the case.
+Words gone();
 
 } // namespace frontwright::wording

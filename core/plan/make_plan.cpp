@@ -1,5 +1,6 @@
 #include "core/plan/arrangement.h"
 #include "core/plan/banks.h"
+#include "core/plan/boards.h"
 #include "core/plan/collisions.h"
 #include "core/plan/fillers.h"
 #include "core/plan/moving.h"
@@ -148,6 +149,8 @@ Result<Plan> makePlan(const Project& project, const Catalogue& catalogue) {
     plan.outline = CaseRect::atOrigin(project.casework.width, project.casework.height);
     auto banks = banksOf(whole.value());
     plan.spaces = spacesIn(whole.value(), banks);
+    if (auto error = addBoards(plan, project, catalogue, whole.value()))
+        return *error;
     banks = banksOfFronts(whole.value(), std::move(banks));
     const Layout layout = withFrontsOnly(std::move(whole).value());
     Arrangement all = arrange(layout, project.fronts.fit);

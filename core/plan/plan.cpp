@@ -24,6 +24,11 @@ const SpacePlan* Plan::spaceOf(OpeningId id) const {
     return found(spaces, spacesById, id, [](const SpacePlan& space) { return space.opening; });
 }
 
+const PlannedBoard* Plan::boardOf(OpeningId id) const {
+    const auto place = std::ranges::find(boards, id, &PlannedBoard::opening);
+    return place == boards.end() ? nullptr : &*place;
+}
+
 const MemberPlan* Plan::memberOf(MemberId id) const {
     return found(members, membersById, id, [](const MemberPlan& member) { return member.id; });
 }

@@ -1,6 +1,8 @@
 #pragma once
 
 #include "core/boxes/runner.h"
+#include "core/boards/fitted_board.h"
+#include "core/boxes/box.h"
 #include "core/case/layout.h"
 #include "core/case/shared.h"
 #include "core/fastening/mounting.h"
@@ -103,6 +105,15 @@ struct SpacePlan {
     const std::string* name = nullptr; ///< into the Project, set always
 };
 
+/// A pull-out board in its opening.
+struct PlannedBoard {
+    OpeningId opening;
+    std::uint32_t space = 0;         ///< index into Plan::spaces
+    const BoardSpec* spec = nullptr; ///< into the Project; never null
+    BoardPlace place;
+    FittedBoard fitted;
+};
+
 /// Loose block that sets the gap between two fronts that face each other across a member. None
 /// where one of them is inset: the member itself stands between them, flush with the front.
 struct Spacer {
@@ -163,6 +174,7 @@ struct Plan {
     std::vector<MemberPlan> members;   ///< the four outer ones first
     std::vector<FrontPlan> fronts;     ///< one per opening that has one, in the layout's order
     std::vector<SpacePlan> spaces;     ///< one for each of the other openings, in that order
+    std::vector<PlannedBoard> boards;  ///< one for each of the spaces where a board runs
     std::vector<DividedFace> faces;    ///< first and count are of `fronts`
     std::vector<Spacer> spacers;       ///< by member, then along it
     std::vector<Filler> fillers;       ///< as the spacers
@@ -179,9 +191,10 @@ struct Plan {
     CaseRect whole;                           ///< the outline with top, plinth and legs
     std::vector<PanelHoles> systemHoles;      ///< by member, then face
 
-    [[nodiscard]] const FrontPlan* frontOf(OpeningId) const;  ///< nullptr where there is none
-    [[nodiscard]] const SpacePlan* spaceOf(OpeningId) const;  ///< nullptr where there is none
-    [[nodiscard]] const MemberPlan* memberOf(MemberId) const; ///< nullptr where there is none
+    [[nodiscard]] const FrontPlan* frontOf(OpeningId) const;    ///< nullptr where there is none
+    [[nodiscard]] const SpacePlan* spaceOf(OpeningId) const;    ///< nullptr where there is none
+    [[nodiscard]] const PlannedBoard* boardOf(OpeningId) const; ///< nullptr where there is none
+    [[nodiscard]] const MemberPlan* memberOf(MemberId) const;   ///< nullptr where there is none
 };
 
 /// The catalogue is the one to choose from: the program's entries merged with the document's own.

@@ -203,7 +203,8 @@ enum class InputPlace : std::uint8_t {
     Stock,
     Air,
     Surroundings,
-    SystemHoles
+    SystemHoles,
+    Board
 };
 
 struct Derivation {

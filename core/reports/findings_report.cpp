@@ -19,7 +19,7 @@ std::string findingsJson(const Project& project, const Plan& plan,
         const FindingText text = describe(finding, project, plan, style);
         json.beginObject();
         json.key("code");
-        json.text(key(finding.code));
+        json.text(key(finding));
         json.key("severity");
         json.text(key(finding.severity));
         json.key("where");

@@ -1,4 +1,5 @@
 #include "core/lengths/format.h"
+#include "core/plan/boards.h"
 #include "core/reports/groups.h"
 #include "core/reports/hardware_list.h"
 #include "core/reports/json_writer.h"
@@ -143,6 +144,41 @@ void writeHardware(JsonWriter& json, const Project& project, const Plan& plan) {
     json.endArray();
 }
 
+void writeBoardNumbers(JsonWriter& json, const std::vector<BoardNumber>& numbers) {
+    for (const BoardNumber& number : numbers) {
+        json.beginObject();
+        json.key("name");
+        json.text(number.name.english());
+        json.key("shown");
+        json.text(number.value);
+        json.key("formula");
+        json.text(number.formula.english());
+        json.key("figures");
+        json.text(number.figures);
+        json.key("source");
+        json.text(number.source.title);
+        json.endObject();
+    }
+}
+
+void writeBoards(JsonWriter& json, const Plan& plan, LengthStyle style) {
+    json.key("boards");
+    json.beginArray();
+    for (const PlannedBoard& board : plan.boards) {
+        json.beginObject();
+        json.key("title");
+        json.text(titleOf(plan, board).english());
+        json.key("opening");
+        writeRect(json, board.place.opening);
+        json.key("numbers");
+        json.beginArray();
+        writeBoardNumbers(json, numbersOf(board, style));
+        json.endArray();
+        json.endObject();
+    }
+    json.endArray();
+}
+
 /// The longest name that is listed has 51: the wood under the head of a counterbored bolt.
 constexpr std::size_t nameColumns = 53;
 
@@ -210,6 +246,8 @@ std::string planJson(const Project& project, const Plan& plan, LengthStyle style
     }
     json.endArray();
     writeHardware(json, project, plan);
+    if (!plan.boards.empty())
+        writeBoards(json, plan, style);
     json.endObject();
     return json.finish();
 }
@@ -231,6 +269,12 @@ std::string planText(const Project& project, const Plan& plan, LengthStyle style
                     padded(shown(derivation->value, style), 14) +
                     told(derivation->figures, language) + "\n";
         }
+    }
+    for (const PlannedBoard& board : plan.boards) {
+        text += "\n" + told(titleOf(plan, board), language) + "\n";
+        for (const BoardNumber& number : numbersOf(board, style))
+            text += "  " + padded(told(number.name, language), nameColumns) +
+                    padded(number.value, 14) + number.figures + "\n";
     }
     return text + hardwareText(project, plan, style, language);
 }

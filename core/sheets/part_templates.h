@@ -39,6 +39,9 @@ Template widthsStick(const TemplateSource&, const Alike& row);
 class TemplateDraft;
 /// Screw holes, bores and mortises of a front's fittings, each with drill or size, depth and face.
 void addFittings(TemplateDraft&, const TemplateSource&, const std::vector<FittingPlan>&);
+/// Of each pull-out board: one that serves both sides where they are alike. Beside the strip all
+/// that is cut for the board is listed.
+void addKeeperTemplates(const TemplateSource&, std::vector<Template>&);
 
 /// The row of system holes as it is bored, one stick for all panel faces that have the same;
 /// empty where the case has none.

@@ -16,7 +16,8 @@ namespace frontwright {
 enum class TemplateKind : std::uint8_t {
     Front,     ///< the front, read from its show face
     BoxWall,   ///< the box wall, read from inside the box (mirrored left to right)
-    StoryStick ///< a bank's heights, a row's widths, a panel's row of system holes
+    StoryStick, ///< a bank's heights, a row's widths, a panel's row of system holes
+    KeeperStrip ///< of a pull-out board: its pieces with their screws
 };
 
 /// Text that belongs to a hole or a line. Each page places it anew beside what it names, inside

@@ -136,6 +136,7 @@ std::vector<Template> templates(const Project& project, const Plan& plan, Length
         result.push_back(widthsStick(source, row));
     for (Template& stick : rowSticks(source))
         result.push_back(std::move(stick));
+    addKeeperTemplates(source, result);
     return result;
 }
 

@@ -34,8 +34,9 @@ constexpr auto decisions = std::to_array<ForKinds<InputPlace, const char*>>({
     {Place::Air, Place::Air, "air"},
     {Place::Surroundings, Place::Surroundings, "surroundings"},
     {Place::SystemHoles, Place::SystemHoles, "system-holes"},
+    {Place::Board, Place::Board, "board"},
 });
-static_assert(holdsEachOnce(decisions, Place::SystemHoles));
+static_assert(holdsEachOnce(decisions, Place::Board));
 
 using enum QuantityKind;
 constexpr auto numbers = std::to_array<ForKinds<QuantityKind, const char*>>({

@@ -31,6 +31,7 @@ QColor layerColour(Layer layer, Theme theme) {
     case Layer::Hole:
     case Layer::Counterbore:
     case Layer::AccessHole:
+    case Layer::Moved:
         return pick(theme, 0xff3a3a36, 0xffd3e2f2);
     case Layer::AllowedRegion:
         return pick(theme, 0xff2f7d4f, 0xff8fe0b4);

@@ -17,6 +17,7 @@ PropertyForm* stockForm(Session&); ///< thickness
 PropertyForm* woodForm(Session&);  ///< species, cut, grain
 PropertyForm* profileForm(Session&);
 PropertyForm* boxForm(Session&);
+PropertyForm* boardForm(Session&); ///< of an opening for a pull-out board
 PropertyForm* mountingForm(Session&);
 PropertyForm* hardwareForm(Session&);
 PropertyForm* fittingForm(Session&); ///< held by screws, beside the handle

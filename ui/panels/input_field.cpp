@@ -56,6 +56,13 @@ Selection ofOpening(std::optional<Quantity> about, const Plan& plan, const Selec
     return selection;
 }
 
+/// The board that is selected, else the first.
+Selection ofBoard(const Plan& plan, const Selection& now) {
+    if (const auto id = now.lastOpening(); id && plan.boardOf(*id))
+        return now;
+    return plan.boards.empty() ? Selection() : Selection::of(plan.boards.front().opening);
+}
+
 Selection ofMember(std::optional<Quantity> about, const Plan& plan, const Selection& now) {
     if (about) {
         using enum QuantityKind;
@@ -196,6 +203,8 @@ QString nameOf(InputPlace place) {
         return tr("What stands round the case");
     case InputPlace::SystemHoles:
         return tr("System holes");
+    case InputPlace::Board:
+        return tr("Pull-out board");
     case InputPlace::Limits:
         return tr("Limits");
     case InputPlace::Catalogue:
@@ -245,6 +254,8 @@ InputField inputField(InputPlace place, std::optional<Quantity> about, const Pla
         return {{}, QStringLiteral("surroundings"), surroundLabel(about)};
     case InputPlace::SystemHoles:
         return {{}, QStringLiteral("system-holes"), {}};
+    case InputPlace::Board:
+        return {ofBoard(plan, now), QStringLiteral("board"), {}};
     case InputPlace::Limits:
         return {{}, QStringLiteral("limits"), {}};
     case InputPlace::Catalogue:

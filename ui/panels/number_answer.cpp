@@ -30,12 +30,35 @@ NumberAnswer::NumberAnswer(Session& session, QWidget* parent)
     column->addStretch();
 }
 
-void NumberAnswer::tell(std::optional<Quantity> quantity) {
+void NumberAnswer::clearInputs() {
     while (QLayoutItem* item = m_inputs->takeAt(0)) {
         item->widget()->hide();
         item->widget()->deleteLater();
         delete item;
     }
+}
+
+void NumberAnswer::addInput(InputPlace place, std::optional<Quantity> about) {
+    auto* button = new QPushButton(tr("Go to: %1").arg(nameOf(place)));
+    button->setAutoDefault(false);
+    setHelpTopic(*button, topicOf(place));
+    connect(button, &QPushButton::clicked, this,
+            [this, place, about] { Q_EMIT m_session.inputAsked(place, about); });
+    m_inputs->addWidget(button);
+}
+
+void NumberAnswer::tell(const BoardNumber& number) {
+    clearInputs();
+    m_leads->setVisible(true);
+    setHelpTopic(*this, topicOf(InputPlace::Board));
+    m_words->setText(tr("%1 = %2\n%3\n\nRule: %4")
+                         .arg(told(number.name), told(number.formula),
+                              QString::fromStdString(number.figures), told(number.source.words())));
+    addInput(InputPlace::Board, std::nullopt);
+}
+
+void NumberAnswer::tell(std::optional<Quantity> quantity) {
+    clearInputs();
     const auto derivation =
         quantity ? derive(m_session.project(), m_session.plan(), *quantity, m_session.style())
                  : std::nullopt;
@@ -48,14 +71,8 @@ void NumberAnswer::tell(std::optional<Quantity> quantity) {
     m_words->setText(tr("%1 = %2\n%3\n\nRule: %4")
                          .arg(told(derivation->name), told(derivation->formula),
                               told(derivation->figures), told(derivation->source.words())));
-    for (const InputPlace place : derivation->inputs) {
-        auto* button = new QPushButton(tr("Go to: %1").arg(nameOf(place)));
-        button->setAutoDefault(false);
-        setHelpTopic(*button, topicOf(place));
-        connect(button, &QPushButton::clicked, this,
-                [this, place, about = *quantity] { Q_EMIT m_session.inputAsked(place, about); });
-        m_inputs->addWidget(button);
-    }
+    for (const InputPlace place : derivation->inputs)
+        addInput(place, quantity);
 }
 
 } // namespace frontwright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/boards/board_numbers.h"
 #include "ui/session/session.h"
 
 #include <QWidget>
@@ -17,8 +18,12 @@ public:
     explicit NumberAnswer(Session&, QWidget* parent = nullptr);
 
     void tell(std::optional<Quantity> quantity);
+    void tell(const BoardNumber&);
 
 private:
+    void clearInputs();
+    void addInput(InputPlace, std::optional<Quantity> about);
+
     Session& m_session;
     QLabel* m_words;
     QLabel* m_leads;

@@ -2,6 +2,7 @@
 
 #include "core/amounts/measure.h"
 #include "core/reports/groups.h"
+#include "core/plan/boards.h"
 #include "ui/help/topics.h"
 #include "ui/language/told.h"
 #include "ui/panels/number_answer.h"
@@ -23,6 +24,7 @@ namespace frontwright {
 namespace {
 
 constexpr int subjectRole = Qt::UserRole;
+constexpr int ofBoard = -1; ///< as a subject: numbers of a pull-out board
 
 /// "Tip cover, screw hole 2"
 QString rowName(Quantity quantity, const Derivation& derivation) {
@@ -128,6 +130,32 @@ std::vector<Quantity> NumbersPanel::quantities() const {
     return all;
 }
 
+std::vector<BoardNumber> NumbersPanel::boardNumbers() const {
+    const auto id = m_session.selection().lastOpening();
+    const PlannedBoard* board = id && !m_asked ? m_session.plan().boardOf(*id) : nullptr;
+    return board ? numbersOf(*board, m_session.style()) : std::vector<BoardNumber>();
+}
+
+void NumbersPanel::listQuantities() {
+    for (const Quantity quantity : quantities())
+        if (const auto derivation =
+                derive(m_session.project(), m_session.plan(), quantity, m_session.style()))
+            addRow(quantity, *derivation);
+}
+
+void NumbersPanel::listBoard() {
+    QTreeWidgetItem* group = newGroup(tr("Pull-out board"), ofBoard);
+    m_list->addTopLevelItem(group);
+    group->setFirstColumnSpanned(true);
+    for (const BoardNumber& number : m_ofBoard) {
+        auto* item = new QTreeWidgetItem(group);
+        item->setText(0, told(number.name));
+        item->setToolTip(0, item->text(0));
+        item->setText(1, QString::fromStdString(number.value));
+        item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
+    }
+}
+
 void NumbersPanel::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     fill();
@@ -165,6 +193,16 @@ std::optional<Quantity> NumbersPanel::chosen() const {
     return std::nullopt;
 }
 
+QTreeWidgetItem* NumbersPanel::newGroup(const QString& name, int place) const {
+    auto* group = new QTreeWidgetItem({name});
+    group->setData(0, subjectRole, place);
+    group->setFlags(Qt::ItemIsEnabled);
+    QFont bold = m_list->font();
+    bold.setBold(true);
+    group->setFont(0, bold);
+    return group;
+}
+
 QTreeWidgetItem* NumbersPanel::groupOf(Subject subject) {
     const int place = static_cast<int>(subject);
     int at = 0;
@@ -175,12 +213,7 @@ QTreeWidgetItem* NumbersPanel::groupOf(Subject subject) {
         if (other > place)
             break;
     }
-    auto* group = new QTreeWidgetItem({told(nameOf(subject))});
-    group->setData(0, subjectRole, place);
-    group->setFlags(Qt::ItemIsEnabled);
-    QFont bold = m_list->font();
-    bold.setBold(true);
-    group->setFont(0, bold);
+    QTreeWidgetItem* group = newGroup(told(nameOf(subject)), place);
     m_list->insertTopLevelItem(at, group);
     group->setFirstColumnSpanned(true);
     return group;
@@ -205,10 +238,11 @@ void NumbersPanel::fill() {
         const QSignalBlocker quiet(m_list);
         m_list->clear();
         m_rows.clear();
-        for (const Quantity quantity : quantities())
-            if (const auto derivation =
-                    derive(m_session.project(), m_session.plan(), quantity, m_session.style()))
-                addRow(quantity, *derivation);
+        m_ofBoard = boardNumbers();
+        if (m_ofBoard.empty())
+            listQuantities();
+        else
+            listBoard();
         for (const Row& row : m_rows)
             if (before && row.quantity.kind == before->kind &&
                 row.quantity.index == before->index) {
@@ -251,14 +285,26 @@ void NumbersPanel::search() {
         }
         const QTreeWidgetItem* current = m_list->currentItem();
         QTreeWidgetItem* first = firstSeen();
-        if (!chosen() || current->isHidden())
+        if ((!chosen() && !chosenOfBoard()) || current->isHidden())
             m_list->setCurrentItem(first);
         m_none->setVisible(first == nullptr && !words.isEmpty());
     }
     explain();
 }
 
+std::optional<std::size_t> NumbersPanel::chosenOfBoard() const {
+    const QTreeWidgetItem* current = m_list->currentItem();
+    if (m_ofBoard.empty() || !current || !current->parent())
+        return std::nullopt;
+    return static_cast<std::size_t>(current->parent()->indexOfChild(current));
+}
+
 void NumbersPanel::explain() {
+    if (const auto number = chosenOfBoard()) {
+        m_answer->tell(m_ofBoard[*number]);
+        setHelpTopic(*this, topicOf(InputPlace::Board));
+        return;
+    }
     const auto quantity = chosen();
     m_answer->tell(quantity);
     setHelpTopic(*this, quantity ? topicOf(quantity->kind) : QStringLiteral("window#numbers"));

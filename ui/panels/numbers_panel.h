@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/boards/board_numbers.h"
 #include "core/plan/quantity.h"
 #include "ui/session/session.h"
 
@@ -45,9 +46,14 @@ private:
     void search();
     void choose(QTreeWidgetItem*);
     void explain();
+    [[nodiscard]] QTreeWidgetItem* newGroup(const QString& name, int place) const;
     [[nodiscard]] QTreeWidgetItem* groupOf(Subject);
+    [[nodiscard]] std::optional<std::size_t> chosenOfBoard() const; ///< index into m_ofBoard
     [[nodiscard]] QTreeWidgetItem* firstSeen() const;
     [[nodiscard]] std::vector<Quantity> quantities() const;
+    [[nodiscard]] std::vector<BoardNumber> boardNumbers() const;
+    void listQuantities();
+    void listBoard();
 
     Session& m_session;
     QLineEdit* m_search;
@@ -56,6 +62,7 @@ private:
     NumberAnswer* m_answer;
     std::vector<Row> m_rows;
     std::set<Subject> m_folded; ///< by the maker
+    std::vector<BoardNumber> m_ofBoard; ///< instead, where a pull-out board is selected
     /// Asked for, and not of what is selected: a spacer, a stop.
     std::optional<Quantity> m_asked;
 };

@@ -40,9 +40,25 @@ std::optional<std::uint32_t> SectionView::shownFront() const {
     return static_cast<std::uint32_t>(front - m_session.plan().fronts.data());
 }
 
-SectionView::Fitted SectionView::fitted(std::uint32_t front) const {
+std::optional<std::uint32_t> SectionView::shownBoard() const {
+    const auto id = m_session.selection().lastOpening();
+    const PlannedBoard* board = id ? m_session.plan().boardOf(*id) : nullptr;
+    if (!board)
+        return std::nullopt;
+    return static_cast<std::uint32_t>(board - m_session.plan().boards.data());
+}
+
+Drawing SectionView::drawnBoard(std::uint32_t board, double paperScale) const {
+    const Plan& plan = m_session.plan();
+    return boardSection(plan, board,
+                        {m_session.style(), paperScale, plan.boards[board].fitted.out.keeper.side,
+                         SectionNotes::LeftOut, spokenLanguage()});
+}
+
+Drawing SectionView::drawnFront(std::uint32_t front, double paperScale) const {
     SectionOptions options;
     options.style = m_session.style();
+    options.paperScale = paperScale;
     options.language = spokenLanguage();
     options.notes = SectionNotes::LeftOut;
     options.longStretches = LongStretches::LeftOut;
@@ -50,6 +66,13 @@ SectionView::Fitted SectionView::fitted(std::uint32_t front) const {
     options.mountingHole = selection.mountingHole.value_or(0);
     if (!selection.mountingHole)
         options.handleHole = selection.handleHole;
+    return m_plane == Plane::Upright
+               ? frontSection(m_session.project(), m_session.plan(), front, options)
+               : levelSection(m_session.project(), m_session.plan(), front, options);
+}
+
+SectionView::Fitted
+SectionView::fitted(const std::function<Drawing(double paperScale)>& draw) const {
     const double pixelsPerPaperMm = QFontMetricsF(font()).capHeight() / 2.5;
     const PointMm room(width() - 2 * margin, height() - 2 * margin);
     // Rows of figures come and go with the scale, so sizes are tried: the largest wood whose
@@ -57,10 +80,7 @@ SectionView::Fitted SectionView::fitted(std::uint32_t front) const {
     Fitted best;
     double bestShrink = 0;
     for (double scale = greatestScale; scale >= leastScale; scale *= 0.85) {
-        options.paperScale = scale / pixelsPerPaperMm;
-        Drawing drawing = m_plane == Plane::Upright
-                              ? frontSection(m_session.project(), m_session.plan(), front, options)
-                              : levelSection(m_session.project(), m_session.plan(), front, options);
+        Drawing drawing = draw(scale / pixelsPerPaperMm);
         const PointMm size = drawing.extent.sizes() * scale;
         const double shrink = std::min({1.0, room.x() / size.x(), room.y() / size.y()});
         const bool better = bestShrink < readableShrink
@@ -80,13 +100,16 @@ void SectionView::paintEvent(QPaintEvent*) {
     const Theme theme = themeOf(palette());
     painter.fillRect(rect(), sheetColour(theme));
     const auto front = shownFront();
-    if (!front) {
+    const auto board = shownBoard();
+    if (!front && !board) {
         painter.setPen(palette().color(QPalette::PlaceholderText));
         painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap,
                          tr("Select a front to see how it is held: wall, front, screw and bolt."));
         return;
     }
-    const Fitted shown = fitted(*front);
+    const Fitted shown = fitted([&](double paperScale) {
+        return board ? drawnBoard(*board, paperScale) : drawnFront(*front, paperScale);
+    });
     const PointMm centre = shown.drawing.extent.center();
     painter.translate(width() / 2.0, height() / 2.0);
     painter.scale(shown.pixelsPerMm, -shown.pixelsPerMm);

@@ -1,9 +1,12 @@
 #pragma once
 
+#include "core/drawings/board_section.h"
 #include "core/drawings/section.h"
 #include "ui/session/session.h"
 
 #include <QWidget>
+
+#include <functional>
 
 namespace frontwright {
 
@@ -26,12 +29,17 @@ protected:
 
 private:
     [[nodiscard]] std::optional<std::uint32_t> shownFront() const;
+    /// Index into Plan::boards.
+    [[nodiscard]] std::optional<std::uint32_t> shownBoard() const;
     /// The drawing at the scale at which it fills the room, with its pixels per millimetre.
     struct Fitted {
         Drawing drawing;
         double pixelsPerMm = 0;
     };
-    [[nodiscard]] Fitted fitted(std::uint32_t front) const;
+    [[nodiscard]] Fitted fitted(const std::function<Drawing(double paperScale)>& draw) const;
+    [[nodiscard]] Drawing drawnFront(std::uint32_t front, double paperScale) const;
+    /// Upright, at the side whose keeper strip bears more.
+    [[nodiscard]] Drawing drawnBoard(std::uint32_t board, double paperScale) const;
 
     Session& m_session;
     Plane m_plane = Plane::Upright;

@@ -475,5 +475,13 @@
         <source>length and set − layers passed %1 = %2 in a side panel of %3</source>
         <translation>Länge und Versenkung − durchquerte Lagen %1 = %2 in einer Seitenwand von %3</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; does not begin with L or R</source>
+        <translation>„%1“ beginnt nicht mit L oder R</translation>
+    </message>
+    <message>
+        <source>write a side, a depth and a diameter, as in L 4 in : 1 in</source>
+        <translation>Seite, Tiefe und Durchmesser schreiben, etwa L 100 mm : 25 mm</translation>
+    </message>
 </context>
 </TS>

@@ -419,5 +419,13 @@
         <source>The lower right drawer is one deep box for the bin. Its two fronts line up with the bank at the left, with a filler strip in the gap. The front before the sink is fixed: screwed on through the frame.</source>
         <translation>Die Schublade rechts unten ist ein einziger tiefer Kasten für den Abfall. Ihre beiden Blenden fluchten mit der Blendenreihe links, in der Fuge sitzt eine Füllleiste. Die Blende vor der Spüle ist fest: durch den Rahmen angeschraubt.</translation>
     </message>
+    <message>
+        <source>Writing chest</source>
+        <translation>Schreibkommode</translation>
+    </message>
+    <message>
+        <source>A board to write on over each bank; their keeper strips leave the top&apos;s screws within reach.</source>
+        <translation>Über jeder Reihe eine Platte zum Schreiben; ihre Kippleisten lassen die Schrauben der Deckplatte erreichbar.</translation>
+    </message>
 </context>
 </TS>

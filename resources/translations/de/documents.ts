@@ -20,6 +20,10 @@
         <translation>Luft, in der Holz nicht weniger Feuchte hat als in der trockensten</translation>
     </message>
     <message>
+        <source>a length greater than nothing</source>
+        <translation>eine Länge größer als nichts</translation>
+    </message>
+    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -260,6 +264,10 @@
         <translation>eine Zahl, die nicht negativ ist, mit höchstens sechs Nachkommastellen</translation>
     </message>
     <message>
+        <source>a side, a depth and a diameter such as &quot;left 6 in reach 1 in&quot;</source>
+        <translation>eine Seite, eine Tiefe und ein Durchmesser wie &quot;left 6 in reach 1 in&quot;</translation>
+    </message>
+    <message>
         <source>a number of per cent that is not negative, of at most three decimals</source>
         <translation>eine Prozentzahl, die nicht negativ ist, mit höchstens drei Nachkommastellen</translation>
     </message>
@@ -290,10 +298,6 @@
     <message>
         <source>no side beside &quot;all&quot;</source>
         <translation>keine Seite neben &quot;all&quot;</translation>
-    </message>
-    <message>
-        <source>a length greater than nothing</source>
-        <translation>eine Länge größer als nichts</translation>
     </message>
     <message>
         <source>a kind that can stand at that side of a case</source>

@@ -4,6 +4,54 @@
 <context>
     <name>frontwright</name>
     <message>
+        <source>Pulled out %1; safe up to %2 with %3 at its edge</source>
+        <translation>Auszug %1; sicher bis %2 mit %3 an der Vorderkante</translation>
+    </message>
+    <message>
+        <source>Board %1, section, seen from the right: left side</source>
+        <translation>Platte %1, Schnitt, von rechts gesehen: linke Seite</translation>
+    </message>
+    <message>
+        <source>Board %1, section, seen from the right: right side</source>
+        <translation>Platte %1, Schnitt, von rechts gesehen: rechte Seite</translation>
+    </message>
+    <message>
+        <source>runner block %1</source>
+        <translation>Klotz Führung %1</translation>
+    </message>
+    <message>
+        <source>keeper block %1</source>
+        <translation>Klotz Kippleiste %1</translation>
+    </message>
+    <message>
+        <source>opening %1</source>
+        <translation>Öffnung %1</translation>
+    </message>
+    <message>
+        <source>piece %1</source>
+        <translation>Stück %1</translation>
+    </message>
+    <message>
+        <source>begins at %1</source>
+        <translation>beginnt bei %1</translation>
+    </message>
+    <message>
+        <source>pulled out %1</source>
+        <translation>Auszug %1</translation>
+    </message>
+    <message>
+        <source>board %1</source>
+        <translation>Platte %1</translation>
+    </message>
+    <message>
+        <source>free %1</source>
+        <translation>frei %1</translation>
+    </message>
+    <message>
+        <source>inside %1</source>
+        <translation>innen %1</translation>
+    </message>
+    <message>
         <source>Dimensions in inches</source>
         <translation>Maße in Zoll</translation>
     </message>
@@ -206,6 +254,10 @@
     <message>
         <source>furring</source>
         <translation>Auffütterung</translation>
+    </message>
+    <message>
+        <source>keeper strip</source>
+        <translation>Kippleiste</translation>
     </message>
     <message>
         <source>kerf</source>

@@ -28,6 +28,46 @@
         <translation>eine Öffnung einer anderen wählen</translation>
     </message>
     <message>
+        <source>the spacing of a keeper strip&apos;s screws</source>
+        <translation>der Abstand der Schrauben einer Kippleiste</translation>
+    </message>
+    <message>
+        <source>a keeper strip&apos;s measure</source>
+        <translation>ein Maß einer Kippleiste</translation>
+    </message>
+    <message>
+        <source>a fastener to reach is on the left or on the right</source>
+        <translation>ein Verbindungsmittel, das erreichbar bleibt, sitzt links oder rechts</translation>
+    </message>
+    <message>
+        <source>a fastener&apos;s place</source>
+        <translation>die Lage eines Verbindungsmittels</translation>
+    </message>
+    <message>
+        <source>the thickness of a board</source>
+        <translation>die Dicke einer Platte</translation>
+    </message>
+    <message>
+        <source>the depth of a board</source>
+        <translation>die Tiefe einer Platte</translation>
+    </message>
+    <message>
+        <source>a board&apos;s measure</source>
+        <translation>ein Maß einer Platte</translation>
+    </message>
+    <message>
+        <source>a load at a board&apos;s edge cannot be less than nothing</source>
+        <translation>eine Last an der Vorderkante einer Platte kann nicht kleiner als null sein</translation>
+    </message>
+    <message>
+        <source>the opening is not for a board</source>
+        <translation>die Öffnung ist nicht für eine Platte</translation>
+    </message>
+    <message>
+        <source>make it one for a board</source>
+        <translation>sie für eine Platte bestimmen</translation>
+    </message>
+    <message>
         <source>the thickness of a front</source>
         <translation>die Dicke einer Blende</translation>
     </message>

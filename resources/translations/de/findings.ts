@@ -4,6 +4,46 @@
 <context>
     <name>frontwright</name>
     <message>
+        <source>Fit furring beside board %1</source>
+        <translation>Neben Platte %1 auffüttern</translation>
+    </message>
+    <message>
+        <source>Use brads of %1 beside board %2</source>
+        <translation>Neben Platte %2 Stifte von %1 nehmen</translation>
+    </message>
+    <message>
+        <source>Use screws of %1 in the keeper strips over board %2</source>
+        <translation>In den Kippleisten über Platte %2 Schrauben von %1 nehmen</translation>
+    </message>
+    <message>
+        <source>Let board %1 lie in the middle of its opening&apos;s height</source>
+        <translation>Platte %1 in die Mitte ihrer Öffnungshöhe legen</translation>
+    </message>
+    <message>
+        <source>Make board %1 %2 deep</source>
+        <translation>Platte %1 %2 tief machen</translation>
+    </message>
+    <message>
+        <source>Make the keeper strips over board %1 %2 wide</source>
+        <translation>Die Kippleisten über Platte %1 %2 breit machen</translation>
+    </message>
+    <message>
+        <source>Stop board %1 at %2</source>
+        <translation>Platte %1 bei %2 anhalten</translation>
+    </message>
+    <message>
+        <source>Leave %1 of play on each side of board %2</source>
+        <translation>Auf jeder Seite von Platte %2 %1 Spiel lassen</translation>
+    </message>
+    <message>
+        <source>Leave %1 of play over board %2</source>
+        <translation>Über Platte %2 %1 Spiel lassen</translation>
+    </message>
+    <message>
+        <source>Make the runners of board %1 of the board&apos;s own wood</source>
+        <translation>Die Führungen von Platte %1 aus dem Holz der Platte machen</translation>
+    </message>
+    <message>
         <source>Bolt the handle of %1 without a counterbore, with %2 bolts</source>
         <translation>Den Griff von %1 ohne Senkung anschrauben, mit Gewindeschrauben von %2</translation>
     </message>
@@ -716,6 +756,10 @@
         <translation>Zu wissen</translation>
     </message>
     <message>
+        <source>Board %1</source>
+        <translation>Platte %1</translation>
+    </message>
+    <message>
         <source>The case</source>
         <translation>Der Korpus</translation>
     </message>
@@ -754,6 +798,14 @@
     <message>
         <source>= %1</source>
         <translation>= %1</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1. What helps: %2</source>
+        <translation>%1. Abhilfe: %2</translation>
     </message>
     <message>
         <source>The bolt is %1 too short: %2 bolt, %3 of wood to go through, at least %4 to hold in the handle.</source>

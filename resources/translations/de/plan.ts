@@ -4,6 +4,30 @@
 <context>
     <name>frontwright</name>
     <message>
+        <source>choose one that is there</source>
+        <translation>etwas aus dem Katalog wählen</translation>
+    </message>
+    <message>
+        <source>no species &quot;%1&quot; in the catalogue</source>
+        <translation>keine Holzart „%1“ im Katalog</translation>
+    </message>
+    <message>
+        <source>no wood screw &quot;%1&quot; in the catalogue</source>
+        <translation>keine Holzschraube „%1“ im Katalog</translation>
+    </message>
+    <message>
+        <source>there is no such opening in the case</source>
+        <translation>eine solche Öffnung gibt es im Korpus nicht</translation>
+    </message>
+    <message>
+        <source>Pull-out board %1</source>
+        <translation>Ausziehplatte %1</translation>
+    </message>
+    <message>
+        <source>board %1</source>
+        <translation>Platte %1</translation>
+    </message>
+    <message>
         <source>common practice, no source</source>
         <translation>allgemeine Praxis, ohne Quelle</translation>
     </message>
@@ -22,14 +46,6 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>no species &quot;%1&quot; in the catalogue</source>
-        <translation>keine Holzart „%1“ im Katalog</translation>
-    </message>
-    <message>
-        <source>choose one that is there</source>
-        <translation>etwas aus dem Katalog wählen</translation>
     </message>
     <message>
         <source>Left stile</source>
@@ -94,10 +110,6 @@
     <message>
         <source>Shelf %1</source>
         <translation>Zwischenboden %1</translation>
-    </message>
-    <message>
-        <source>no wood screw &quot;%1&quot; in the catalogue</source>
-        <translation>keine Holzschraube „%1“ im Katalog</translation>
     </message>
     <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>

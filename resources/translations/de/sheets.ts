@@ -208,6 +208,50 @@
         <translation>die Oberkante der Blende ist oben</translation>
     </message>
     <message>
+        <source>Keeper piece %1: %2 long, begins %3 behind the frame&apos;s face; screws %4 from its front end.</source>
+        <translation>Kippleiste, Stück %1: %2 lang, beginnt %3 hinter der Vorderseite des Rahmens; Schrauben %4 von seinem vorderen Ende.</translation>
+    </message>
+    <message>
+        <source>Runner: %1 long, %2 high.</source>
+        <translation>Führung: %1 lang, %2 hoch.</translation>
+    </message>
+    <message>
+        <source>Furring: %1 long, %2 thick.</source>
+        <translation>Auffütterung: %1 lang, %2 dick.</translation>
+    </message>
+    <message>
+        <source>Setup blocks: %1 under the runner&apos;s top, %2 between runner and keeper.</source>
+        <translation>Einstellklötze: %1 unter der Oberseite der Führung, %2 zwischen Führung und Kippleiste.</translation>
+    </message>
+    <message>
+        <source>Board: %1 wide, %2 deep, %3 thick.</source>
+        <translation>Platte: %1 breit, %2 tief, %3 dick.</translation>
+    </message>
+    <message>
+        <source>Keeper strips of board %1</source>
+        <translation>Kippleisten der Platte %1</translation>
+    </message>
+    <message>
+        <source>Keeper strip of board %1, left</source>
+        <translation>Kippleiste der Platte %1, links</translation>
+    </message>
+    <message>
+        <source>Keeper strip of board %1, right</source>
+        <translation>Kippleiste der Platte %1, rechts</translation>
+    </message>
+    <message>
+        <source>piece %1</source>
+        <translation>Stück %1</translation>
+    </message>
+    <message>
+        <source>Read from inside the case; on the right side from behind</source>
+        <translation>Vom Inneren des Korpus gelesen; auf der rechten Seite von hinten</translation>
+    </message>
+    <message>
+        <source>the strip&apos;s front end is at the left</source>
+        <translation>das vordere Ende der Leiste liegt links</translation>
+    </message>
+    <message>
         <source>hole, true size</source>
         <translation>Bohrung, wahre Größe</translation>
     </message>

@@ -493,6 +493,162 @@
         <translation>%1: %2</translation>
     </message>
     <message>
+        <source>Board thickness</source>
+        <translation>Dicke der Platte</translation>
+    </message>
+    <message>
+        <source>Board depth</source>
+        <translation>Tiefe der Platte</translation>
+    </message>
+    <message>
+        <source>Play at each side</source>
+        <translation>Spiel auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>Play in height</source>
+        <translation>Spiel in der Höhe</translation>
+    </message>
+    <message>
+        <source>Side panel thickness</source>
+        <translation>Dicke der Seitenwand</translation>
+    </message>
+    <message>
+        <source>Furring beside the board</source>
+        <translation>Auffütterung neben der Platte</translation>
+    </message>
+    <message>
+        <source>Choose furring</source>
+        <translation>Auffütterung wählen</translation>
+    </message>
+    <message>
+        <source>Furring behind the opening&apos;s edge</source>
+        <translation>Auffütterung hinter der Öffnungskante</translation>
+    </message>
+    <message>
+        <source>Brad length</source>
+        <translation>Länge der Stifte</translation>
+    </message>
+    <message>
+        <source>Brad set below the face</source>
+        <translation>Stifte versenkt um</translation>
+    </message>
+    <message>
+        <source>Runner&apos;s top above the opening&apos;s edge</source>
+        <translation>Oberseite der Führung über der Öffnungskante</translation>
+    </message>
+    <message>
+        <source>board in the middle</source>
+        <translation>Platte in der Mitte</translation>
+    </message>
+    <message>
+        <source>Runner height</source>
+        <translation>Höhe der Führung</translation>
+    </message>
+    <message>
+        <source>Wood of runners and keepers</source>
+        <translation>Holz von Führungen und Kippleisten</translation>
+    </message>
+    <message>
+        <source>Choose the runners&apos; wood</source>
+        <translation>Holz der Führungen wählen</translation>
+    </message>
+    <message>
+        <source>as the fronts</source>
+        <translation>wie die Blenden</translation>
+    </message>
+    <message>
+        <source>Fasteners to reach, e.g. L 4 in : 1 in; R 6 in : 1 in</source>
+        <translation>Erreichbare Verbindungsmittel, etwa L 100 mm : 25 mm; R 150 mm : 25 mm</translation>
+    </message>
+    <message>
+        <source>Set the fasteners to reach</source>
+        <translation>Erreichbare Verbindungsmittel setzen</translation>
+    </message>
+    <message>
+        <source>Keeper width</source>
+        <translation>Breite der Kippleiste</translation>
+    </message>
+    <message>
+        <source>Keeper height</source>
+        <translation>Höhe der Kippleiste</translation>
+    </message>
+    <message>
+        <source>Keepers screwed on</source>
+        <translation>Kippleisten angeschraubt</translation>
+    </message>
+    <message>
+        <source>Choose how keepers are screwed on</source>
+        <translation>Wählen, wie die Kippleisten angeschraubt sind</translation>
+    </message>
+    <message>
+        <source>sideways, into furring and panel</source>
+        <translation>seitlich, in Auffütterung und Seitenwand</translation>
+    </message>
+    <message>
+        <source>down, into the furring</source>
+        <translation>nach unten, in die Auffütterung</translation>
+    </message>
+    <message>
+        <source>Keeper screw</source>
+        <translation>Schraube der Kippleiste</translation>
+    </message>
+    <message>
+        <source>Choose the keepers&apos; screw</source>
+        <translation>Schraube der Kippleisten wählen</translation>
+    </message>
+    <message>
+        <source>Keeper screw length</source>
+        <translation>Länge der Schraube der Kippleiste</translation>
+    </message>
+    <message>
+        <source>Keeper screw&apos;s head sunk</source>
+        <translation>Schraubenkopf der Kippleiste versenkt um</translation>
+    </message>
+    <message>
+        <source>First screw from a piece&apos;s end</source>
+        <translation>Erste Schraube vom Ende eines Stücks</translation>
+    </message>
+    <message>
+        <source>Screw to screw at most</source>
+        <translation>Höchstens von Schraube zu Schraube</translation>
+    </message>
+    <message>
+        <source>Free beyond a fastener&apos;s reach</source>
+        <translation>Frei über den Griffraum hinaus</translation>
+    </message>
+    <message>
+        <source>Shortest piece</source>
+        <translation>Kürzestes Stück</translation>
+    </message>
+    <message>
+        <source>Pull-out board</source>
+        <translation>Ausziehplatte</translation>
+    </message>
+    <message>
+        <source>Change the board</source>
+        <translation>Platte ändern</translation>
+    </message>
+    <message>
+        <source>Pulled out by</source>
+        <translation>Auszug</translation>
+    </message>
+    <message>
+        <source>as far as is safe</source>
+        <translation>so weit es sicher ist</translation>
+    </message>
+    <message>
+        <source>Pulled off its middle by</source>
+        <translation>Gezogen neben der Mitte um</translation>
+    </message>
+    <message>
+        <source>at a corner</source>
+        <translation>an der Ecke</translation>
+    </message>
+    <message>
+        <source>Change the keeper strips</source>
+        <translation>Kippleisten ändern</translation>
+    </message>
+    <message>
         <source>Purpose</source>
         <translation>Zweck</translation>
     </message>
@@ -2723,7 +2879,7 @@ Regel: %2</translation>
     </message>
     <message>
         <source>Move division of the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilung der Vorderseite verschieben</translation>
     </message>
 </context>
 <context>
@@ -2888,6 +3044,10 @@ Regel: %2</translation>
         <translation>Wie die Zahl zustande kam</translation>
     </message>
     <message>
+        <source>Go to: %1</source>
+        <translation>Gehe zu: %1</translation>
+    </message>
+    <message>
         <source>%1 = %2
 %3
 
@@ -2896,10 +3056,6 @@ Rule: %4</source>
 %3
 
 Regel: %4</translation>
-    </message>
-    <message>
-        <source>Go to: %1</source>
-        <translation>Gehe zu: %1</translation>
     </message>
 </context>
 <context>

@@ -121,6 +121,32 @@ HardwareSpec RandomProject::hardware() {
     return h;
 }
 
+BoardSpec RandomProject::board() {
+    BoardSpec b;
+    b.thickness = positive();
+    b.depth = positive();
+    for (auto* given : {&b.sidePanel, &b.sidePlay, &b.playInHeight, &b.workingAllowance,
+                        &b.runnerHeight, &b.bradLength, &b.bradSet})
+        if (chance(50))
+            *given = length();
+    b.furred = anyOf(Furred::No);
+    for (auto* optional : {&b.runnerRise, &b.pullOut, &b.pullOffCentre})
+        maybe(*optional, [this] { return length(); });
+    maybe(b.load, [this] { return Force::fromMicronewtons(upTo(999'999'999)); });
+    b.runnerWood = text();
+    KeeperSpec& k = b.keeper;
+    for (auto* given : {&k.width, &k.height, &k.allowance, &k.leastPiece, &k.screwFromEnd,
+                        &k.screwLength, &k.screwRecess})
+        if (chance(50))
+            *given = length();
+    k.screwSpacing = positive();
+    k.fastening = anyOf(KeeperFastening::Down);
+    k.screw = text();
+    for (std::int64_t n = upTo(3); n > 0; --n)
+        k.fasteners.push_back({anyOf(Side::Right), length(), length()});
+    return b;
+}
+
 Presets RandomProject::presets() {
     Presets p;
     for (std::int64_t n = upTo(2); n > 0; --n) {
@@ -289,8 +315,13 @@ RegionPtr RandomProject::region(int depth) {
         Opening opening;
         opening.id = {m_nextId++};
         opening.name = text();
+        opening.use = anyOf(OpeningUse::Board);
+        if (opening.use == OpeningUse::Board) {
+            opening.board = board();
+            addUnknowns(opening.unknowns, "board/keeper/");
+            addUnknowns(opening.unknowns, "board/");
+        }
         opening.choices = choices(opening.unknowns);
-        opening.use = anyOf(OpeningUse::OpenSpace);
         opening.hinge = anyOf(HingeSide::Right);
         addUnknowns(opening.unknowns);
         return std::make_shared<Region>(Region{opening});

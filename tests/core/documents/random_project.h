@@ -51,6 +51,7 @@ private:
     BoxSpec box();
     MountingSpec mounting();
     HardwareSpec hardware();
+    BoardSpec board();
     Presets presets();
     /// The preset that `value` comes from; it follows it, or departs from it. Or none.
     template<class Spec>

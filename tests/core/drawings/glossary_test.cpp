@@ -67,6 +67,7 @@ TEST(Words, AreAllThatLabelsAndFindingsUse) {
                                             "filler strip",
                                             "pull-out board",
                                             "furring",
+                                            "keeper strip",
                                             "kerf",
                                             "board foot",
                                             "flat-sawn",

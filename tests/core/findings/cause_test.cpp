@@ -14,7 +14,7 @@ namespace {
 TEST(Causes, LeadToANumberThatThePlanTells) {
     using enum FindingCode;
     const std::set<FindingCode> judgeNone{WallThinUnderHead, SlotForMovement,   MoistureBeyondRange,
-                                          WoodUnknown,       FixedFrontNoFrame, FillerBends};
+                                          WoodUnknown,       FixedFrontNoFrame, FillerBends, OfBoard};
     for (const Provocation& provocation : allProvocations()) {
         const Found found(provocation.beyond);
         const Finding* finding = found.find(provocation.code);
@@ -77,6 +77,7 @@ TEST(Causes, LeadToTheDecisionThatMakesThem) {
     EXPECT_EQ(causeOf(FindingCode::ProfileTooDeep), InputPlace::Profile);
     EXPECT_EQ(causeOf(FindingCode::BottomOutOfWall), InputPlace::Box);
     EXPECT_EQ(causeOf(FindingCode::AnchorCase), InputPlace::CaseSize);
+    EXPECT_EQ(causeOf(FindingCode::OfBoard), InputPlace::Board);
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "core/findings/finding.h"
 #include "tests/core/findings/provoking_surroundings.h"
 #include "tests/core/plan/faced.h"
+#include "tests/core/plan/board_case.h"
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/seasons.h"
 
@@ -476,13 +477,25 @@ inline std::vector<Provocation> faceProvocations() {
     };
 }
 
+/// The second opening for a board, of the depth given; its case is 20 3/4 in deep with the frame.
+inline std::vector<Provocation> boardProvocations() {
+    const auto deep = [](Project& p, Length depth) {
+        p = withBoard(std::move(p), 1);
+        p = withOpenings(std::move(p), [&](Opening& opening, std::size_t) {
+            if (opening.board)
+                opening.board->depth = depth;
+        });
+    };
+    return {provoked(FindingCode::OfBoard, deep, n64(20 * 64 + 49), n64(20 * 64 + 48))};
+}
+
 /// All but those that only a catalogue can provoke, see judge_holding_test.cpp.
 inline std::vector<Provocation> allProvocations() {
     std::vector<Provocation> all;
     for (const auto& some :
          {screwProvocations(), holeProvocations(), handleProvocations(), frontProvocations(),
           boxProvocations(), seasonProvocations(), holdingProvocations(), runnerProvocations(),
-          fittingProvocations(), surroundProvocations(), faceProvocations()})
+          fittingProvocations(), surroundProvocations(), faceProvocations(), boardProvocations()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

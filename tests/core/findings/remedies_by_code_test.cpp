@@ -236,6 +236,7 @@ const std::map<FindingCode, std::vector<std::string>> offeredAtTheLimit{
     {FindingCode::CentresMixed,
      {"Use one handle everywhere instead of Other pull: Pull, 96 mm centre to centre",
       "Use one handle everywhere instead of Pull, 96 mm centre to centre: Other pull"}},
+    {FindingCode::OfBoard, {"Make board A2 20 1/4 in deep"}},
 };
 
 TEST(RemediesByCode, AreOfferedBestFirst) {

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "core/drawings/board_section.h"
+#include "core/drawings/sketch.h"
+
+namespace frontwright {
+
+/// What a board's section is drawn from.
+struct BoardSubject {
+    const Plan& plan;
+    const PlannedBoard& board;
+    const BoardSectionOptions& options;
+
+    [[nodiscard]] const BoardPlan& sizes() const { return board.fitted.board; }
+    [[nodiscard]] const KeeperStrip& strip() const { return board.fitted.strips[options.side]; }
+    [[nodiscard]] Span keeperUpright() const {
+        return {sizes().keeperUnderside,
+                sizes().keeperUnderside + board.spec->keeper.height.length};
+    }
+    /// How deep the members round the opening are: the frame, or frameless the whole case.
+    [[nodiscard]] Length members() const {
+        return board.place.frameThickness > Length{} ? board.place.frameThickness
+                                                     : sizes().strip.high;
+    }
+    [[nodiscard]] Length opening() const { return board.place.opening.height(); }
+    [[nodiscard]] std::string say(const Phrase& words) const {
+        return told(words, options.language);
+    }
+    [[nodiscard]] Part part(std::string name) const {
+        return {board.opening, std::nullopt, std::move(name)};
+    }
+};
+
+/// Rows of dimensions round all that has been drawn.
+void drawBoardDimensions(Sketch&, const BoardSubject&);
+
+} // namespace frontwright

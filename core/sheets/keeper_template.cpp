@@ -1,0 +1,130 @@
+#include "core/lengths/format.h"
+#include "core/plan/boards.h"
+#include "core/sheets/part_templates.h"
+#include "core/sheets/template_draft.h"
+#include "core/sheets/text_lines.h"
+
+namespace frontwright {
+namespace {
+
+constexpr double crossArm = 3; // mm of each screw's cross
+
+/// What is cut is told to 1/64 in: a furring of 23/32 in is not 3/4 in.
+LengthStyle fineStyle(const TemplateSource& source) {
+    return {source.style.unit, 64, source.style.mark};
+}
+
+/// Depths as they lie on the strip, from the frame's back.
+struct OnStrip {
+    Span strip;
+    double height;
+    [[nodiscard]] double operator()(Length depth) const {
+        return (depth - strip.low).inMillimetres();
+    }
+    [[nodiscard]] BoxMm box(Span depth) const {
+        return {PointMm((*this)(depth.low), 0), PointMm((*this)(depth.high), height)};
+    }
+};
+
+/// How high a strip is as it lies on the sheet: its upright face, or its upper one.
+Length heightOf(const PlannedBoard& board, Side side) {
+    const KeeperSpec& keeper = board.spec->keeper;
+    if (keeper.fastening == KeeperFastening::Sideways)
+        return keeper.height;
+    return keeper.width + greatest({}, board.fitted.board.furring[side]);
+}
+
+void addScrews(TemplateDraft& draft, const OnStrip& on, const KeeperPiece& piece,
+               const std::string& name) {
+    int number = 0;
+    for (const Length screw : piece.screws) {
+        const PointMm at(on(screw), on.height / 2);
+        const std::string which = name + ", screw " + std::to_string(++number);
+        draft.line(Layer::Centre, at - PointMm(crossArm, 0), at + PointMm(crossArm, 0),
+                   which + ", along");
+        draft.line(Layer::Centre, at - PointMm(0, crossArm), at + PointMm(0, crossArm), which);
+    }
+}
+
+/// "Piece 1: 5 1/2 in long, begins 3/4 in behind the frame's face; screws 1 in and 4 1/2 in from
+/// its front end."
+Phrase pieceWords(const KeeperPiece& piece, std::size_t index, LengthStyle style) {
+    std::vector<std::string> places;
+    for (const Length screw : piece.screws)
+        places.push_back(shown(screw - piece.along.low, style));
+    return phrase("Keeper piece %1: %2 long, begins %3 behind the frame's face; screws %4 from its "
+                  "front end.",
+                  std::to_string(index + 1), shown(piece.along.size(), style),
+                  shown(piece.along.low, style), listed(places, 24));
+}
+
+void addParameters(TemplateDraft& draft, const TemplateSource& source, const PlannedBoard& board,
+                   Side side) {
+    const auto& pieces = board.fitted.strips[side].pieces;
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+        draft.parameter(pieceWords(pieces[i], i, fineStyle(source)));
+    const std::string length = shown(board.fitted.board.strip.size(), fineStyle(source));
+    draft.parameter(phrase("Runner: %1 long, %2 high.", length,
+                           shown(board.spec->runnerHeight, fineStyle(source))));
+    if (board.fitted.board.furring[side] > Length{})
+        draft.parameter(phrase("Furring: %1 long, %2 thick.", length,
+                               shown(board.fitted.board.furring[side], fineStyle(source))));
+    draft.parameter(phrase("Setup blocks: %1 under the runner's top, %2 between runner and keeper.",
+                           shown(board.fitted.board.runnerBlock, fineStyle(source)),
+                           shown(board.fitted.board.keeperBlock, fineStyle(source))));
+    draft.parameter(phrase("Board: %1 wide, %2 deep, %3 thick.",
+                           shown(board.fitted.board.width, fineStyle(source)),
+                           shown(board.fitted.board.depth, fineStyle(source)),
+                           shown(board.fitted.board.thickness, fineStyle(source))));
+}
+
+Phrase titleOf(const std::string& name, Side side, bool servesBoth) {
+    if (servesBoth)
+        return phrase("Keeper strips of board %1", name);
+    return side == Side::Left ? phrase("Keeper strip of board %1, left", name)
+                              : phrase("Keeper strip of board %1, right", name);
+}
+
+Template keeperTemplate(const TemplateSource& source, const PlannedBoard& board, Side side,
+                        bool servesBoth) {
+    const OnStrip on{board.fitted.board.strip, heightOf(board, side).inMillimetres()};
+    TemplateDraft draft(TemplateKind::KeeperStrip,
+                        titleOf(label(source.plan.spaces[board.space]), side, servesBoth),
+                        on.box(on.strip), board.opening, source.language);
+    const KeeperStrip& strip = board.fitted.strips[side];
+    for (std::size_t i = 0; i < strip.pieces.size(); ++i) {
+        const KeeperPiece& piece = strip.pieces[i];
+        const std::string name = "piece " + std::to_string(i + 1);
+        draft.rectangle(Layer::CutEdge, on.box(piece.along), name);
+        addScrews(draft, on, piece, name);
+        const LineMark edge{{on(piece.along.low), 0}, {on(piece.along.low), on.height}};
+        draft.label({phrase("piece %1", std::to_string(i + 1)),
+                     Phrase(shown(piece.along.size(), fineStyle(source)))},
+                    edge, name);
+    }
+    for (const auto* free : {&strip.interruptions, &strip.leftOut})
+        for (const Span& span : *free)
+            draft.hatch(Layer::Waste, on.box(span));
+    addParameters(draft, source, board, side);
+    return draft.finished(text("Read from inside the case; on the right side from behind"),
+                          text("the strip's front end is at the left"), {board.opening});
+}
+
+bool haveSameStrips(const PlannedBoard& board) {
+    return board.fitted.strips.left == board.fitted.strips.right &&
+           heightOf(board, Side::Left) == heightOf(board, Side::Right) &&
+           board.fitted.board.furring.left == board.fitted.board.furring.right;
+}
+
+} // namespace
+
+void addKeeperTemplates(const TemplateSource& source, std::vector<Template>& to) {
+    for (const PlannedBoard& board : source.plan.boards) {
+        const bool servesBoth = haveSameStrips(board);
+        for (const Side side : {Side::Left, Side::Right})
+            if (!board.fitted.strips[side].pieces.empty() && (side == Side::Left || !servesBoth))
+                to.push_back(keeperTemplate(source, board, side, servesBoth));
+    }
+}
+
+} // namespace frontwright

@@ -1,0 +1,75 @@
+#include "core/boards/new_board.h"
+
+#include "core/boards/layers.h"
+#include "tests/core/boards/worked_board.h"
+
+#include <gtest/gtest.h>
+
+namespace frontwright {
+namespace {
+
+using namespace testing;
+
+constexpr Length mm(std::int64_t whole) {
+    return Length::millimetres(whole);
+}
+
+TEST(NewBoard, HasWholeMillimetresInACaseOfMillimetres) {
+    const BoardSpec board = newBoard(Unit::Millimetre);
+    EXPECT_EQ(board.thickness.length, mm(19));
+    EXPECT_EQ(board.playInHeight.length, mm(1));
+    EXPECT_EQ(board.keeper.screwSpacing.length, mm(100));
+    EXPECT_EQ(newBoard(Unit::Inch).thickness.length, in(0, 48));
+}
+
+TEST(NewBoard, IsAsDeepAsItsCaseLessAHandsBreadth) {
+    // Frame 3/4 and 18 behind it, less 1/2
+    EXPECT_EQ(newBoard(Unit::Inch, workedPlace(), {}).depth.length, in(18, 16));
+}
+
+TEST(NewBoard, HasTheLongestBradThatTheThinnerAndTheThickerFurringAllow) {
+    // Left furring 23/32; right 1/4 more: 31/32, and at least 3/8 in the panel: 1 11/32 − 1/32
+    // set = 1 5/16, while the left allows no more than 23/32 − 1/32 + 5/8 = 1 5/16
+    BoardPlace place = workedPlace();
+    place.rightPanel = place.rightPanel + in(0, 16);
+    const BoardSpec board = newBoard(Unit::Inch, place, {});
+    const BoardPlan plan = planBoard(board, place);
+    EXPECT_EQ(plan.furring.right, in(0, 62));
+    EXPECT_EQ(bradFor(board, plan, {}, Unit::Inch), std::nullopt) << "1 5/16 in is no such step";
+    place.rightPanel = place.rightPanel - in(0, 8);
+    const BoardPlan nearer = planBoard(board, place);
+    EXPECT_EQ(bradFor(board, nearer, {}, Unit::Inch), in(1, 16));
+}
+
+TEST(NewBoard, TakesTheLongestStockedScrewThatStaysInThePanel) {
+    const BoardSpec board = newBoard(Unit::Inch, workedPlace(), {});
+    const BoardPlan plan = planBoard(board, workedPlace());
+    EXPECT_EQ(keeperScrewFor(board, plan, {}, {in(1), in(1, 48), in(2)}), in(1, 48));
+    EXPECT_EQ(keeperScrewFor(board, plan, {}, {in(1), in(2)}), std::nullopt);
+}
+
+TEST(NewBoard, NeedsNoBradWhereThePanelItselfGuides) {
+    BoardPlace place = workedPlace();
+    place.leftPanel = place.opening.left;
+    place.rightPanel = place.opening.right;
+    const BoardSpec board = newBoard(Unit::Inch, place, {});
+    EXPECT_EQ(bradFor(board, planBoard(board, place), {}, Unit::Inch), std::nullopt);
+}
+
+TEST(NewBoard, HoldsByItsFastenersWhereverTheyFit) {
+    RandomBoards random(20261);
+    for (int i = 0; i < 500; ++i) {
+        const BoardPlace place = random.place();
+        const BoardSpec board = newBoard(Unit::Inch, place, {});
+        const BoardPlan plan = planBoard(board, place);
+        EXPECT_GT(plan.behind, Length{});
+        if (const auto brad = bradFor(board, plan, {}, Unit::Inch)) {
+            for (const Side side : {Side::Left, Side::Right})
+                if (const auto check = checkBrad(board, plan, side, {}))
+                    EXPECT_EQ(check->passage, Passage::Holds);
+        }
+    }
+}
+
+} // namespace
+} // namespace frontwright

@@ -1,0 +1,124 @@
+#include "core/drawings/board_section.h"
+#include "core/drawings/elevation.h"
+#include "tests/core/drawings/drawn.h"
+#include "tests/core/plan/board_case.h"
+#include "tests/core/plan/planned.h"
+
+#include <gtest/gtest.h>
+
+namespace frontwright::testing {
+namespace {
+
+std::vector<const Mark*> named(const Drawing& drawing, std::string_view name) {
+    std::vector<const Mark*> found;
+    for (const Mark& mark : drawing.marks)
+        if (mark.part.name == name)
+            found.push_back(&mark);
+    return found;
+}
+
+BoxMm boxOf(const Drawing& drawing, std::string_view name) {
+    BoxMm box;
+    for (const Mark* mark : named(drawing, name))
+        if (const auto* path = std::get_if<PathMark>(&mark->shape))
+            for (const PointMm& p : path->points)
+                box.extend(p);
+    return box;
+}
+
+std::vector<std::string> figures(const Drawing& drawing) {
+    std::vector<std::string> all;
+    for (const Mark& mark : drawing.marks)
+        if (const auto* dimension = std::get_if<DimensionMark>(&mark.shape))
+            all.push_back(dimension->text);
+    return all;
+}
+
+bool has(const std::vector<std::string>& all, const std::string& one) {
+    return std::find(all.begin(), all.end(), one) != all.end();
+}
+
+Project withFastener(std::optional<WrittenLength> pullOut) {
+    return withOpenings(boardOverDrawer(), [&](Opening& opening, std::size_t) {
+        if (!opening.board)
+            return;
+        opening.board->pullOut = pullOut;
+        opening.board->keeper.fasteners = {{Side::Left, Length::inches(8), Length::inches(1)}};
+    });
+}
+
+constexpr double inch = 25.4;
+
+TEST(ElevationOfABoard, ShowsItsEdgeInTheOpeningAndWhatCarriesItDashed) {
+    // The opening begins 1 1/2 in from the left and lies 7 1/2 in up; 1/16 of play, and half of
+    // 1 − 3/4 in below the board.
+    const Planned desk(boardOverDrawer());
+    const Drawing drawing = caseElevation(desk.project, desk.plan, {});
+    const BoxMm edge = boxOf(drawing, "board edge");
+    EXPECT_NEAR(edge.min().x(), (1.5 + 1.0 / 16) * inch, 1e-6);
+    EXPECT_NEAR(edge.min().y(), (7.5 + 1.0 / 8) * inch, 1e-6);
+    EXPECT_NEAR(edge.sizes().x(), 17.875 * inch, 1e-6);
+    EXPECT_NEAR(edge.sizes().y(), 0.75 * inch, 1e-6);
+    for (const char* hidden : {"furring", "runner", "keeper strip"}) {
+        ASSERT_EQ(named(drawing, hidden).size(), 2U) << hidden;
+        EXPECT_EQ(named(drawing, hidden)[0]->layer, Layer::BoxEdge);
+    }
+}
+
+TEST(ElevationOfABoard, HasNoFurringWhereThereIsNone) {
+    const Planned desk(withOpenings(boardOverDrawer(), [](Opening& opening, std::size_t) {
+        if (opening.board)
+            opening.board->furred = Furred::No;
+    }));
+    EXPECT_TRUE(named(caseElevation(desk.project, desk.plan, {}), "furring").empty());
+}
+
+TEST(SectionOfABoard, ShowsItClosedAndPulledOut) {
+    const Planned desk(withFastener(Length::inches(6)));
+    const Drawing drawing = boardSection(desk.plan, 0, {{Unit::Inch, 16}});
+    const BoxMm closed = boxOf(drawing, "board");
+    EXPECT_NEAR(closed.min().x(), 0, 1e-6);
+    EXPECT_NEAR(closed.max().x(), 20.25 * inch, 1e-6);
+    const BoxMm out = boxOf(drawing, "board, pulled out");
+    EXPECT_NEAR(out.min().x(), -6 * inch, 1e-6);
+    EXPECT_EQ(named(drawing, "board, pulled out").front()->layer, Layer::Moved);
+}
+
+TEST(SectionOfABoard, InterruptsTheKeeperRoundAFastener) {
+    // 8 in ± (1/2 + 1/8): pieces from 3/4 to 7 3/8 and from 8 5/8 to 20 3/4
+    const Planned desk(withFastener(Length::inches(6)));
+    const Drawing drawing = boardSection(desk.plan, 0, {{Unit::Inch, 16}});
+    const BoxMm first = boxOf(drawing, "keeper piece 1"), second = boxOf(drawing, "keeper piece 2");
+    EXPECT_NEAR(first.min().x(), 0.75 * inch, 1e-6);
+    EXPECT_NEAR(first.max().x(), 7.375 * inch, 1e-6);
+    EXPECT_NEAR(second.min().x(), 8.625 * inch, 1e-6);
+    EXPECT_NEAR(second.max().x(), 20.75 * inch, 1e-6);
+    const Drawing right = boardSection(desk.plan, 0, {{Unit::Inch, 16}, 0.25, Side::Right});
+    EXPECT_TRUE(named(right, "keeper piece 2").empty());
+}
+
+TEST(SectionOfABoard, IsDimensioned) {
+    const Planned desk(withFastener(Length::inches(6)));
+    const auto all = figures(boardSection(desk.plan, 0, {{Unit::Inch, 16}}));
+    for (const char* figure :
+         {"pulled out 6", "board 20 1/4", "free 1/2", "inside 20 3/4", "piece 6 5/8",
+          "piece 12 1/8", "begins at 3/4", "runner block 1/8", "opening 1"})
+        EXPECT_TRUE(has(all, figure)) << figure;
+}
+
+TEST(SectionOfABoard, IsDrawnClosedOnlyWhereItMayNotComeOut) {
+    const Planned desk(withFastener(Length{}));
+    const Drawing drawing = boardSection(desk.plan, 0, {{Unit::Inch, 16}});
+    EXPECT_TRUE(named(drawing, "board, pulled out").empty());
+}
+
+TEST(SectionOfABoard, FramelessLiesBetweenThePanelsThemselves) {
+    Project project = boardOverDrawer();
+    project.casework.construction = Construction::Frameless;
+    const Planned desk(std::move(project));
+    const BoxMm below = boxOf(boardSection(desk.plan, 0, {{Unit::Inch, 16}}), "member below");
+    EXPECT_NEAR(below.max().x(), 20 * inch, 1e-6);
+}
+
+} // namespace
+} // namespace frontwright::testing
