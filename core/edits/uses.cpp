@@ -4,6 +4,7 @@
 #include "core/edits/divisions.h"
 #include "core/edits/every_opening.h"
 #include "core/edits/tree_paths.h"
+#include "core/plan/boards.h"
 
 #include <algorithm>
 #include <vector>
@@ -50,17 +51,26 @@ Result<Project> setUse(const Project& project, std::span<const OpeningId> openin
     const auto wanted = withTheirFaces(project, openings);
     if (!wanted.ok())
         return wanted.error();
-    return laidOut(withEveryOpening(project, [&](const Opening& opening) -> std::optional<Opening> {
-        if (!std::ranges::binary_search(wanted.value(), opening.id) || opening.use == use)
-            return std::nullopt;
-        Opening changed = opening;
-        changed.use = use;
-        if (use == OpeningUse::Board)
-            changed.board.emplace();
-        else
-            changed.board.reset();
-        return changed;
-    }));
+    std::optional<Error> error;
+    Project changed =
+        withEveryOpening(project, [&](const Opening& opening) -> std::optional<Opening> {
+            if (!std::ranges::binary_search(wanted.value(), opening.id) || opening.use == use)
+                return std::nullopt;
+            Opening used = opening;
+            used.use = use;
+            used.board.reset();
+            if (use != OpeningUse::Board)
+                return used;
+            auto board = newBoardFor(project, opening.id);
+            if (board.ok())
+                used.board = std::move(board).value();
+            else
+                error = board.error();
+            return used;
+        });
+    if (error)
+        return std::move(*error);
+    return laidOut(std::move(changed));
 }
 
 Result<Project> setHinge(const Project& project, std::span<const OpeningId> openings,

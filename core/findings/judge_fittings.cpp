@@ -206,7 +206,7 @@ private:
 void judgeFittings(const Judged& judged) {
     // Each code is told once for a front: where it is gravest, else at the first fitting.
     std::vector<Finding> found;
-    const Judged each{judged.project, judged.outline, judged.front, found};
+    const Judged each{judged.project, judged.outline, judged.front, found, judged.plan};
     for (std::uint32_t i = 0; i < judged.front.fittings->size(); ++i)
         OneFitting(each, i).judge();
     std::ranges::stable_sort(found, {}, [](const Finding& finding) {

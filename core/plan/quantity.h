@@ -168,11 +168,13 @@ enum class Subject : std::uint8_t {
     Gaps,
     Season,
     Box,
+    Runners,
     Screws,
     Holding, ///< what the screws hold
     Handle,
+    Fittings,
     Weight,
-    Blocks ///< spacers and stops
+    Blocks ///< spacers, filler strips and stops
 };
 Subject subjectOf(QuantityKind);
 /// For headings: "Gaps".

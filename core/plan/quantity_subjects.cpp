@@ -7,7 +7,7 @@ namespace {
 
 using enum QuantityKind;
 constexpr auto subjects = std::to_array<ForKinds<QuantityKind, Subject>>({
-    {CaseWidth, CaseHeight, Subject::Case},
+    {CaseWidth, TotalHeight, Subject::Case},
     {MoistureWhenCut, MoistureWettest, Subject::Moisture},
     {CaseWeight, CaseStorage, Subject::Weight},
     {MemberWidth, MemberReveal, Subject::Member},
@@ -15,15 +15,18 @@ constexpr auto subjects = std::to_array<ForKinds<QuantityKind, Subject>>({
     {OpeningWidth, OpeningHeight, Subject::Opening},
     {FrontWidth, FrontThickness, Subject::Front},
     {OverlayLeft, OverlayTop, Subject::Overlays},
-    {GapLeft, GapTop, Subject::Gaps},
+    {GapLeft, FrontStep, Subject::Gaps},
     {SeasonWidth, SeasonGapTop, Subject::Season},
     {EdgeThickness, FieldHeight, Subject::Front},
     {BoxWidth, BottomTop, Subject::Box},
+    {SideClearance, RunnerFurring, Subject::Runners},
+    {BoxSwelling, BoxSwelling, Subject::Season},
     {ScrewLength, LeastHoleHeight, Subject::Screws},
     {FixedRow, RowDrill, Subject::Season},
     {ClearanceHole, PilotHole, Subject::Screws},
     {ScrewThread, ScrewPull, Subject::Holding},
-    {HandleX, BoltEngagement, Subject::Handle},
+    {HandleX, HandleCentres, Subject::Handle},
+    {FittingX, MortiseWood, Subject::Fittings},
     {FrontWeight, StorageVolume, Subject::Weight},
     {SpacerWidth, StopFromOpening, Subject::Blocks},
 });
@@ -55,6 +58,10 @@ Text nameOf(Subject subject) {
         return text("Over the season");
     case Subject::Box:
         return text("Drawer box");
+    case Subject::Runners:
+        return text("Runners");
+    case Subject::Fittings:
+        return text("Fittings");
     case Subject::Screws:
         return text("Mounting screws");
     case Subject::Holding:
