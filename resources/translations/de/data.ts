@@ -380,6 +380,14 @@
         <translation>allgemeine Praxis, ohne Quelle: Spiel, mit dem ein hölzerner Schubkasten läuft; Lauf-, Streich- und Kippleisten von 3/4 in</translation>
     </message>
     <message>
+        <source>Binding bench</source>
+        <translation>Bindetisch</translation>
+    </message>
+    <message>
+        <source>Look at the row of system holes: all fronts step by whole pitches of 32 mm, and the left bank keeps 5 mm from the wall.</source>
+        <translation>Die Lochreihe ansehen: Alle Blenden stufen um ganze Lochabstände von 32 mm, und die linke Reihe hält 5 mm Abstand von der Wand.</translation>
+    </message>
+    <message>
         <source>First try</source>
         <translation>Erster Versuch</translation>
     </message>
@@ -396,6 +404,14 @@
         <translation>Zu den beiden Muschelgriffen: Die mitgelieferten Gewindeschrauben von 1 in reichen nicht durch Vorderstück und Blende.</translation>
     </message>
     <message>
+        <source>Linen cupboard</source>
+        <translation>Wäscheschrank</translation>
+    </message>
+    <message>
+        <source>Look at the doors beside the drawers: sized and spaced alike, and an open space for baskets.</source>
+        <translation>Türen neben Schubkästen ansehen: gleich bemessen und mit gleichen Fugen, dazu ein offenes Fach für Körbe.</translation>
+    </message>
+    <message>
         <source>Plan chest</source>
         <translation>Planschrank</translation>
     </message>
@@ -404,12 +420,12 @@
         <translation>Die gleichmäßigen Fugen von 2 mm, das ganze Jahr offen: Acht einliegende Blenden teilen sich eine Schablone.</translation>
     </message>
     <message>
-        <source>Tool cabinet</source>
-        <translation>Werkzeugschrank</translation>
+        <source>Shell collector&apos;s cabinet</source>
+        <translation>Muschelschrank</translation>
     </message>
     <message>
-        <source>Look at what each drawer runs on: wooden rails, one runner in the middle, metal at the sides, metal under the bottom.</source>
-        <translation>Worauf jeder Schubkasten läuft: Holzleisten, eine Führung in der Mitte, Metall an den Seiten, Metall unter dem Boden.</translation>
+        <source>Look at the fittings: labels and rings held by screws, two let-in rings and a lock below.</source>
+        <translation>Zu den Beschlägen: Etikettenrahmen und Ringe, von Schrauben gehalten, unten zwei eingelassene Ringe und ein Schloss.</translation>
     </message>
     <message>
         <source>Sink base</source>
@@ -418,6 +434,14 @@
     <message>
         <source>The lower right drawer is one deep box for the bin. Its two fronts line up with the bank at the left, with a filler strip in the gap. The front before the sink is fixed: screwed on through the frame.</source>
         <translation>Die Schublade rechts unten ist ein einziger tiefer Kasten für den Abfall. Ihre beiden Blenden fluchten mit der Blendenreihe links, in der Fuge sitzt eine Füllleiste. Die Blende vor der Spüle ist fest: durch den Rahmen angeschraubt.</translation>
+    </message>
+    <message>
+        <source>Tool cabinet</source>
+        <translation>Werkzeugschrank</translation>
+    </message>
+    <message>
+        <source>Look at what each drawer runs on: wooden rails, one runner in the middle, metal at the sides, metal under the bottom.</source>
+        <translation>Worauf jeder Schubkasten läuft: Holzleisten, eine Führung in der Mitte, Metall an den Seiten, Metall unter dem Boden.</translation>
     </message>
     <message>
         <source>Writing chest</source>

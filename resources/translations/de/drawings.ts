@@ -76,6 +76,14 @@
         <translation>Nicht alle Maße haben in diesem Maßstab Platz</translation>
     </message>
     <message>
+        <source>pull-out board</source>
+        <translation>Ausziehplatte</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
         <source>case</source>
         <translation>Korpus</translation>
     </message>
@@ -246,10 +254,6 @@
     <message>
         <source>filler strip</source>
         <translation>Füllleiste</translation>
-    </message>
-    <message>
-        <source>pull-out board</source>
-        <translation>Ausziehplatte</translation>
     </message>
     <message>
         <source>furring</source>

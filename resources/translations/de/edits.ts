@@ -328,6 +328,14 @@
         <translation>das kleinste Holz rings um eine Schraubenbohrung</translation>
     </message>
     <message>
+        <source>the shadow of a filler strip</source>
+        <translation>die Schattenbreite einer Füllleiste</translation>
+    </message>
+    <message>
+        <source>the greatest bend of a filler strip</source>
+        <translation>die größte Durchbiegung einer Füllleiste</translation>
+    </message>
+    <message>
         <source>%1 is longer than 10 000 bytes</source>
         <translation>%1 ist länger als 10 000 Byte</translation>
     </message>
@@ -478,6 +486,38 @@
     <message>
         <source>the member would be under %1 wide</source>
         <translation>das Rahmenteil wäre schmaler als %1</translation>
+    </message>
+    <message>
+        <source>the bank beside it does not begin and end where the opening does: its nearest openings are %1 off</source>
+        <translation>die Blendenreihe daneben beginnt und endet nicht dort, wo die Öffnung es tut: ihre nächsten Öffnungen liegen %1 daneben</translation>
+    </message>
+    <message>
+        <source>the columns above or below do not begin and end where the opening does: the nearest openings are %1 off</source>
+        <translation>die Spalten darüber oder darunter beginnen und enden nicht dort, wo die Öffnung es tut: die nächsten Öffnungen liegen %1 daneben</translation>
+    </message>
+    <message>
+        <source>set the heights or widths alike first, or divide the face by hand</source>
+        <translation>zuerst Höhen oder Breiten angleichen, oder die Ansicht von Hand teilen</translation>
+    </message>
+    <message>
+        <source>the bank beside it is not divided over the opening&apos;s height or width</source>
+        <translation>die Blendenreihe daneben ist über die Höhe oder Breite der Öffnung nicht geteilt</translation>
+    </message>
+    <message>
+        <source>choose another bank, or divide the face by hand</source>
+        <translation>eine andere Blendenreihe wählen, oder die Ansicht von Hand teilen</translation>
+    </message>
+    <message>
+        <source>the face of the opening is not divided</source>
+        <translation>die Ansicht der Öffnung ist nicht geteilt</translation>
+    </message>
+    <message>
+        <source>there is no bank beside the opening</source>
+        <translation>neben der Öffnung ist keine Blendenreihe</translation>
+    </message>
+    <message>
+        <source>divide the face by hand</source>
+        <translation>die Ansicht von Hand teilen</translation>
     </message>
     <message>
         <source>the openings do not stand side by side in one split</source>
@@ -840,6 +880,14 @@
         <translation>in weniger teilen oder schmalere Rahmenteile nehmen</translation>
     </message>
     <message>
+        <source>no front lies over the opening</source>
+        <translation>über der Öffnung liegt keine Blende</translation>
+    </message>
+    <message>
+        <source>make it a drawer, a door or a fixed front first</source>
+        <translation>zuerst eine Schublade, eine Tür oder eine feste Blende daraus machen</translation>
+    </message>
+    <message>
         <source>the outer members of the frame hold the case together</source>
         <translation>die äußeren Rahmenteile halten den Korpus zusammen</translation>
     </message>
@@ -1106,6 +1154,18 @@
     <message>
         <source>the runner</source>
         <translation>der Führung</translation>
+    </message>
+    <message>
+        <source>the fronts beside the gap</source>
+        <translation>den Blenden neben der Fuge</translation>
+    </message>
+    <message>
+        <source>the fronts&apos; edges and the shadow</source>
+        <translation>den Kanten der Blenden und der Schattenbreite</translation>
+    </message>
+    <message>
+        <source>the gap and the screws beside it</source>
+        <translation>der Fuge und den Schrauben daneben</translation>
     </message>
     <message>
         <source>the rule that places two handles on this front: %1</source>

@@ -196,6 +196,94 @@
         <translation>so lang wie die Führung</translation>
     </message>
     <message>
+        <source>beam on two supports with a load in its middle; stiffness of wood along the grain from the Wood Handbook, chapter 5, from memory; the hand&apos;s push is common practice</source>
+        <translation>Balken auf zwei Stützen mit einer Last in der Mitte; Steifigkeit des Holzes längs zur Faser nach dem Wood Handbook, Kapitel 5, aus dem Gedächtnis; der Druck der Hand ist Werkstattbrauch</translation>
+    </message>
+    <message>
+        <source>thinner edge beside the gap − shadow</source>
+        <translation>dünnere Kante neben der Fuge − Schattenbreite</translation>
+    </message>
+    <message>
+        <source>F l³ / (4 E w t³), the strip alone between the outermost screws beside the gap, pushed in its middle</source>
+        <translation>F l³ / (4 E w t³), die Leiste allein zwischen den äußersten Schrauben neben der Fuge, in der Mitte gedrückt</translation>
+    </message>
+    <message>
+        <source>∛(F l³ / (4 E w b)), at which the strip bends by the limit b</source>
+        <translation>∛(F l³ / (4 E w b)), bei der sich die Leiste um den Grenzwert b durchbiegt</translation>
+    </message>
+    <message>
+        <source>the gap between the fronts</source>
+        <translation>die Fuge zwischen den Blenden</translation>
+    </message>
+    <message>
+        <source>where the fronts face each other</source>
+        <translation>wo die Blenden einander gegenüberliegen</translation>
+    </message>
+    <message>
+        <source>between the outermost screws of the wider row beside the gap</source>
+        <translation>zwischen den äußersten Schrauben der weiteren Reihe neben der Fuge</translation>
+    </message>
+    <message>
+        <source>first hole to last, from centre to centre</source>
+        <translation>von der ersten Bohrung zur letzten, Mitte zu Mitte</translation>
+    </message>
+    <message>
+        <source>first hole to last: an inch pattern, whole sixteenths</source>
+        <translation>von der ersten Bohrung zur letzten: ein Zollmaß, ganze Sechzehntel</translation>
+    </message>
+    <message>
+        <source>first hole to last: a metric pattern, whole millimetres</source>
+        <translation>von der ersten Bohrung zur letzten: ein metrisches Maß, ganze Millimeter</translation>
+    </message>
+    <message>
+        <source>half the front&apos;s width</source>
+        <translation>halbe Breite der Blende</translation>
+    </message>
+    <message>
+        <source>front&apos;s width − the given distance from its right edge</source>
+        <translation>Breite der Blende − der angegebene Abstand von ihrer rechten Kante</translation>
+    </message>
+    <message>
+        <source>the given distance from the front&apos;s left edge</source>
+        <translation>der angegebene Abstand von der linken Kante der Blende</translation>
+    </message>
+    <message>
+        <source>front&apos;s height − the fitting&apos;s own distance below its top edge</source>
+        <translation>Höhe der Blende − der eigene Abstand des Beschlags von ihrer Oberkante</translation>
+    </message>
+    <message>
+        <source>front&apos;s height − the given distance from its top</source>
+        <translation>Höhe der Blende − der angegebene Abstand von ihrer Oberkante</translation>
+    </message>
+    <message>
+        <source>the given distance from the front&apos;s lower edge</source>
+        <translation>der angegebene Abstand von der Unterkante der Blende</translation>
+    </message>
+    <message>
+        <source>half the front&apos;s height</source>
+        <translation>halbe Höhe der Blende</translation>
+    </message>
+    <message>
+        <source>longest stocked length from plate + least penetration to plate + wood − least tip cover</source>
+        <translation>längste vorrätige Länge von Platte + kleinste Eindringtiefe bis Platte + Holz − kleinstes Restholz</translation>
+    </message>
+    <message>
+        <source>screw − the fitting&apos;s plate</source>
+        <translation>Schraube − Platte des Beschlags</translation>
+    </message>
+    <message>
+        <source>wood before the screw − penetration</source>
+        <translation>Holz vor der Schraube − Eindringtiefe</translation>
+    </message>
+    <message>
+        <source>front behind the mortise − its depth</source>
+        <translation>Blende hinter der Ausstemmung − ihre Tiefe</translation>
+    </message>
+    <message>
+        <source>wood beside the mortise in the top edge, to the nearer face</source>
+        <translation>Holz neben der Ausstemmung in der Oberkante, bis zur näheren Fläche</translation>
+    </message>
+    <message>
         <source>left overlay</source>
         <translation>Aufschlag links</translation>
     </message>
@@ -422,6 +510,10 @@
     <message>
         <source>National Design Specification (NDS), lead holes by ovendry specific gravity: above 0.60 90 %, above 0.50 70 % of the root; root: appendix L, from memory</source>
         <translation>National Design Specification (NDS), Vorbohrungen nach der darrtrockenen Dichtezahl: über 0,60 90 %, über 0,50 70 % des Kerndurchmessers; Kerndurchmesser: Anhang L, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>(the screw&apos;s head − the clearance hole) / 2</source>
+        <translation>(Schraubenkopf − Durchgangsbohrung) / 2</translation>
     </message>
     <message>
         <source>bolt − grip</source>
@@ -756,6 +848,10 @@
         <translation>Durchgangsbohrung</translation>
     </message>
     <message>
+        <source>Screw head round its clearance hole</source>
+        <translation>Schraubenkopf rings um seine Durchgangsbohrung</translation>
+    </message>
+    <message>
         <source>Pilot hole</source>
         <translation>Vorbohrung</translation>
     </message>
@@ -872,6 +968,10 @@
         <translation>Last auf den Führungen</translation>
     </message>
     <message>
+        <source>Load that the runners are rated for</source>
+        <translation>Tragkraft der Führungen</translation>
+    </message>
+    <message>
         <source>Runners&apos; rating over their load</source>
         <translation>Tragkraft der Führungen im Verhältnis zu ihrer Last</translation>
     </message>
@@ -882,6 +982,30 @@
     <message>
         <source>Spacer</source>
         <translation>Distanzholz</translation>
+    </message>
+    <message>
+        <source>Filler strip&apos;s width</source>
+        <translation>Breite der Füllleiste</translation>
+    </message>
+    <message>
+        <source>Filler strip&apos;s length</source>
+        <translation>Länge der Füllleiste</translation>
+    </message>
+    <message>
+        <source>Filler strip&apos;s thickness</source>
+        <translation>Dicke der Füllleiste</translation>
+    </message>
+    <message>
+        <source>Filler strip&apos;s span between screws</source>
+        <translation>Spannweite der Füllleiste zwischen Schrauben</translation>
+    </message>
+    <message>
+        <source>Filler strip&apos;s bend under a hand&apos;s push</source>
+        <translation>Durchbiegung der Füllleiste unter dem Druck einer Hand</translation>
+    </message>
+    <message>
+        <source>Least thickness of the filler strip</source>
+        <translation>Kleinste Dicke der Füllleiste</translation>
     </message>
     <message>
         <source>Stop from the member&apos;s far edge</source>
@@ -1020,6 +1144,14 @@
         <translation>Oberseite des Bodens + Kopfradius + Zugabe</translation>
     </message>
     <message>
+        <source>where front and members meet, from the front&apos;s left edge</source>
+        <translation>wo Blende und Rahmenteile einander decken, von der linken Kante der Blende</translation>
+    </message>
+    <message>
+        <source>where front and members meet, from the front&apos;s lower edge</source>
+        <translation>wo Blende und Rahmenteile einander decken, von der Unterkante der Blende</translation>
+    </message>
+    <message>
         <source>%1 for each 1 % of moisture, from %2 when cut to %3; beyond 6 to 14 % by the wider formula</source>
         <translation>%1 je 1 % Holzfeuchte, von %2 beim Zuschnitt bis %3; außerhalb von 6 bis 14 % nach der weiter reichenden Formel</translation>
     </message>
@@ -1096,6 +1228,70 @@
         <translation>Aufschlag der Blende an dieser Seite</translation>
     </message>
     <message>
+        <source>Case</source>
+        <translation>Korpus</translation>
+    </message>
+    <message>
+        <source>Moisture of the wood</source>
+        <translation>Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>Member</source>
+        <translation>Rahmenteil</translation>
+    </message>
+    <message>
+        <source>Opening</source>
+        <translation>Öffnung</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Blende</translation>
+    </message>
+    <message>
+        <source>Overlays</source>
+        <translation>Aufschläge</translation>
+    </message>
+    <message>
+        <source>Gaps</source>
+        <translation>Fugen</translation>
+    </message>
+    <message>
+        <source>Over the season</source>
+        <translation>Im Lauf des Jahres</translation>
+    </message>
+    <message>
+        <source>Drawer box</source>
+        <translation>Schubkasten</translation>
+    </message>
+    <message>
+        <source>Runners</source>
+        <translation>Führung</translation>
+    </message>
+    <message>
+        <source>Fittings</source>
+        <translation>Beschläge</translation>
+    </message>
+    <message>
+        <source>Mounting screws</source>
+        <translation>Befestigungsschrauben</translation>
+    </message>
+    <message>
+        <source>What the screws hold</source>
+        <translation>Was die Schrauben halten</translation>
+    </message>
+    <message>
+        <source>Handle</source>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>Spacers and stops</source>
+        <translation>Distanz- und Anschlaghölzer</translation>
+    </message>
+    <message>
         <source>case + what the top stands out at the left and at the right</source>
         <translation>Korpus + Überstand der Deckplatte links und rechts</translation>
     </message>
@@ -1164,16 +1360,24 @@
         <translation>es wird mit keinem Inhalt gerechnet</translation>
     </message>
     <message>
+        <source>front + the other fronts on the box + box + contents</source>
+        <translation>Blende + die anderen Blenden am Kasten + Kasten + Inhalt</translation>
+    </message>
+    <message>
         <source>front + box + contents</source>
         <translation>Blende + Schubkasten + Inhalt</translation>
     </message>
     <message>
-        <source>the runners&apos; rating / their load</source>
-        <translation>Tragkraft der Führungen / ihre Last</translation>
-    </message>
-    <message>
         <source>rating as in the catalogue: check the runner&apos;s own sheet</source>
         <translation>Tragkraft wie im Katalog: im Datenblatt der Führung nachsehen</translation>
+    </message>
+    <message>
+        <source>the catalogue&apos;s for the runner, a pair</source>
+        <translation>die des Katalogs für die Führung, ein Paar</translation>
+    </message>
+    <message>
+        <source>the runners&apos; rating / their load</source>
+        <translation>Tragkraft der Führungen / ihre Last</translation>
     </message>
     <message>
         <source>(opening&apos;s top − bottom&apos;s top − 1/8 in) × inside width × inside depth</source>

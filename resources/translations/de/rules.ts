@@ -96,16 +96,16 @@
         <translation>Wie weit eine Füllleiste hinter den Kanten ihrer Blenden zurückliegt</translation>
     </message>
     <message>
-        <source>thickness of filler strips; finding filler_no_thickness</source>
-        <translation>Dicke der Füllleisten; Befund filler_no_thickness</translation>
+        <source>thickness of filler strips</source>
+        <translation>Dicke der Füllleisten</translation>
     </message>
     <message>
         <source>Greatest bend of a filler strip under a hand&apos;s push</source>
         <translation>Größte Durchbiegung einer Füllleiste unter dem Druck einer Hand</translation>
     </message>
     <message>
-        <source>least thickness of filler strips; finding filler_bends</source>
-        <translation>kleinste Dicke der Füllleisten; Befund filler_bends</translation>
+        <source>least thickness of filler strips</source>
+        <translation>Mindestdicke der Füllleisten</translation>
     </message>
     <message>
         <source>Case: width</source>
@@ -290,6 +290,10 @@
     <message>
         <source>base %1 × %2, bolt %3, thread %4, at least %5</source>
         <translation>Griffsockel %1 × %2, Gewindeschraube %3, Gewindetiefe %4, mindestens %5</translation>
+    </message>
+    <message>
+        <source>plate %1 × %2, %3 screws, %4 bores, %5 mortises</source>
+        <translation>Platte %1 × %2, %3 Schrauben, %4 Bohrungen, %5 Ausstemmungen</translation>
     </message>
     <message>
         <source>%1; section %2 × %3, its top %4 above the box&apos;s lower edge</source>

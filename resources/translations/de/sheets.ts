@@ -552,12 +552,36 @@
         <translation>Das Rückenstück in der Mitte der Unterkante %1 ausklinken.</translation>
     </message>
     <message>
+        <source>front %1</source>
+        <translation>Blende %1</translation>
+    </message>
+    <message>
+        <source>opening&apos;s edge</source>
+        <translation>Kante der Öffnung</translation>
+    </message>
+    <message>
         <source>Mounting screws: %1; pilot holes in the front&apos;s back %2.</source>
         <translation>Befestigungsschrauben: %1; Vorbohrungen in der Rückseite der Blende %2.</translation>
     </message>
     <message>
         <source>Mounting screws: %1, %2 long; pilot holes in the front&apos;s back %3.</source>
         <translation>Befestigungsschrauben: %1, %2 lang; Vorbohrungen in der Rückseite der Blende %3.</translation>
+    </message>
+    <message>
+        <source>Frame behind %1</source>
+        <translation>Rahmen hinter %1</translation>
+    </message>
+    <message>
+        <source>%1: front %2 wide, %3 high; frame %4 thick.</source>
+        <translation>%1: Blende %2 breit, %3 hoch; Rahmen %4 dick.</translation>
+    </message>
+    <message>
+        <source>Lay the opening&apos;s edges on the frame&apos;s own, from inside the case.</source>
+        <translation>Die Kanten der Öffnung auf die des Rahmens legen, von innen im Korpus.</translation>
+    </message>
+    <message>
+        <source>Read from inside the case: left and right are exchanged</source>
+        <translation>Von innen im Korpus gelesen: links und rechts sind vertauscht</translation>
     </message>
     <message>
         <source>Box wall %1</source>

@@ -437,6 +437,22 @@
         <translation>so schreiben: 0,00248; bei keinem Holz ist sie größer als 0,02</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; cannot be read</source>
+        <translation>„%1“ ist nicht zu lesen</translation>
+    </message>
+    <message>
+        <source>write each like -30 mm | 0 mm</source>
+        <translation>jede schreiben wie -30 mm | 0 mm</translation>
+    </message>
+    <message>
+        <source>write each like show face | 0 mm | 0 mm | 8 mm</source>
+        <translation>jede schreiben wie Sichtseite | 0 mm | 0 mm | 8 mm</translation>
+    </message>
+    <message>
+        <source>write each like back | -25 mm | -20 mm | 25 mm | 20 mm | 2 mm</source>
+        <translation>jede schreiben wie Rückseite | -25 mm | -20 mm | 25 mm | 20 mm | 2 mm</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; is not a width and a height</source>
         <translation>„%1“ ist keine Breite und Höhe</translation>
     </message>
@@ -447,6 +463,26 @@
     <message>
         <source>there is no such form of runners</source>
         <translation>solche Führungen gibt es nicht</translation>
+    </message>
+    <message>
+        <source>Door %1</source>
+        <translation>Tür %1</translation>
+    </message>
+    <message>
+        <source>Fixed front %1</source>
+        <translation>Feste Blende %1</translation>
+    </message>
+    <message>
+        <source>Open space %1</source>
+        <translation>Offenes Fach %1</translation>
+    </message>
+    <message>
+        <source>Pull-out board %1</source>
+        <translation>Ausziehplatte %1</translation>
+    </message>
+    <message>
+        <source>Front %1</source>
+        <translation>Blende %1</translation>
     </message>
     <message>
         <source>Divider right of %1</source>
@@ -473,20 +509,16 @@
         <translation>Griffbohrung %1</translation>
     </message>
     <message>
-        <source>Front %1</source>
-        <translation>Blende %1</translation>
-    </message>
-    <message>
         <source>%1 wide, %2 long</source>
         <translation>%1 breit, %2 lang</translation>
     </message>
     <message>
-        <source>%1 from the left, %2 from below</source>
-        <translation>%1 von links, %2 von unten</translation>
-    </message>
-    <message>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 from the left, %2 from below</source>
+        <translation>%1 von links, %2 von unten</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1233,6 +1265,26 @@
         <translation>Wahl aus dem Katalog</translation>
     </message>
     <message>
+        <source>Drawer</source>
+        <translation>Schubkasten</translation>
+    </message>
+    <message>
+        <source>Fixed front</source>
+        <translation>Feste Blende</translation>
+    </message>
+    <message>
+        <source>Door, hinges at the left</source>
+        <translation>Tür, Bänder links</translation>
+    </message>
+    <message>
+        <source>Door, hinges at the right</source>
+        <translation>Tür, Bänder rechts</translation>
+    </message>
+    <message>
+        <source>Open space</source>
+        <translation>Offenes Fach</translation>
+    </message>
+    <message>
         <source>Nothing</source>
         <translation>Nichts</translation>
     </message>
@@ -1969,6 +2021,18 @@
         <translation>Eine festgehaltene Öffnung behält ihre Breite, wenn andere sich ändern</translation>
     </message>
     <message>
+        <source>&amp;Use the opening for</source>
+        <translation>Öffnung &amp;verwenden für</translation>
+    </message>
+    <message>
+        <source>Change what the selected openings are for</source>
+        <translation>Ändern, wofür die gewählten Öffnungen sind</translation>
+    </message>
+    <message>
+        <source>Change what an opening is for</source>
+        <translation>Zweck einer Öffnung ändern</translation>
+    </message>
+    <message>
         <source>Select &amp;all fronts</source>
         <translation>&amp;Alle Blenden auswählen</translation>
     </message>
@@ -2066,6 +2130,10 @@
     <message>
         <source>Selected: %1. Arrow keys nudge it, Enter types its height, Shift+Enter its place across, Delete takes a hole away.</source>
         <translation>Ausgewählt: %1. Pfeiltasten rücken, Eingabe öffnet die Höhe, Umschalt+Eingabe die Lage quer, Entf nimmt eine Bohrung weg.</translation>
+    </message>
+    <message>
+        <source>Type its size under Opening in the panel.</source>
+        <translation>Die Größe im Bedienfeld unter Öffnung eintippen.</translation>
     </message>
     <message>
         <source>Elevation of the case</source>
@@ -2823,8 +2891,8 @@ Regel: %2</translation>
         <translation>%1 Blenden ausgewählt</translation>
     </message>
     <message>
-        <source>Front %1: %2 × %3</source>
-        <translation>Blende %1: %2 × %3</translation>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -2862,6 +2930,10 @@ Regel: %2</translation>
         <translation>Zwischenboden versetzen</translation>
     </message>
     <message>
+        <source>Move division of the face</source>
+        <translation>Teilung der Vorderseite verschieben</translation>
+    </message>
+    <message>
         <source>Change stile width</source>
         <translation>Breite des Längsfrieses ändern</translation>
     </message>
@@ -2876,10 +2948,6 @@ Regel: %2</translation>
     <message>
         <source>Move rail</source>
         <translation>Querfries versetzen</translation>
-    </message>
-    <message>
-        <source>Move division of the face</source>
-        <translation>Teilung der Vorderseite verschieben</translation>
     </message>
 </context>
 <context>
@@ -3092,6 +3160,10 @@ Regel: %4</translation>
         <source>No number of what is selected has such a name.</source>
         <translation>Keine Zahl dessen, was ausgewählt ist, heißt so.</translation>
     </message>
+    <message>
+        <source>Pull-out board</source>
+        <translation>Ausziehplatte</translation>
+    </message>
 </context>
 <context>
     <name>frontwright::OwnEntriesDialog</name>
@@ -3206,6 +3278,54 @@ Regel: %4</translation>
     <message>
         <source>&amp;Handles</source>
         <translation>&amp;Griffe</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Bears on</source>
+        <translation>Liegt auf</translation>
+    </message>
+    <message>
+        <source>Plate&apos;s width</source>
+        <translation>Breite der Platte</translation>
+    </message>
+    <message>
+        <source>Plate&apos;s height</source>
+        <translation>Höhe der Platte</translation>
+    </message>
+    <message>
+        <source>Plate&apos;s thickness</source>
+        <translation>Dicke der Platte</translation>
+    </message>
+    <message>
+        <source>Screw</source>
+        <translation>Schraube</translation>
+    </message>
+    <message>
+        <source>Screws, from the centre</source>
+        <translation>Schrauben, von der Mitte</translation>
+    </message>
+    <message>
+        <source>Bores</source>
+        <translation>Bohrungen</translation>
+    </message>
+    <message>
+        <source>Mortises</source>
+        <translation>Ausstemmungen</translation>
+    </message>
+    <message>
+        <source>Below the top edge</source>
+        <translation>Unter der Oberkante</translation>
+    </message>
+    <message>
+        <source>Fittings</source>
+        <translation>Beschläge</translation>
+    </message>
+    <message>
+        <source>&amp;Fittings</source>
+        <translation>B&amp;eschläge</translation>
     </message>
     <message>
         <source>Runners</source>
@@ -3776,6 +3896,14 @@ Regel: %4</translation>
         <translation>aus dem Vorrat</translation>
     </message>
     <message>
+        <source>Used for</source>
+        <translation>Gebraucht für</translation>
+    </message>
+    <message>
+        <source>Change what an opening is for</source>
+        <translation>Zweck einer Öffnung ändern</translation>
+    </message>
+    <message>
         <source>Lock or free a size</source>
         <translation>Maß festhalten oder freigeben</translation>
     </message>
@@ -3862,10 +3990,6 @@ Regel: %4</translation>
     <message>
         <source>Rear row from the front edge</source>
         <translation>Hintere Reihe von der Vorderkante</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>keine</translation>
     </message>
     <message>
         <source>First hole measured from</source>
@@ -4195,12 +4319,12 @@ Regel: %4</translation>
         <translation>Grenzwerte</translation>
     </message>
     <message>
-        <source>Front %1. What is changed here holds for this front only.</source>
-        <translation>Blende %1. Was hier geändert wird, gilt nur für diese Blende.</translation>
+        <source>%1. What is changed here holds for it only.</source>
+        <translation>%1. Was hier geändert wird, gilt nur dafür.</translation>
     </message>
     <message>
-        <source>%1 fronts. What is changed here holds for each of them.</source>
-        <translation>%1 Blenden. Was hier geändert wird, gilt für jede von ihnen.</translation>
+        <source>%1 openings. What is changed here holds for each of them.</source>
+        <translation>%1 Öffnungen. Was hier geändert wird, gilt für jede von ihnen.</translation>
     </message>
     <message>
         <source>A member of the frame. Drag it, or nudge it with the arrow keys.</source>
