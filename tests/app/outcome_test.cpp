@@ -58,7 +58,7 @@ TEST(Outcome, IsNoughtWhereNothingIsSpoiled) {
 
 TEST(Outcome, OfCheckAgreesWithTheSeveritiesItLists) {
     const Folder folder;
-    ASSERT_EQ(samplePaths().size(), 3U);
+    ASSERT_GE(samplePaths().size(), 3U);
     for (const std::string& file : samplePaths()) {
         const Outcome outcome = ran(folder, {"check", file, "--json"});
         const bool grave = outcome.out.find("\"severity\": \"ruins\"") != std::string::npos ||

@@ -92,7 +92,7 @@ TEST_F(Start, IsReachedFromAnOpenCaseAndLeadsBackToIt) {
 }
 
 TEST_F(Start, DrawsEverySampleFromItsOwnDocument) {
-    ASSERT_EQ(page().samples().size(), 3U);
+    ASSERT_GE(page().samples().size(), 3U);
     for (const SampleCard* card : page().samples()) {
         EXPECT_TRUE(QTest::qWaitFor([&] { return card->isDrawn(); }, 60'000));
         EXPECT_FALSE(card->text().isEmpty());
