@@ -53,19 +53,19 @@ Words bottomOutOfWall(const Told& told) {
 
 namespace {
 
-Phrase anchorSentence(const Told& told, const std::string& weight, const std::string& storage) {
+Phrase anchorSentence(const Told& told, const Phrase& weight, const std::string& storage) {
     const bool isTall = told.figure(0) >= told.figure(1);
     const bool isWeightKnown = told.plan.load.isWoodKnown;
     if (isTall)
         return isWeightKnown
-                   ? phrase("The case is %1 tall (%2 without sides, back and top, %3 of storage): "
+                   ? phrase("The case is %1 tall (%2, %3 of storage): "
                             "anchor it to the wall, and follow the local codes.",
                             told.say(0), weight, storage)
                    : phrase("The case is %1 tall (weight not known, %2 of storage): anchor it to "
                             "the wall, and follow the local codes.",
                             told.say(0), storage);
     return isWeightKnown
-               ? phrase("The case is heavy (%1 without sides, back and top, %2 of storage): anchor "
+               ? phrase("The case is heavy (%1, %2 of storage): anchor "
                         "it to the wall, and follow the local codes.",
                         weight, storage)
                : phrase("The case is heavy (weight not known, %1 of storage): anchor it to the "
@@ -73,13 +73,13 @@ Phrase anchorSentence(const Told& told, const std::string& weight, const std::st
                         storage);
 }
 
-Phrase anchorReason(const Told& told, const std::string& weight, const std::string& storage) {
+Phrase anchorReason(const Told& told, const Phrase& weight, const std::string& storage) {
     const Volume scope = Volume::fromCubicMillimetres(
         static_cast<std::int64_t>(storageScopeCubicFeet * Volume::cubicMillimetresPerCubicFoot));
     const std::string mass = shown(storageScopeMass, told.style), room = shown(scope, told.style);
     return told.plan.load.isWoodKnown
                ? phrase("clothing storage is in the published scope from %1 tall, %2 and %3 on, "
-                        "all three at once; here height %4, %5 without sides, back and top, "
+                        "all three at once; here height %4, %5, "
                         "storage %6; nothing has been tested here, and local codes decide",
                         told.say(1), mass, room, told.say(0), weight, storage)
                : phrase("clothing storage is in the published scope from %1 tall, %2 and %3 on, "
@@ -93,7 +93,10 @@ Phrase anchorReason(const Told& told, const std::string& weight, const std::stri
 // case's height, height of the scope
 Words anchorCase(const Told& told) {
     const CaseLoad& load = told.plan.load;
-    const std::string weight = shown(load.empty, told.style);
+    const std::string known = shown(load.empty, told.style);
+    const Phrase weight = told.plan.construction == Construction::FaceFrame
+                              ? phrase("%1 without sides, back and top", known)
+                              : phrase("%1 without back and top", known);
     const std::string storage = shown(load.storage, told.style);
     return {anchorSentence(told, weight, storage), anchorReason(told, weight, storage),
             sourceNamed(SourceKind::Published, text("16 CFR part 1261 (ASTM F2057-23), scope"))};

@@ -41,10 +41,26 @@ Result<Project> sampleCase() {
     return turned.ok() ? onOtherRunners(turned.value(), only.id) : turned;
 }
 
-} // namespace
+/// The same without a face frame, with something at each of its sides and rows of holes: what only
+/// such a case has.
+Result<Project> roundedCase() {
+    Result<Project> project = sampleCase();
+    if (!project.ok())
+        return project;
+    Project rounded = std::move(project).value();
+    rounded.casework.construction = Construction::Frameless;
+    rounded.casework.systemHoles = usualSystemHoles(rounded.casework.frame.bottom);
+    Surroundings& round = rounded.casework.surroundings;
+    round.left = usualSurround(SurroundKind::Wall, Unit::Inch);
+    round.right = usualSurround(SurroundKind::NeighbouringCase, Unit::Inch);
+    round.top = usualSurround(SurroundKind::OverhangingTop, Unit::Inch);
+    round.bottom = usualSurround(SurroundKind::Moulding, Unit::Inch);
+    return rounded;
+}
 
-void addNumbers(std::vector<RuleRow>& rows, const Catalogue& program, DecimalMark mark) {
-    const Result<Project> project = sampleCase();
+/// Rows for the kinds that have not been told yet.
+void addNumbersOf(const Result<Project>& project, const Catalogue& program, DecimalMark mark,
+                  std::vector<bool>& isTold, std::vector<RuleRow>& rows) {
     if (!project.ok())
         return;
     const Result<Plan> plan = makePlan(project.value(), program);
@@ -52,7 +68,6 @@ void addNumbers(std::vector<RuleRow>& rows, const Catalogue& program, DecimalMar
         return;
     LengthStyle style = project.value().style;
     style.mark = mark;
-    std::vector<bool> isTold;
     for (const Quantity quantity : allQuantities(plan.value())) {
         const auto kind = static_cast<std::size_t>(quantity.kind);
         isTold.resize(std::max(isTold.size(), kind + 1));
@@ -64,6 +79,14 @@ void addNumbers(std::vector<RuleRow>& rows, const Catalogue& program, DecimalMar
                         derivation->name, derivation->formula, text("plan, number panel, drawings"),
                         derivation->source});
     }
+}
+
+} // namespace
+
+void addNumbers(std::vector<RuleRow>& rows, const Catalogue& program, DecimalMark mark) {
+    std::vector<bool> isTold;
+    for (const Result<Project>& project : {sampleCase(), roundedCase()})
+        addNumbersOf(project, program, mark, isTold, rows);
 }
 
 } // namespace frontwright

@@ -112,6 +112,16 @@ QPixmap front(MainWindow& window, Unit unit, const char* panel) {
     return withPanel(window, panel);
 }
 
+/// A frameless case along a wall with its rows of holes.
+QPixmap frameless(MainWindow& window, Unit unit) {
+    open(window, "binding-bench", unit);
+    ShownLayers layers;
+    layers.systemHoles = Shown::Yes;
+    window.elevation().setLayers(layers);
+    window.elevation().fit();
+    return grabbed(window);
+}
+
 QPixmap everyLayer(MainWindow& window, Unit unit) {
     open(window, "plan-chest", unit);
     ShownLayers layers;
@@ -244,6 +254,7 @@ std::vector<State> allStates() {
         {"size-typed", typing},
         {"finding", finding},
         {"layers", everyLayer},
+        {"frameless", frameless},
         {"look", [](MainWindow& w, Unit u) { return look(w, u, CentralArea::Shows::Look, false); }},
         {"look-beside",
          [](MainWindow& w, Unit u) { return look(w, u, CentralArea::Shows::Both, false); }},

@@ -81,10 +81,10 @@ void ViewActions::addLayers() {
         &ShownLayers::bottoms);
     add("allowedRegion", tr("Where a mounting screw ma&y go"),
         tr("Show the region of the box wall that is free"), &ShownLayers::allowedRegion);
-    add("systemHoles", tr("S&ystem holes"),
-        tr("Show the rows of holes in a frameless case's panels"), &ShownLayers::systemHoles);
     add("findings", tr("&Signs of findings"), tr("Show a sign where something is to be heeded"),
         &ShownLayers::findings);
+    add("systemHoles", tr("Sys&tem holes"),
+        tr("Show the rows of holes in a frameless case's panels"), &ShownLayers::systemHoles);
 }
 
 void ViewActions::addUnits() {

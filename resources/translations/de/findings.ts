@@ -988,28 +988,36 @@
         <translation>Oberseite des Bodens = Nuthöhe + Dicke %1 + %2 %3; sie muss mindestens 0 und weniger als %4 sein</translation>
     </message>
     <message>
-        <source>The case is %1 tall (%2 without sides, back and top, %3 of storage): anchor it to the wall, and follow the local codes.</source>
-        <translation>Der Korpus ist %1 hoch (%2 ohne Seiten, Rückwand und Platte, %3 Stauraum): Ihn an der Wand sichern und die örtlichen Vorschriften beachten.</translation>
+        <source>The case is %1 tall (%2, %3 of storage): anchor it to the wall, and follow the local codes.</source>
+        <translation>Der Korpus ist %1 hoch (%2, %3 Stauraum): Ihn an der Wand sichern und die örtlichen Vorschriften beachten.</translation>
     </message>
     <message>
         <source>The case is %1 tall (weight not known, %2 of storage): anchor it to the wall, and follow the local codes.</source>
         <translation>Der Korpus ist %1 hoch (Gewicht nicht bekannt, %2 Stauraum): Ihn an der Wand sichern und die örtlichen Vorschriften beachten.</translation>
     </message>
     <message>
-        <source>The case is heavy (%1 without sides, back and top, %2 of storage): anchor it to the wall, and follow the local codes.</source>
-        <translation>Der Korpus ist schwer (%1 ohne Seiten, Rückwand und Platte, %2 Stauraum): Ihn an der Wand sichern und die örtlichen Vorschriften beachten.</translation>
+        <source>The case is heavy (%1, %2 of storage): anchor it to the wall, and follow the local codes.</source>
+        <translation>Der Korpus ist schwer (%1, %2 Stauraum): Ihn an der Wand sichern und die örtlichen Vorschriften beachten.</translation>
     </message>
     <message>
         <source>The case is heavy (weight not known, %1 of storage): anchor it to the wall, and follow the local codes.</source>
         <translation>Der Korpus ist schwer (Gewicht nicht bekannt, %1 Stauraum): Ihn an der Wand sichern und die örtlichen Vorschriften beachten.</translation>
     </message>
     <message>
-        <source>clothing storage is in the published scope from %1 tall, %2 and %3 on, all three at once; here height %4, %5 without sides, back and top, storage %6; nothing has been tested here, and local codes decide</source>
-        <translation>Möbel für Kleidung fallen unter die veröffentlichte Norm ab %1 Höhe, %2 und %3, alle drei zugleich; hier Höhe %4, %5 ohne Seiten, Rückwand und Platte, Stauraum %6; hier ist nichts geprüft worden, und die örtlichen Vorschriften entscheiden</translation>
+        <source>clothing storage is in the published scope from %1 tall, %2 and %3 on, all three at once; here height %4, %5, storage %6; nothing has been tested here, and local codes decide</source>
+        <translation>Möbel für Kleidung fallen unter die veröffentlichte Norm ab %1 Höhe, %2 und %3, alle drei zugleich; hier Höhe %4, %5, Stauraum %6; hier ist nichts geprüft worden, und die örtlichen Vorschriften entscheiden</translation>
     </message>
     <message>
         <source>clothing storage is in the published scope from %1 tall, %2 and %3 on, all three at once; here height %4, weight not known, storage %5; nothing has been tested here, and local codes decide</source>
         <translation>Möbel für Kleidung fallen unter die veröffentlichte Norm ab %1 Höhe, %2 und %3, alle drei zugleich; hier Höhe %4, Gewicht nicht bekannt, Stauraum %5; hier ist nichts geprüft worden, und die örtlichen Vorschriften entscheiden</translation>
+    </message>
+    <message>
+        <source>%1 without sides, back and top</source>
+        <translation>%1 ohne Seiten, Rückwand und Platte</translation>
+    </message>
+    <message>
+        <source>%1 without back and top</source>
+        <translation>%1 ohne Rückwand und Deckplatte</translation>
     </message>
     <message>
         <source>16 CFR part 1261 (ASTM F2057-23), scope</source>

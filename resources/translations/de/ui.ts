@@ -4893,20 +4893,20 @@ Regel: %4</translation>
         <translation>Den freien Bereich des Vorderstücks zeigen</translation>
     </message>
     <message>
-        <source>S&amp;ystem holes</source>
-        <translation>S&amp;ystembohrungen</translation>
-    </message>
-    <message>
-        <source>Show the rows of holes in a frameless case&apos;s panels</source>
-        <translation>Die Lochreihen in den Platten eines Korpus ohne Rahmen zeigen</translation>
-    </message>
-    <message>
         <source>&amp;Signs of findings</source>
         <translation>Zei&amp;chen der Befunde</translation>
     </message>
     <message>
         <source>Show a sign where something is to be heeded</source>
         <translation>Ein Zeichen zeigen, wo etwas zu beachten ist</translation>
+    </message>
+    <message>
+        <source>Sys&amp;tem holes</source>
+        <translation>Systembohr&amp;ungen</translation>
+    </message>
+    <message>
+        <source>Show the rows of holes in a frameless case&apos;s panels</source>
+        <translation>Die Lochreihen in den Platten eines Korpus ohne Rahmen zeigen</translation>
     </message>
     <message>
         <source>&amp;Inches</source>

@@ -20,10 +20,9 @@ TEST(ADocument, SaysWhatStandsRoundTheCase) {
     EXPECT_TRUE(says(text, "\"systemHoles\""));
     const auto read = readDocument(text);
     ASSERT_TRUE(read.ok()) << read.error().sentence();
-    EXPECT_EQ(read.value().casework.surroundings,
-              roundedWith(framelessBanks()).casework.surroundings);
-    EXPECT_EQ(read.value().casework.systemHoles,
-              roundedWith(framelessBanks()).casework.systemHoles);
+    EXPECT_EQ(kindOf(read.value().casework.surroundings.top), SurroundKind::OverhangingTop);
+    EXPECT_EQ(read.value().casework.systemHoles->pitch.length, mm(32));
+    EXPECT_EQ(writeDocument(read.value()), text);
 }
 
 TEST(ADocument, WithoutThemDoesNotNameThem) {

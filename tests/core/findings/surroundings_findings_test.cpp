@@ -110,15 +110,18 @@ TEST(APlinth, LimitsTheFrontsOnlyByItsMoulding) {
 
 TEST(StepsOfABank, AreCuredToWholePitches) {
     const Found found(with([](Project& p) { p.casework.systemHoles = usualSystemHoles(mm(18)); }));
-    // 7 · 32 = 224 is nearest to 228; told once for each bank.
+    // A3 steps by 15 + 228 − 1.5 + 3 = 244.5, to which 8 · 32 = 256 is nearest; A2 by 228, 7 · 32 =
+    // 224. Told once for each bank, where it is furthest off.
     EXPECT_EQ(found.count(StepOffPitch), 2U);
-    EXPECT_EQ(found.find(StepOffPitch)->figures[2], mm(224));
+    EXPECT_EQ(found.find(StepOffPitch)->figures[0], tenths(2445));
+    EXPECT_EQ(found.find(StepOffPitch)->figures[2], mm(256));
     const auto cures = remedies(*found.find(StepOffPitch), found.project, found.catalogue,
                                 found.plan, {Unit::Millimetre, 16});
     ASSERT_FALSE(cures.empty());
     const Found cured(cures.front().apply(found.project).value());
     EXPECT_EQ(cured.count(StepOffPitch), 1U); // bank B is another
     EXPECT_EQ(*cured.front(1).step, mm(224));
+    EXPECT_EQ(*cured.front(2).step, mm(256));
     EXPECT_EQ(cured.front(0).rect.top, mm(717)); // what is left goes to the uppermost
 }
 

@@ -15,6 +15,7 @@ constexpr Length tenths(std::int64_t tenthsOfMillimetre) {
 /// 18 mm panels, 3 mm gaps all round, on a grid of 1 mm.
 inline Project framelessWith(const RegionPtr& divisions, Length width, Length height) {
     Project project = projectWith(divisions, width, height);
+    project.style = {Unit::Millimetre, 16};
     project.casework.construction = Construction::Frameless;
     project.casework.frame = PerSide<WrittenLength>::all(mm(18));
     project.casework.depth = mm(500);
