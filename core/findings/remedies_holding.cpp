@@ -1,6 +1,7 @@
 #include "core/findings/remedying.h"
 
 #include "core/edits/choices.h"
+#include "core/plan/screw_rows.h"
 
 #include <algorithm>
 
@@ -138,9 +139,12 @@ void forDrills(const Search& search) {
 /// Washers are the maker's affair: a document knows none.
 void forScrewHead(const Search& search) {
     MountingSpec spec = chosenMounting(search.project, search.front);
-    if (spec.clearanceHole) {
+    const Length drill = search.front.mounting.screw->clearanceHole;
+    const auto& season = search.front.season;
+    const bool needsMore =
+        season && !season->rows.empty() && season->rows[rowOfLargestHole(*season)].hole > drill;
+    if (spec.clearanceHole && !needsMore) {
         spec.clearanceHole.reset();
-        const Length drill = search.front.mounting.screw->clearanceHole;
         search.propose({phrase("Drill all clearance holes of %1 %2, as its screws ask",
                                search.name(), search.say(drill)),
                         phrase("Drill all clearance holes of the whole case %1, as its screws ask",

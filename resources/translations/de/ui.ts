@@ -2949,6 +2949,10 @@ Regel: %2</translation>
         <source>Move rail</source>
         <translation>Querfries versetzen</translation>
     </message>
+    <message>
+        <source>Move division of the face</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>frontwright::NewCaseDialog</name>

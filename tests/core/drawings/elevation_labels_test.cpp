@@ -119,16 +119,16 @@ TEST(Label, HasRoomInTheFieldOfAProfiledFront) {
     }
 }
 
-// 16 1/2 × 3 1/2 in at 1:5 are 84 × 18 mm: too low for two lines between the screws' crosses.
+// An opening 2 1/4 in high is 6.9 mm at 0.12: two lines and their margins need 7.5 mm.
 TEST(Label, HasTheSizeBesideTheNameOnALowFront) {
-    Project project = testing::oneOpening(Length::inches(24), Length::inches(3));
+    Project project = testing::oneOpening(Length::inches(24), Length::inches(2, 16));
     project.fronts.hardware.form.clear();
     const DrawnCase drawn(project);
-    for (const double scale : {0.12, 0.15}) {
+    for (const double scale : {0.1, 0.12}) {
         const auto lines = labelOf(drawn, 0, drawn.at(scale));
         ASSERT_EQ(lines.size(), 2U) << scale;
         EXPECT_EQ(lines[0].text, "A1");
-        EXPECT_EQ(lines[1].text, "24 1/2 × 3 1/2");
+        EXPECT_EQ(lines[1].text, "24 1/2 × 2 3/4");
         EXPECT_DOUBLE_EQ(lines[0].at.y(), lines[1].at.y());
         EXPECT_LT(lines[0].at.x(), lines[1].at.x());
     }

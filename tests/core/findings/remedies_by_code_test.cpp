@@ -136,9 +136,10 @@ const std::map<FindingCode, std::vector<std::string>> offeredAtTheLimit{
     {FindingCode::GapsGoUneven, {"Cut the whole case from quarter-sawn boards"}},
     {FindingCode::ClearanceSmall,
      {"Drill all clearance holes of the whole case 13/64 in instead of 3/16 in, for A1, screw row "
-      "2, X above the box's lower edge",
+      "2, 1 51/64 in above the box's lower edge",
       "Cut the whole case from quarter-sawn boards",
-      "Drill all clearance holes of A1 13/64 in instead of 3/16 in, for screw row 2, X above the "
+      "Drill all clearance holes of A1 13/64 in instead of 3/16 in, for screw row 2, 1 51/64 in "
+      "above the "
       "box's lower edge",
       "Cut A1 from quarter-sawn boards"}},
     {FindingCode::MoistureBeyondRange, {}},

@@ -158,7 +158,7 @@ TEST(SeasonRemedies, EnlargeAHoleOnlyWhereTheHeadStillBears) {
               "screw row 2, 3 in above the box's lower edge");
     const FindingText text = slight.told(FindingCode::ClearanceSmall);
     EXPECT_EQ(text.sentence,
-              "Screws that do not hold the front need room: over the year it moves 1/50 in at "
+              "Screws that do not hold the front need room: over the year it moves ≈ 1/64 in at "
               "screw row 2, 3 in above the box's lower edge, and the clearance holes leave 1/64 "
               "in. Let the lowest row of screws hold; drill the others 13/64 in, or make slots of "
               "that length, up and down. The screws' heads of 5/16 in still cover such a hole.");

@@ -73,8 +73,9 @@ const std::vector<Told> toldAtTheLimit{
      "A solid front moves: between screw rows 3 1/64 in apart by about 1/32 in from dry air to "
      "damp, and the clearance holes give only 1/32 in; drill one row ≈ 3/16 in or make its holes "
      "slots, up and down.",
-     "movement ≈ rows apart / 96 = 3 1/64 in / 96 ≈ 1/32 in (1/8 in for each foot across the "
-     "grain, grain running from left to right); play = clearance hole − shank = 1/32 in"},
+     "movement ≈ rows apart / 96 = 3 1/64 in / 96 = 0.031 in ≈ 1/32 in (1/8 in for each foot "
+     "across the grain, grain running from left to right); play = clearance hole − shank = 1/32 "
+     "in"},
     {FindingCode::HoleInBottom, "Front A1, screw hole 1",
      "The screw hole goes 1/64 in into the bottom: hole 41/64 in above the box's lower edge, "
      "bottom's top 1/2 in, radius of the head 5/32 in.",
