@@ -1284,8 +1284,8 @@
         <translation>Was die Schrauben halten</translation>
     </message>
     <message>
-        <source>Handle</source>
-        <translation>Griff</translation>
+        <source>Handles and fittings</source>
+        <translation>Griffe und Beschläge</translation>
     </message>
     <message>
         <source>Weight</source>

@@ -2951,7 +2951,7 @@ Regel: %2</translation>
     </message>
     <message>
         <source>Move division of the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilung der Blende verschieben</translation>
     </message>
 </context>
 <context>
