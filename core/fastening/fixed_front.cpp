@@ -97,6 +97,7 @@ MountingPlan planFixedMounting(const MountingSpec& spec, const WoodScrew& screw,
     plan.allowed.outer = outerPart(place, clear, boundsOf(spec, screw, limits, on).thick);
     plan.allowed.withoutRects = {openPart(place, clear)};
     plan.allowed.withoutDiscs = discsRoundHardware(spec, screw, limits, on);
+    keepClearOfFittings(plan.allowed, screw, limits, on);
     const std::vector<WallPoint> points =
         spec.pattern == ScrewPattern::ByHand ? spec.placed : cornersIn(plan, spec, place);
     for (const WallPoint at : points)

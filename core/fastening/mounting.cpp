@@ -20,6 +20,8 @@ WallRegion movedBy(WallRegion region, WallPoint by) {
     region.outer = region.outer.movedBy(by);
     for (WallDisc& disc : region.withoutDiscs)
         disc.centre = disc.centre + by;
+    for (WallRect& rect : region.withoutRects)
+        rect = rect.movedBy(by);
     return region;
 }
 

@@ -58,6 +58,7 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
     };
     add(Subject::Member, "member", tr("Member"), memberForm);
     add(Subject::Opening, "opening", tr("Opening"), openingForm);
+    add(Subject::Board, "board", tr("Pull-out board"), boardForm);
     add(Subject::Case, "case", tr("Case"), caseForm);
     add(Subject::Case, "surroundings", tr("Round the case"), surroundingsForm);
     add(Subject::Case, "system-holes", tr("System holes"), systemHolesForm);
@@ -75,7 +76,7 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
     column->addStretch();
     setWidget(page);
     setOpenFolds({QStringLiteral("member"), QStringLiteral("opening"), QStringLiteral("case"),
-                  QStringLiteral("fit")});
+                  QStringLiteral("fit"), QStringLiteral("board")});
     connect(&session, &Session::selectionChanged, this, &SelectionPanel::showSelection);
     connect(&session, &Session::workChanged, this, qOverload<>(&SelectionPanel::refresh));
     connect(&session, &Session::styleChanged, this, qOverload<>(&SelectionPanel::refresh));
@@ -164,8 +165,12 @@ bool SelectionPanel::isWanted(Subject subject) const {
         return !member && (!front || some([](OpeningUse use) {
             return use == OpeningUse::Drawer || use == OpeningUse::FixedFront;
         }));
+    case Subject::Board:
+        break;
     }
-    return false;
+    return front && std::ranges::all_of(selection.openings, [this](OpeningId id) {
+               return m_session.plan().boardOf(id) != nullptr;
+           });
 }
 
 void SelectionPanel::showSelection() {

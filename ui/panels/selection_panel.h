@@ -34,7 +34,8 @@ private:
         Case,
         Opening,
         FrontOrCase,
-        DrawerOrCase ///< what only a front with a box has
+        DrawerOrCase, ///< what only a front with a box has
+        Board
     };
     struct Group {
         Subject subject;

@@ -387,9 +387,10 @@ Case RandomProject::casework() {
 
 Limits RandomProject::limits() {
     Limits l;
-    for (auto* limit : {&l.leastPenetration, &l.leastTipCover, &l.screwMargin,
-                        &l.leastWallUnderHead, &l.leastWoodUnderHead, &l.headAllowance, &l.leastGap,
-                        &l.leastOpening, &l.holeToHole, &l.unevenGaps, &l.leastHeadBearing})
+    for (auto* limit :
+         {&l.leastPenetration, &l.leastTipCover, &l.screwMargin, &l.leastWallUnderHead,
+          &l.leastWoodUnderHead, &l.headAllowance, &l.leastGap, &l.leastOpening, &l.holeToHole,
+          &l.unevenGaps, &l.leastHeadBearing, &l.fillerShadow, &l.fillerBend})
         *limit = length();
     return l;
 }

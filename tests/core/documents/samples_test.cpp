@@ -246,3 +246,25 @@ TEST(Samples, FirstTryHasItsHolesAtTheHeightsItTellsOf) {
     EXPECT_EQ(lowestHole(3), Length::inches(0, 32));
     EXPECT_EQ(lowestHole(4), Length::inches(0, 52));
 }
+
+// Worked by hand: 38 in less two stiles of 1 1/2 in and one of 2 1/4 in is 32 3/4 in, two openings
+// of 16 3/8 in; less 2 × 1/16 in of play. Panels of 3/4 in at the stiles' outer edges, and in the
+// middle of the one between, leave 3/4 in on every side, less 1/32 in. What stays free round the
+// fasteners at 6 in and 14 in reaches 1/2 in + 1/8 in to both sides.
+TEST(Samples, WritingChestHasABoardOverEachBank) {
+    const Sample sample("writing-chest");
+    ASSERT_EQ(sample.plan.boards.size(), 2U);
+    for (const PlannedBoard& board : sample.plan.boards) {
+        EXPECT_EQ(board.fitted.board.width, Length::inches(16, 16));
+        EXPECT_EQ(board.fitted.board.furring.left, Length::inches(0, 46));
+        EXPECT_EQ(board.fitted.board.furring.right, Length::inches(0, 46));
+        EXPECT_GE(board.fitted.safe.pullOut, Length::inches(9));
+    }
+    const auto& pieces = sample.plan.boards[0].fitted.strips.left.pieces;
+    ASSERT_EQ(pieces.size(), 3U);
+    EXPECT_EQ(pieces[0].along, (Span{Length::inches(0, 48), Length::inches(5, 24)}));
+    EXPECT_EQ(pieces[1].along, (Span{Length::inches(6, 40), Length::inches(13, 24)}));
+    EXPECT_EQ(pieces[2].along, (Span{Length::inches(14, 40), Length::inches(20)}));
+    for (const Finding& finding : judge(sample.project, sample.plan))
+        EXPECT_NE(finding.code, FindingCode::OfBoard) << key(finding);
+}

@@ -16,7 +16,9 @@ TEST(TheLimits, BeginWithCommonPractice) {
     EXPECT_EQ(limits.headAllowance.length, Length::fromSixtyFourths(4));       // 1/16 in
     EXPECT_EQ(limits.leastGap.length, Length::fromSixtyFourths(4));            // 1/16 in
     EXPECT_EQ(limits.leastOpening.length, Length::millimetres(60));
-    EXPECT_EQ(limits.holeToHole.length, Length::fromSixtyFourths(16)); // 1/4 in
+    EXPECT_EQ(limits.holeToHole.length, Length::fromSixtyFourths(16));  // 1/4 in
+    EXPECT_EQ(limits.fillerShadow.length, Length::fromSixtyFourths(8)); // 1/8 in
+    EXPECT_EQ(limits.fillerBend.length, Length::fromSixtyFourths(2));   // 1/32 in
 }
 
 TEST(TheLimits, DifferWhereOneDoes) {

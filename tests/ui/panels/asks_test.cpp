@@ -121,7 +121,8 @@ TEST_F(Asks, LeadToTheFieldOfEveryKindOfDecision) {
         {InputPlace::Stock, QString()},
         {InputPlace::Air, QString()},
     };
-    ASSERT_EQ(folds.size(), static_cast<std::size_t>(InputPlace::Air) + 1);
+    // All but the last: there is no board here.
+    ASSERT_EQ(folds.size(), static_cast<std::size_t>(InputPlace::Board));
     // From nothing, a front and a member.
     for (const Selection& from : {Selection(), Selection::of(plan().fronts[1].opening),
                                   Selection::of(plan().members[4].id)})
