@@ -388,14 +388,6 @@
         <translation>Die Lochreihe ansehen: Alle Blenden stufen um ganze Lochabstände von 32 mm, und die linke Reihe hält 5 mm Abstand von der Wand.</translation>
     </message>
     <message>
-        <source>Binding bench</source>
-        <translation>Bindetisch</translation>
-    </message>
-    <message>
-        <source>Look at the row of system holes: all fronts step by whole pitches of 32 mm, and the left bank keeps 5 mm from the wall.</source>
-        <translation>Die Lochreihe ansehen: Alle Blenden stufen um ganze Lochabstände von 32 mm, und die linke Reihe hält 5 mm Abstand von der Wand.</translation>
-    </message>
-    <message>
         <source>First try</source>
         <translation>Erster Versuch</translation>
     </message>

@@ -112,10 +112,6 @@
         <translation>Zwischenboden %1</translation>
     </message>
     <message>
-        <source>no wood screw &quot;%1&quot; in the catalogue</source>
-        <translation>keine Holzschraube „%1“ im Katalog</translation>
-    </message>
-    <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>
         <translation>keine Art von Führungen „%1“ im Katalog</translation>
     </message>
@@ -1284,8 +1280,8 @@
         <translation>Was die Schrauben halten</translation>
     </message>
     <message>
-        <source>Handles and fittings</source>
-        <translation>Griffe und Beschläge</translation>
+        <source>Handle</source>
+        <translation>Griff</translation>
     </message>
     <message>
         <source>Weight</source>

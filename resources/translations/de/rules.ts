@@ -944,42 +944,6 @@
         <translation>Breite und Höhe einer Blende</translation>
     </message>
     <message>
-        <source>Cover of a panel or member by gap</source>
-        <translation>Aufschlag auf eine Platte oder ein Rahmenteil aus der Fuge</translation>
-    </message>
-    <message>
-        <source>outer: member − gap; shared: (member − gap) / 2 each</source>
-        <translation>außen: Teil − Fuge; gemeinsam: je (Teil − Fuge) / 2</translation>
-    </message>
-    <message>
-        <source>numbers overlay_left, overlay_right, overlay_bottom, overlay_top</source>
-        <translation>Werte overlay_left, overlay_right, overlay_bottom, overlay_top</translation>
-    </message>
-    <message>
-        <source>How far a front may reach at the case&apos;s edge</source>
-        <translation>Wie weit eine Blende an der Kante des Korpus reichen darf</translation>
-    </message>
-    <message>
-        <source>to the case&apos;s edge + beyond it, or − what covers it; at least the gap chosen</source>
-        <translation>bis zur Kante des Korpus + dahinter, oder − was sie verdeckt; mindestens die gewählte Fuge</translation>
-    </message>
-    <message>
-        <source>findings front_at_wall, front_at_neighbour, front_at_trim</source>
-        <translation>Befunde front_at_wall, front_at_neighbour, front_at_trim</translation>
-    </message>
-    <message>
-        <source>Rows of system holes</source>
-        <translation>Reihen von Systembohrungen</translation>
-    </message>
-    <message>
-        <source>5 mm every 32 mm, 37 mm behind the front edge, the first at half the bottom panel</source>
-        <translation>5 mm alle 32 mm, 37 mm hinter der Vorderkante, die erste auf halber Dicke des Unterbodens</translation>
-    </message>
-    <message>
-        <source>rows of a new choice; finding step_off_pitch</source>
-        <translation>Reihen einer neuen Wahl; Befund step_off_pitch</translation>
-    </message>
-    <message>
         <source>A front with a flat back</source>
         <translation>Eine Blende mit ebener Rückseite</translation>
     </message>

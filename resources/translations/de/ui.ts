@@ -2949,10 +2949,6 @@ Regel: %2</translation>
         <source>Move rail</source>
         <translation>Querfries versetzen</translation>
     </message>
-    <message>
-        <source>Move division of the face</source>
-        <translation>Teilung der Blende verschieben</translation>
-    </message>
 </context>
 <context>
     <name>frontwright::NewCaseDialog</name>
@@ -4269,6 +4265,10 @@ Regel: %4</translation>
     <message>
         <source>Opening</source>
         <translation>Öffnung</translation>
+    </message>
+    <message>
+        <source>Pull-out board</source>
+        <translation>Ausziehplatte</translation>
     </message>
     <message>
         <source>Case</source>
