@@ -58,6 +58,18 @@ Result<Project> roundedCase() {
     return rounded;
 }
 
+/// The same with both fronts on one box: what only filler strips have.
+Result<Project> facedCase() {
+    Result<Project> project = sampleCase();
+    if (!project.ok())
+        return project;
+    Project faced = std::move(project).value();
+    Region region = *faced.casework.divisions;
+    std::get<Split>(region.content).divides = Divides::Face;
+    faced.casework.divisions = std::make_shared<const Region>(std::move(region));
+    return faced;
+}
+
 /// Rows for the kinds that have not been told yet.
 void addNumbersOf(const Result<Project>& project, const Catalogue& program, DecimalMark mark,
                   std::vector<bool>& isTold, std::vector<RuleRow>& rows) {
@@ -85,7 +97,7 @@ void addNumbersOf(const Result<Project>& project, const Catalogue& program, Deci
 
 void addNumbers(std::vector<RuleRow>& rows, const Catalogue& program, DecimalMark mark) {
     std::vector<bool> isTold;
-    for (const Result<Project>& project : {sampleCase(), roundedCase()})
+    for (const Result<Project>& project : {sampleCase(), roundedCase(), facedCase()})
         addNumbersOf(project, program, mark, isTold, rows);
 }
 

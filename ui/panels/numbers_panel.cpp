@@ -293,7 +293,7 @@ void NumbersPanel::search() {
 }
 
 std::optional<std::size_t> NumbersPanel::chosenOfBoard() const {
-    const QTreeWidgetItem* current = m_list->currentItem();
+    QTreeWidgetItem* current = m_list->currentItem();
     if (m_ofBoard.empty() || !current || !current->parent())
         return std::nullopt;
     return static_cast<std::size_t>(current->parent()->indexOfChild(current));

@@ -107,7 +107,7 @@ TEST(Reading, ProfiledSidesAreAList) {
 TEST(Reading, AWordIsOneOfAFew) {
     EXPECT_EQ(read<Placing>("\"optical-centre\"").value, Placing::OpticalCentre);
     EXPECT_EQ(read<Unit>("\"Mm\"").error, "expected \"in\" or \"mm\", found \"Mm\"");
-    EXPECT_EQ(read<Construction>("1").error, "expected \"face-frame\", found 1");
+    EXPECT_EQ(read<Construction>("1").error, "expected \"face-frame\" or \"frameless\", found 1");
 }
 
 TEST(Reading, AWholeNumberLiesInItsRange) {

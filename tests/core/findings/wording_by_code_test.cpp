@@ -245,7 +245,7 @@ const std::vector<Told> toldAtTheLimit{
     {FindingCode::BoxSticks, "Front A1",
      "The box sticks in damp air: it grows ≈ 7/64 in higher, and the play above it is 7/64 in.",
      "growth = box height × the sides' change from when they are cut to the wettest air, "
-     "flat-sawn; of 5 49/64 in that is ≈ 7/64 in; the play above is 7/64 in"},
+     "flat-sawn; of 5 49/64 in that is 0.1153 in; the play above is 7/64 in"},
     {FindingCode::FittingOffField, "Front A1, fitting 1",
      "The plate (Label holder, 3 × 1 in) reaches 1/64 in past the field onto the top edge profile "
      "and would rock: plate 1 in, field 5 1/2 in that way.",

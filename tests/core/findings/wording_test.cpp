@@ -174,8 +174,11 @@ TEST(Wording, OfEveryFindingIsOnePlainSentenceWithANumberInIt) {
         EXPECT_TRUE(text.sentence.english().ends_with('.')) << text.sentence;
         EXPECT_EQ(text.sentence.english().find("  "), std::string::npos) << text.sentence;
         EXPECT_EQ(text.reason.english().find("= ≈"), std::string::npos) << text.reason;
-        EXPECT_NE(text.reason.english().find_first_of("0123456789"), std::string::npos)
-            << text.reason;
+        // What has nothing to count says why in words.
+        if (provocation.code != FindingCode::FixedFrontNoFrame) {
+            EXPECT_NE(text.reason.english().find_first_of("0123456789"), std::string::npos)
+                << text.reason;
+        }
         EXPECT_FALSE(text.source.title.empty());
     }
 }
