@@ -13,6 +13,7 @@ struct ElevationOptions {
     Language language;       ///< of its words
     double paperScale = 0.1; ///< paper mm per mm of case
     Shown dimensions = Shown::Yes;
+    Shown sizes = Shown::Yes;  ///< each front's own, beside its name
     Shown holes = Shown::Yes;  ///< mounting screws, handles' holes
     Shown boxes = Shown::No;   ///< box outline behind the front
     Shown bottoms = Shown::No; ///< the bottom panel behind the front

@@ -11,30 +11,39 @@ namespace frontwright {
 namespace {
 
 constexpr double freeRound = 0.7;     // of a label, on paper
+constexpr double smallest = 1.8;      // height of capitals
 constexpr double betweenLines = 1.3;  // from one line's base to the next one's capitals
+constexpr double betweenWords = 1.8;  // from a name to the size beside it
 constexpr double descenderPart = 0.3; // of the height of capitals
 
-/// A label's lines, from the top down, and how much paper they take.
+/// A label's lines and how much paper they take.
 struct Block {
     struct Line {
         std::string words;
         double height = 0; ///< of capitals, on paper
     };
-    std::vector<Line> lines;
+    enum class Arranged : std::uint8_t { FromTheTopDown, SideBySide };
+    std::vector<Line> lines; ///< the name's first
+    Arranged arranged = Arranged::FromTheTopDown;
 
     [[nodiscard]] double width() const {
-        double widest = 0;
-        for (const Line& line : lines)
+        double widest = 0, sum = betweenWords * static_cast<double>(lines.size() - 1);
+        for (const Line& line : lines) {
             widest = std::max(widest, textWidth(line.words, line.height));
-        return widest;
+            sum += textWidth(line.words, line.height);
+        }
+        return arranged == Arranged::SideBySide ? sum : widest;
     }
     /// From the first line's capitals to below the last one's descenders.
     [[nodiscard]] double height() const {
         double sum = betweenLines * static_cast<double>(lines.size() - 1);
         for (const Line& line : lines)
             sum += line.height;
-        return sum + descenderPart * lines.back().height;
+        const Line& lowest = arranged == Arranged::SideBySide ? lines.front() : lines.back();
+        return (arranged == Arranged::SideBySide ? lowest.height : sum) +
+               descenderPart * lowest.height;
     }
+    [[nodiscard]] double heightOfName() const { return lines.front().height; }
 };
 
 /// The two halves of a name, broken at the space that makes the longer one shortest; empty where
@@ -56,11 +65,15 @@ std::vector<std::string> halved(const std::string& name) {
 /// Ways to write a label, best first; heights after ISO 3098. One height of names wherever it fits,
 /// so that a bank looks even. `size` is left out where it is empty.
 std::vector<Block> blocksFor(const std::string& name, const std::string& size) {
-    constexpr double large = 2.5, small = 1.8;
+    constexpr double large = 2.5, small = smallest;
     const std::vector<std::string> halves = halved(name);
     std::vector<Block> blocks;
-    if (!size.empty())
+    if (!size.empty()) {
         blocks.push_back({{{name, large}, {size, small}}});
+        blocks.push_back({{{name, large}, {size, small}}, Block::Arranged::SideBySide});
+        if (!halves.empty())
+            blocks.push_back({{{halves[0], large}, {halves[1], large}, {size, small}}});
+    }
     for (const double height : {large, small}) {
         blocks.push_back({{{name, height}}});
         if (!halves.empty())
@@ -147,7 +160,20 @@ std::vector<BoxMm> boxesOf(const std::vector<Mark>& dimensions, double paperScal
     return boxes;
 }
 
+/// On one base line, the last one's end at the block's.
+void writeSideBySide(Sketch& sketch, const Block& block, const PointMm& centre, const Part& part) {
+    const double half = sketch.forPaper(block.width() / 2);
+    const double y = centre.y() + sketch.forPaper(block.height() / 2 - block.heightOfName());
+    const Block::Line &name = block.lines.front(), &size = block.lines.back();
+    sketch.text(Layer::Note, {{centre.x() - half, y}, name.words, name.height, Anchor::Start, 0},
+                part);
+    sketch.text(Layer::Note, {{centre.x() + half, y}, size.words, size.height, Anchor::End, 0},
+                part);
+}
+
 void write(Sketch& sketch, const Block& block, const PointMm& centre, const Part& part) {
+    if (block.arranged == Block::Arranged::SideBySide)
+        return writeSideBySide(sketch, block, centre, part);
     double y = centre.y() + sketch.forPaper(block.height() / 2);
     for (const Block::Line& line : block.lines) {
         y -= sketch.forPaper(line.height);
@@ -155,6 +181,37 @@ void write(Sketch& sketch, const Block& block, const PointMm& centre, const Part
                     part);
         y -= sketch.forPaper(betweenLines);
     }
+}
+
+/// What is to be written on a front, and where it may stand.
+struct Label {
+    std::string name;
+    std::string size; ///< empty: not wanted
+    BoxMm room;
+    std::vector<BoxMm> handles;
+    double paperScale = 1;
+};
+struct PlacedBlock {
+    Block block;
+    PointMm centre;
+};
+/// The best way and place whose name is not lower than that; none where nothing fits.
+std::optional<PlacedBlock> placed(const Label& label, const std::vector<BoxMm>& obstacles,
+                                  double leastHeight) {
+    BoxMm handles;
+    for (const BoxMm& box : label.handles)
+        handles.extend(box);
+    for (const Block& block : blocksFor(label.name, label.size)) {
+        if (block.heightOfName() < leastHeight)
+            continue;
+        const double height = (block.height() + 2 * freeRound) / label.paperScale;
+        for (const PointMm& centre : placesFor(label.room, obstacles, handles, height)) {
+            const BoxMm box = boxOf(block, centre, label.paperScale);
+            if (label.room.contains(box) && !meets(box, obstacles))
+                return PlacedBlock{block, centre};
+        }
+    }
+    return std::nullopt;
 }
 
 std::string sizeText(const FrontPlan& front, LengthStyle style) {
@@ -165,25 +222,24 @@ std::string sizeText(const FrontPlan& front, LengthStyle style) {
 
 void drawLabel(Sketch& sketch, const ElevationSubject& subject, const FrontPlan& front) {
     const ElevationOptions& options = subject.options;
+    ElevationOptions calm = options;
+    calm.keepFree.reset();
+    const Label label{frontwright::label(subject.project, front),
+                      options.sizes == Shown::Yes ? sizeText(front, options.style) : std::string(),
+                      roomOn(front), handleBoxes(front, calm), options.paperScale};
+    const auto usual = placed(label, obstaclesOn(front, calm), smallest);
+    if (!usual)
+        return;
+    // What is emphasised for a while takes the size's place and moves a name, but shrinks none.
     const std::vector<Mark> inside = dimensionsInside(subject.plan, front, options);
     std::vector<BoxMm> obstacles = obstaclesOn(front, options);
     for (const BoxMm& box : boxesOf(inside, options.paperScale))
         obstacles.push_back(box);
-    BoxMm handles;
-    for (const BoxMm& box : handleBoxes(front, options))
-        handles.extend(box);
-    const BoxMm room = roomOn(front);
-    const std::string size = inside.empty() ? sizeText(front, options.style) : std::string();
-    for (const Block& block : blocksFor(label(subject.project, front), size)) {
-        const double height = (block.height() + 2 * freeRound) / options.paperScale;
-        for (const PointMm& place : placesFor(room, obstacles, handles, height)) {
-            const BoxMm box = boxOf(block, place, options.paperScale);
-            if (!room.contains(box) || meets(box, obstacles))
-                continue;
-            write(sketch, block, place, {front.opening, std::nullopt, "label"});
-            return;
-        }
-    }
+    Label now = label;
+    if (!inside.empty())
+        now.size.clear();
+    if (const auto found = placed(now, obstacles, usual->block.heightOfName()))
+        write(sketch, found->block, found->centre, {front.opening, std::nullopt, "label"});
 }
 
 } // namespace frontwright

@@ -4,6 +4,7 @@
 #include "core/wood/movement.h"
 #include "core/words/figure.h"
 
+#include <cmath>
 #include <initializer_list>
 
 namespace frontwright {
@@ -81,6 +82,67 @@ double moistureOf(const AirState& state) {
         break;
     }
     return state.reading.value();
+}
+
+TemperatureUnit temperatureUnitBeside(Unit unit) {
+    switch (unit) {
+    case Unit::Inch:
+        return TemperatureUnit::Fahrenheit;
+    case Unit::Millimetre:
+        break;
+    }
+    return TemperatureUnit::Celsius;
+}
+
+namespace {
+
+Percent inTenths(double percent) {
+    return Percent::fromThousandths(std::llround(percent * 10) * 100);
+}
+
+AirState byMeter(AirState state) {
+    if (!impossible(state))
+        state.reading = inTenths(moistureOf(state));
+    state.by = MoistureBy::Meter;
+    return state;
+}
+
+AirState byAir(AirState state, TemperatureUnit unit) {
+    const bool isReading = !impossible(state);
+    state.by = MoistureBy::Air;
+    if (state.temperature == AirState{}.temperature)
+        state.temperature = converted(state.temperature, unit);
+    if (!isReading || !isInRange(state.temperature))
+        return state;
+    if (impossible(state) || inTenths(moistureOf(state)) != inTenths(state.reading.value()))
+        state.humidity = inTenths(humidityFor(state.temperature, state.reading.value()));
+    return state;
+}
+
+} // namespace
+
+AirState toldBy(const AirState& state, MoistureBy by, TemperatureUnit unit) {
+    if (state.by == by)
+        return state;
+    switch (by) {
+    case MoistureBy::Air:
+        return byAir(state, unit);
+    case MoistureBy::Meter:
+        break;
+    }
+    return byMeter(state);
+}
+
+bool tellTheSame(const AirState& a, const AirState& b) {
+    if (a.by != b.by)
+        return false;
+    switch (a.by) {
+    case MoistureBy::Air:
+        return a.temperature == b.temperature && a.humidity == b.humidity;
+    case MoistureBy::Meter:
+        break;
+    }
+    return a.reading == b.reading;
 }
 
 } // namespace frontwright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/lengths/length.h"
 #include "core/results/result.h"
 #include "core/wood/moisture.h"
 
@@ -51,5 +52,18 @@ std::optional<Error> impossible(const Air&);
 
 /// In per cent of the ovendry weight. Precondition: !impossible(state).
 double moistureOf(const AirState&);
+
+/// What makers who measure lengths in that unit read temperatures in: inches with °F.
+TemperatureUnit temperatureUnitBeside(Unit);
+
+/// The same moisture told the other way: as a meter would read it, to 0.1 %, or as the humidity, to
+/// 0.1 %, at which wood comes to the reading in air of the state's temperature (the equation
+/// backwards; the nearer of 0 and 100 % where none does). A humidity that comes to the reading as
+/// it is stays. `unit`: of the ordinary 20 °C (68 °F), where no other temperature was given. What
+/// is impossible is only told the other way, with the members that it has.
+AirState toldBy(const AirState&, MoistureBy, TemperatureUnit unit);
+
+/// Whether both tell the same; members that are not asked for are left out.
+bool tellTheSame(const AirState&, const AirState&);
 
 } // namespace frontwright

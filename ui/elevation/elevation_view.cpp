@@ -28,6 +28,8 @@ constexpr double notch = 120;
 constexpr double stepPerNotch = 1.2;
 constexpr double leastScale = 0.02; // px per mm
 constexpr double greatestScale = 40;
+/// Zoomed out as far as can be, the case still takes that part of the view.
+constexpr double farthestShare = 0.2;
 /// Room for the dimensions that a selected front adds.
 constexpr int fitMargin = 34;
 constexpr int focusFrame = 2;
@@ -61,7 +63,8 @@ ElevationView::ElevationView(Session& session, QWidget* parent)
             endGesture();
         refresh();
     });
-    connect(&session, &Session::styleChanged, this, [this] { refresh(); });
+    // Figures in another unit take other room.
+    connect(&session, &Session::styleChanged, this, [this] { m_fitted ? fit() : refresh(); });
     connect(&session, &Session::selectionChanged, this, [this] { refresh(); });
     connect(&session, &Session::started, this, &ElevationView::fit);
     refresh();
@@ -221,13 +224,21 @@ double ElevationView::scaleFor(const QSizeF& room) const {
     return leastScale;
 }
 
+double ElevationView::farthestScale() const {
+    const QSizeF room = viewport()->size(), outline = inScene(m_session.plan().outline).size();
+    if (room.isEmpty() || outline.isEmpty())
+        return leastScale;
+    const double share = std::min(room.width() / outline.width(), room.height() / outline.height());
+    return std::clamp(farthestShare * share, leastScale, greatestScale);
+}
+
 void ElevationView::zoom(Zoom direction) {
     zoomBy(direction == Zoom::In ? stepPerNotch : 1 / stepPerNotch, viewport()->rect().center());
 }
 
 void ElevationView::zoomBy(double factor, QPointF anchor) {
     setFitted(false);
-    const double s = std::clamp(scale() * factor, leastScale, greatestScale);
+    const double s = std::clamp(scale() * factor, farthestScale(), greatestScale);
     const QPointF before = mapToScene(anchor.toPoint());
     setTransform(QTransform::fromScale(s, -s));
     refresh();

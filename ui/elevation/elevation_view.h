@@ -81,6 +81,7 @@ private:
     void setFitted(bool fitted);
     /// At which the whole case with its figures has room, screen px per mm.
     [[nodiscard]] double scaleFor(const QSizeF& room) const;
+    [[nodiscard]] double farthestScale() const; ///< at which zooming out ends
     void zoomBy(double factor, QPointF anchor);
     void hover(QPointF viewportPos);
     void startDrag(const QPoint& from, Qt::KeyboardModifiers modifiers);

@@ -149,9 +149,12 @@ QString MemberDrag::nameOfPanel(MemberKind kind) {
     case MemberKind::Stile:
         return tr("Move divider");
     case MemberKind::Rail:
+        return tr("Move shelf");
+    case MemberKind::NoStile:
+    case MemberKind::NoRail:
         break;
     }
-    return tr("Move shelf");
+    return tr("Move division of the face");
 }
 
 QString MemberDrag::name() const {

@@ -43,8 +43,8 @@ AirForm::AirForm(Session& session, QWidget* parent)
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->addRow(tr("&Room"), m_range);
     form->addRow(tr("When &cut"), m_rows[0]);
-    form->addRow(tr("&Driest"), m_rows[1]);
-    form->addRow(tr("&Wettest"), m_rows[2]);
+    form->addRow(tr("&Driest (heating season)"), m_rows[1]);
+    form->addRow(tr("&Wettest (summer)"), m_rows[2]);
     for (QLabel* label : {m_source, m_problem}) {
         label->setWordWrap(true);
         form->addRow(label);
@@ -70,13 +70,15 @@ void AirForm::refresh() {
     m_problem->hide();
     if (!air)
         return;
+    for (AirStateRow* row : m_rows)
+        row->setUsualUnit(temperatureUnitBeside(m_session.project().style.unit));
     m_rows[0]->setState(air->whenCut);
     m_rows[1]->setState(air->driest);
     m_rows[2]->setState(air->wettest);
     m_range->clear();
     int chosen = -1;
     for (const AirRange& range : rangesOf(m_session)) {
-        if (range.driest == air->driest && range.wettest == air->wettest)
+        if (tellTheSame(range.driest, air->driest) && tellTheSame(range.wettest, air->wettest))
             chosen = m_range->count();
         m_range->addItem(toldName(range.name));
     }

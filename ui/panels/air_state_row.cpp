@@ -14,6 +14,7 @@ namespace frontwright {
 
 namespace {
 
+constexpr MoistureBy ways[] = {MoistureBy::Air, MoistureBy::Meter};
 constexpr TemperatureUnit units[] = {TemperatureUnit::Celsius, TemperatureUnit::Fahrenheit};
 
 /// More than what is taken, so that a value outside is refused in words and not bent in silence.
@@ -57,8 +58,8 @@ AirStateRow::AirStateRow(const QString& name, QWidget* parent)
     }
     line->addStretch();
     setFocusProxy(m_by);
-    connect(m_by, qOverload<int>(&QComboBox::activated), this, [this] {
-        showFields();
+    connect(m_by, qOverload<int>(&QComboBox::activated), this, [this](int index) {
+        turnTo(ways[index]);
         Q_EMIT edited();
     });
     connect(m_unit, qOverload<int>(&QComboBox::activated), this, [this](int index) {
@@ -73,7 +74,8 @@ AirStateRow::AirStateRow(const QString& name, QWidget* parent)
 void AirStateRow::setState(const AirState& state) {
     const QSignalBlocker blockers[] = {QSignalBlocker(m_temperature), QSignalBlocker(m_humidity),
                                        QSignalBlocker(m_reading)};
-    m_by->setCurrentIndex(state.by == MoistureBy::Air ? 0 : 1);
+    m_shownBy = state.by;
+    m_by->setCurrentIndex(m_shownBy == MoistureBy::Air ? 0 : 1);
     m_shownUnit = state.temperature.unit;
     m_unit->setCurrentIndex(m_shownUnit == TemperatureUnit::Celsius ? 0 : 1);
     m_temperature->setValue(state.temperature.degrees());
@@ -84,7 +86,7 @@ void AirStateRow::setState(const AirState& state) {
 
 AirState AirStateRow::state() const {
     AirState state;
-    state.by = m_by->currentIndex() == 0 ? MoistureBy::Air : MoistureBy::Meter;
+    state.by = m_shownBy;
     state.temperature = {thousandths(m_temperature->value()), m_shownUnit};
     state.humidity = Percent::fromThousandths(thousandths(m_humidity->value()));
     state.reading = Percent::fromThousandths(thousandths(m_reading->value()));
@@ -92,10 +94,15 @@ AirState AirStateRow::state() const {
 }
 
 void AirStateRow::showFields() {
-    const bool isAir = m_by->currentIndex() == 0;
+    const bool isAir = m_shownBy == MoistureBy::Air;
     for (QWidget* field : std::initializer_list<QWidget*>{m_temperature, m_unit, m_humidity})
         field->setVisible(isAir);
     m_reading->setVisible(!isAir);
+}
+
+/// The line's own moisture stays.
+void AirStateRow::turnTo(MoistureBy by) {
+    setState(toldBy(state(), by, m_usualUnit));
 }
 
 void AirStateRow::convertTo(TemperatureUnit unit) {

@@ -17,6 +17,8 @@ public:
     explicit AirStateRow(const QString& name, QWidget* parent = nullptr);
 
     void setState(const AirState&);
+    /// Of temperatures that were not given yet.
+    void setUsualUnit(TemperatureUnit unit) { m_usualUnit = unit; }
     [[nodiscard]] AirState state() const;
 
 Q_SIGNALS:
@@ -28,6 +30,7 @@ protected:
 
 private:
     void showFields();
+    void turnTo(MoistureBy);
     void convertTo(TemperatureUnit);
 
     QComboBox* m_by;
@@ -35,7 +38,9 @@ private:
     QComboBox* m_unit;
     QDoubleSpinBox* m_humidity;
     QDoubleSpinBox* m_reading;
+    MoistureBy m_shownBy = MoistureBy::Air;
     TemperatureUnit m_shownUnit = TemperatureUnit::Celsius;
+    TemperatureUnit m_usualUnit = TemperatureUnit::Celsius;
 };
 
 } // namespace frontwright

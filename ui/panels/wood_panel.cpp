@@ -1,9 +1,8 @@
 #include "ui/panels/wood_panel.h"
 
-#include "core/drawings/elevation.h"
 #include "core/drawings/season_chart.h"
+#include "core/drawings/season_elevation.h"
 #include "core/lengths/format.h"
-#include "core/plan/moving.h"
 #include "core/plan/quantity.h"
 #include "core/reports/groups.h"
 #include "ui/help/topics.h"
@@ -96,7 +95,8 @@ WoodPanel::WoodPanel(Session& session, QWidget* parent)
 }
 
 void WoodPanel::addPicture(QVBoxLayout& column) {
-    m_time->addItems({tr("As cut"), tr("At its driest"), tr("At its wettest")});
+    m_time->addItems(
+        {tr("As cut"), tr("At its driest (heating season)"), tr("At its wettest (summer)")});
     m_time->setAccessibleName(tr("Time of the year that the picture shows"));
     m_time->setCurrentIndex(static_cast<int>(Time::Wettest));
     m_times->setRange(1, mostTimes);
@@ -171,6 +171,7 @@ void WoodPanel::refresh() {
     m_follows->setText(summary());
     m_follows->setVisible(hasAir);
     m_pictures->setVisible(hasAir);
+    m_today->setUsualUnit(temperatureUnitBeside(m_session.project().style.unit));
     if (hasAir && !m_isTodaySet)
         m_today->setState(m_session.project().air->whenCut);
     m_elevation->update();
@@ -216,15 +217,14 @@ std::optional<Drawing> WoodPanel::picture(double widthMm, double heightMm) const
     const Plan& plan = m_session.plan();
     if (!plan.season)
         return std::nullopt;
-    const Plan moved = movedPlan(m_session.project(), plan, moistureShown(), m_times->value());
-    ElevationOptions options;
+    SeasonElevationOptions options;
     options.style = m_session.style();
     options.language = spokenLanguage();
-    options.dimensions = Shown::No;
-    options.holes = Shown::No;
-    options.paperScale = std::min(widthMm / plan.outline.width().inMillimetres(),
-                                  heightMm / plan.outline.height().inMillimetres());
-    return elevation(m_session.project(), moved, options);
+    options.width = widthMm;
+    options.height = heightMm;
+    options.moisture = moistureShown();
+    options.times = m_times->value();
+    return seasonElevation(m_session.project(), plan, options);
 }
 
 std::optional<Drawing> WoodPanel::chart(double widthMm, double heightMm) const {

@@ -276,6 +276,14 @@
         <translation>heute %1</translation>
     </message>
     <message>
+        <source>changes drawn as large as they are</source>
+        <translation>Änderungen in wahrer Größe gezeichnet</translation>
+    </message>
+    <message>
+        <source>changes drawn %1 times as large</source>
+        <translation>Änderungen %1-fach vergrößert gezeichnet</translation>
+    </message>
+    <message>
         <source>through wall and front</source>
         <translation>durch Vorderstück und Blende</translation>
     </message>

@@ -119,5 +119,60 @@ TEST(Label, HasRoomInTheFieldOfAProfiledFront) {
     }
 }
 
+// An opening 2 1/4 in high is 6.9 mm at 0.12: two lines and their margins need 7.5 mm.
+TEST(Label, HasTheSizeBesideTheNameOnALowFront) {
+    Project project = testing::oneOpening(Length::inches(24), Length::inches(2, 16));
+    project.fronts.hardware.form.clear();
+    const DrawnCase drawn(project);
+    for (const double scale : {0.1, 0.12}) {
+        const auto lines = labelOf(drawn, 0, drawn.at(scale));
+        ASSERT_EQ(lines.size(), 2U) << scale;
+        EXPECT_EQ(lines[0].text, "A1");
+        EXPECT_EQ(lines[1].text, "24 1/2 × 2 3/4");
+        EXPECT_DOUBLE_EQ(lines[0].at.y(), lines[1].at.y());
+        EXPECT_LT(lines[0].at.x(), lines[1].at.x());
+    }
+}
+
+TEST(Label, HasNoSizeWhereNoneIsAskedFor) {
+    const DrawnCase drawn(testing::banks(2, 3));
+    ElevationOptions options = drawn.at(0.5);
+    options.sizes = Shown::No;
+    for (std::uint32_t i = 0; i < drawn.plan.fronts.size(); ++i)
+        EXPECT_EQ(labelOf(drawn, i, options).size(), 1U);
+}
+
+// What is dragged or selected moves a name or hides it for a while; it never shrinks.
+TEST(Label, IsNeverSmallerForWhatIsEmphasised) {
+    for (std::uint64_t seed = 500; seed < 512; ++seed) {
+        const DrawnCase drawn(testing::randomProject(seed));
+        for (const double scale : {0.05, 0.1, 0.2})
+            for (std::uint32_t i = 0; i < drawn.plan.fronts.size(); ++i) {
+                const auto calm = labelOf(drawn, i, drawn.at(scale));
+                ElevationOptions options = drawn.at(scale);
+                const CaseRect rect = drawn.plan.fronts[i].rect;
+                options.keepFree = CaseRect{rect.left, rect.bottom, rect.centre().x, rect.top};
+                const auto beside = labelOf(drawn, i, options);
+                options.keepFree.reset();
+                options.emphasised = drawn.plan.fronts[i].opening;
+                const auto selected = labelOf(drawn, i, options);
+                for (const auto& now : {beside, selected})
+                    if (!now.empty()) {
+                        ASSERT_FALSE(calm.empty());
+                        EXPECT_GE(now.front().height, calm.front().height);
+                    }
+            }
+    }
+}
+
+TEST(Label, StaysWhereItIsWhenWhatIsEmphasisedLiesElsewhere) {
+    const DrawnCase drawn(testing::banks(2, 3));
+    ElevationOptions options = drawn.at(0.2);
+    const CaseRect rect = drawn.plan.fronts[0].rect;
+    options.keepFree = CaseRect{rect.left, rect.bottom, rect.left + Length::millimetres(1),
+                                rect.bottom + Length::millimetres(1)};
+    EXPECT_EQ(labelOf(drawn, 0, options), labelOf(drawn, 0, drawn.at(0.2)));
+}
+
 } // namespace
 } // namespace frontwright

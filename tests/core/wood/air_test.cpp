@@ -109,5 +109,67 @@ TEST(OrdinaryAirs, TakeInWhatFurnitureStockIsDriedTo) {
         }
 }
 
+// From meter to air and back: the moisture is the line's own.
+TEST(AirStates, AreToldTheOtherWayWithTheSameMoisture) {
+    const AirState air =
+        toldBy(AirState::meter(Percent::whole(8)), MoistureBy::Air, TemperatureUnit::Fahrenheit);
+    EXPECT_EQ(air.by, MoistureBy::Air);
+    EXPECT_EQ(air.temperature, Temperature::fahrenheit(68));
+    EXPECT_NEAR(moistureOf(air), 8, 0.02);
+    EXPECT_EQ(air.humidity.thousandths() % 100, 0) << "tenths of a per cent";
+    const AirState meter = toldBy(air, MoistureBy::Meter, TemperatureUnit::Fahrenheit);
+    EXPECT_TRUE(tellTheSame(meter, AirState::meter(Percent::whole(8))));
+    // 20 °C and 50 % come to 9.271 %.
+    const AirState shop = AirState::of(Temperature::celsius(20), Percent::whole(50));
+    const AirState read = toldBy(shop, MoistureBy::Meter, TemperatureUnit::Celsius);
+    EXPECT_TRUE(tellTheSame(read, AirState::meter(Percent::fromThousandths(9300))));
+    EXPECT_TRUE(tellTheSame(toldBy(read, MoistureBy::Air, TemperatureUnit::Celsius), shop))
+        << "what the maker typed comes back";
+}
+
+TEST(AirStates, ToldTheOtherWayKeepTheTemperatureThatWasGiven) {
+    AirState meter = AirState::meter(Percent::whole(10));
+    meter.temperature = Temperature::celsius(25);
+    EXPECT_EQ(toldBy(meter, MoistureBy::Air, TemperatureUnit::Fahrenheit).temperature,
+              Temperature::celsius(25));
+}
+
+// Air of 20 °C brings wood to 28.8 % at most.
+TEST(AirStates, ToldByAirEndAtTheEquationsEnds) {
+    const auto humidityOf = [](int reading) {
+        return toldBy(AirState::meter(Percent::whole(reading)), MoistureBy::Air,
+                      TemperatureUnit::Celsius)
+            .humidity;
+    };
+    EXPECT_EQ(humidityOf(30), Percent::whole(100));
+    EXPECT_EQ(humidityOf(0), Percent{});
+}
+
+TEST(AirStates, ToldTheOtherWayStayWithinATenthForEveryReading) {
+    for (int tenths = 0; tenths <= 280; ++tenths) {
+        const AirState meter = AirState::meter(Percent::fromThousandths(tenths * 100));
+        for (const TemperatureUnit unit : {TemperatureUnit::Celsius, TemperatureUnit::Fahrenheit}) {
+            const AirState air = toldBy(meter, MoistureBy::Air, unit);
+            ASSERT_FALSE(impossible(air));
+            EXPECT_NEAR(moistureOf(air), meter.reading.value(), 0.1) << tenths;
+        }
+    }
+}
+
+TEST(AirStates, ThatAreImpossibleAreOnlyToldTheOtherWay) {
+    const AirState wet = AirState::of(Temperature::celsius(20), Percent::whole(120));
+    const AirState read = toldBy(wet, MoistureBy::Meter, TemperatureUnit::Celsius);
+    EXPECT_EQ(read.by, MoistureBy::Meter);
+    EXPECT_EQ(read.reading, AirState{}.reading);
+    const AirState soaked =
+        toldBy(AirState::meter(Percent::whole(45)), MoistureBy::Air, TemperatureUnit::Celsius);
+    EXPECT_EQ(soaked.humidity, AirState{}.humidity);
+}
+
+TEST(AirStates, AreInTheCasesUnits) {
+    EXPECT_EQ(temperatureUnitBeside(Unit::Inch), TemperatureUnit::Fahrenheit);
+    EXPECT_EQ(temperatureUnitBeside(Unit::Millimetre), TemperatureUnit::Celsius);
+}
+
 } // namespace
 } // namespace frontwright

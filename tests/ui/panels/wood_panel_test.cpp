@@ -147,6 +147,28 @@ TEST_F(Wood, IsToldByAMoistureMeterAsWell) {
     EXPECT_TRUE(words().contains(QStringLiteral("⚠ Not taken:")));
 }
 
+TEST_F(Wood, TurnsALineFromMeterToAirByItself) {
+    tell();
+    const Air before = air();
+    ASSERT_EQ(before.driest.by, MoistureBy::Meter);
+    tellByAir(QStringLiteral("Driest"));
+    EXPECT_EQ(air().whenCut, before.whenCut);
+    EXPECT_EQ(air().wettest, before.wettest);
+    EXPECT_EQ(air().driest.by, MoistureBy::Air);
+    EXPECT_EQ(air().driest.temperature, Temperature::fahrenheit(68)) << "a case in inches";
+    EXPECT_NEAR(moistureOf(air().driest), before.driest.reading.value(), 0.05);
+    choose(QStringLiteral("Driest: told by air or by a moisture meter"), QStringLiteral("Meter"));
+    EXPECT_TRUE(tellTheSame(air().driest, before.driest));
+    EXPECT_FALSE(words().contains(QStringLiteral("Not taken"))) << words().toStdString();
+}
+
+TEST_F(Wood, SaysWhichSeasonIsTheDriest) {
+    tell();
+    const QString all = words();
+    EXPECT_TRUE(all.contains(QStringLiteral("riest (heating season)"))) << all.toStdString();
+    EXPECT_TRUE(all.contains(QStringLiteral("ettest (summer)"))) << all.toStdString();
+}
+
 TEST_F(Wood, KeepsTheTemperatureWhenItsUnitIsTurned) {
     tell();
     const double moisture = plan().season->whenCut;
@@ -199,9 +221,9 @@ TEST_F(Wood, BringsFindingsAsSoonAsTheAirAsksForThem) {
 TEST_F(Wood, IsDrawnAtItsDriestAndAtItsWettest) {
     tell();
     const QString time = QStringLiteral("Time of the year that the picture shows");
-    choose(time, QStringLiteral("At its driest"));
+    choose(time, QStringLiteral("At its driest (heating season)"));
     const QImage dry = picture(season);
-    choose(time, QStringLiteral("At its wettest"));
+    choose(time, QStringLiteral("At its wettest (summer)"));
     const QImage wet = picture(season);
     choose(time, QStringLiteral("As cut"));
     const QImage cut = picture(season);
@@ -209,7 +231,7 @@ TEST_F(Wood, IsDrawnAtItsDriestAndAtItsWettest) {
     EXPECT_NE(dry, cut);
     EXPECT_NE(wet, cut);
     // The caution goes where the change is drawn as it is.
-    choose(time, QStringLiteral("At its wettest"));
+    choose(time, QStringLiteral("At its wettest (summer)"));
     EXPECT_TRUE(words().contains(QStringLiteral("take no sizes")));
     auto& times =
         field<QSpinBox>(QStringLiteral("How many times larger than true the change is drawn"));
