@@ -3,6 +3,7 @@
 #include "core/documents/document.h"
 
 #include <QByteArray>
+#include <QCoreApplication>
 #include <QCryptographicHash>
 
 namespace frontwright {
@@ -12,7 +13,9 @@ std::string revisionOf(const Project& project) {
     const QByteArrayView bytes(text.data(), static_cast<qsizetype>(text.size()));
     QCryptographicHash hash(QCryptographicHash::Sha256);
     hash.addData(bytes);
-    return "revision " + hash.result().toHex().left(6).toStdString();
+    return QCoreApplication::translate("Revision", "revision %1")
+        .arg(QString::fromLatin1(hash.result().toHex().left(6)))
+        .toStdString();
 }
 
 } // namespace frontwright

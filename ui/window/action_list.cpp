@@ -17,6 +17,7 @@ QAction* ActionList::add(const QString& text, const QString& tip, const QKeySequ
                                             : QStringLiteral(" (%1)").arg(
                                                   key.toString(QKeySequence::NativeText))));
     action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
     connect(action, &QAction::triggered, this, [this, run = std::move(run)] {
         m_session.cancelPreview(); // an edit starts from what is decided, not from half a drag
         run();
@@ -57,6 +58,14 @@ void ActionList::fill(QMenu& menu, Which which) const {
             inner = menu.addMenu(item.menu);
         inner->addAction(item.action);
     }
+}
+
+QList<QAction*> ActionList::actions() const {
+    QList<QAction*> all;
+    for (const Item& item : m_items)
+        if (!item.action->isSeparator())
+            all << item.action;
+    return all;
 }
 
 void ActionList::update() {

@@ -12,8 +12,9 @@ class QMenu;
 
 namespace frontwright {
 
-/// Actions that know when they can be done; enabled and disabled as work and selection change. A
-/// drag in progress is put back before any of them runs.
+/// Actions on the drawing that know when they can be done; enabled and disabled as work and
+/// selection change. A drag in progress is put back before any of them runs. Their keys act only
+/// in the widgets that have the actions: letters typed into a list are the list's.
 class ActionList : public QObject {
     Q_OBJECT
 public:
@@ -29,6 +30,7 @@ public:
     void fill(QMenu& menu) const;        ///< all
     void fillContext(QMenu& menu) const; ///< what can be done now
     void update();
+    [[nodiscard]] QList<QAction*> actions() const;
 
 private:
     struct Item {

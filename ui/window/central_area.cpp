@@ -83,9 +83,17 @@ LookPanel& CentralArea::look() {
         m_look = new LookPanel(m_session, m_settings);
         m_look->hide();
         addWidget(m_look);
+        m_look->view().addActions(m_keys);
         connect(&m_look->revealsBox(), &QCheckBox::toggled, m_reveals, &QAction::setChecked);
     }
     return *m_look;
+}
+
+void CentralArea::giveKeys(const QList<QAction*>& actions) {
+    m_keys = actions;
+    m_elevation.addActions(actions);
+    if (m_look)
+        m_look->view().addActions(actions);
 }
 
 void CentralArea::choose(Shows shows) {

@@ -29,6 +29,8 @@ public:
     [[nodiscard]] LookPanel& look();
 
     void fill(QMenu& menu);
+    /// Their keys act while the drawing or the look has the keyboard.
+    void giveKeys(const QList<QAction*>&);
 
     // Of the one that has the keyboard, else of the one that is shown.
     void zoom(ElevationView::Zoom);
@@ -44,6 +46,7 @@ private:
     QSettings& m_settings;
     LookPanel* m_look = nullptr;
     QActionGroup* m_choices;
+    QList<QAction*> m_keys;
     QAction* m_reveals;
     Shows m_shows = Shows::Drawing;
 };

@@ -18,7 +18,7 @@ EditActions::EditActions(Session& session, QWidget& window)
       m_session(session),
       m_window(window),
       m_list(session),
-      m_splits(session, window),
+      m_splits(session),
       m_undo(session.undoStack().createUndoAction(this, tr("&Undo"))),
       m_redo(session.undoStack().createRedoAction(this, tr("Re&do"))) {
     m_undo->setShortcuts(QKeySequence::keyBindings(QKeySequence::Undo));

@@ -26,6 +26,8 @@ public:
     void fill(QMenu& menu);        ///< all, with undo and redo
     void fillContext(QMenu& menu); ///< what can be done with the selection
     void fill(QToolBar& bar);
+    /// Whose keys act where the drawing has the keyboard.
+    [[nodiscard]] QList<QAction*> onDrawing() const { return m_list.actions() + m_splits.digits(); }
 
 private:
     QAction* add(const QString& text, const QString& tip, const QKeySequence& key,

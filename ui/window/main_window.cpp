@@ -69,6 +69,7 @@ MainWindow::MainWindow(Catalogue programs, QSettings& settings)
     m_middle->addWidget(m_views);
     setCentralWidget(m_middle);
     new ValueEntry(m_session, *m_view);
+    m_views->giveKeys(m_editActions->onDrawing());
     setAcceptDrops(true);
     setDockOptions(AnimatedDocks | AllowTabbedDocks | AllowNestedDocks);
     addDocks();

@@ -168,6 +168,7 @@ void NewCaseDialog::nameMembers() {
 void NewCaseDialog::basisChanged() {
     const bool inches = m_unit->currentIndex() == 0;
     m_base = newProject(inches ? Unit::Inch : Unit::Millimetre, construction());
+    m_base.title = tr("New case").toStdString();
     nameMembers();
     m_shelfThickness = {}; // nothing between drawers but the fronts' gap
     if (construction() == Construction::Frameless) {

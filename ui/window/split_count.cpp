@@ -3,7 +3,6 @@
 #include "core/edits/divisions.h"
 
 #include <QAction>
-#include <QWidget>
 
 namespace frontwright {
 
@@ -11,13 +10,13 @@ namespace {
 constexpr int mostParts = 40;
 }
 
-SplitCount::SplitCount(Session& session, QWidget& window) : QObject(&window), m_session(session) {
+SplitCount::SplitCount(Session& session, QObject* parent) : QObject(parent), m_session(session) {
     for (int digit = 0; digit < 10; ++digit) {
         auto* action = new QAction(tr("Split into %1").arg(digit), this);
         action->setShortcut(QKeySequence(Qt::Key_0 + digit));
         connect(action, &QAction::triggered, this, [this, digit] { typed(digit); });
-        window.addAction(action);
-        m_digits.push_back(action);
+        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+        m_digits << action;
     }
     const auto end = [this] {
         if (!m_splitting)

@@ -2,12 +2,10 @@
 
 #include "ui/session/session.h"
 
+#include <QList>
 #include <QObject>
 
-#include <vector>
-
 class QAction;
-class QWidget;
 
 namespace frontwright {
 
@@ -16,10 +14,13 @@ namespace frontwright {
 class SplitCount : public QObject {
     Q_OBJECT
 public:
-    SplitCount(Session&, QWidget& window);
+    explicit SplitCount(Session&, QObject* parent = nullptr);
 
     /// Splits in two and listens for digits.
     void split(const QString& name, OpeningId, Direction, WrittenLength memberWidth);
+
+    /// The digits; they act in the widgets that have them.
+    [[nodiscard]] const QList<QAction*>& digits() const { return m_digits; }
 
 private:
     void typed(int digit);
@@ -33,7 +34,7 @@ private:
         WrittenLength memberWidth;
     };
     Session& m_session;
-    std::vector<QAction*> m_digits;
+    QList<QAction*> m_digits;
     Made m_made;
     int m_count = 0; ///< typed so far
     bool m_splitting = false;
