@@ -5,7 +5,7 @@
 namespace frontwright::boards {
 
 std::string equals(const std::string& figures, Length value, LengthStyle style) {
-    return figures + (isApproximate(value, style) ? " " : " = ") + shown(value, style);
+    return figures + " = " + shownAsResult(value, style);
 }
 
 std::string fine(Length length, LengthStyle style) {

@@ -12,6 +12,7 @@ struct Asked {
     LengthStyle style;
 
     [[nodiscard]] std::string say(Length length) const { return shown(length, style); }
+    [[nodiscard]] std::string term(Length length) const { return shownPrecisely(length, style); }
     [[nodiscard]] std::string say(Force force) const { return shown(force, style); }
     /// Of the frame, that the load's arm counts from.
     [[nodiscard]] Length frame() const { return fitted.board.strip.low; }
@@ -30,8 +31,8 @@ BoardNumber skewRow(const Asked& asked, Phrase name, const Skew& skew) {
                             "play inside")
                      : text("width × cos θ + frame × sin θ = width + 2 × side play: the frame "
                             "alone holds it"),
-            "(" + asked.say(board.sidePlay) + " + " + asked.say(other) + "), " +
-                asked.say(skew.guided) + ": θ = " + angle,
+            "(" + asked.term(board.sidePlay) + " + " + asked.term(other) + "), " +
+                asked.term(skew.guided) + ": θ = " + angle,
             commonPractice()};
 }
 
@@ -39,7 +40,7 @@ BoardNumber aside(const Asked& asked) {
     const Skew& skew = asked.fitted.skew;
     const std::string value = fine(skew.aside, asked.style);
     return {text("Front edge aside, pulled out"), value, text("sin θ × pull-out"),
-            "sin " + degrees(skew.angle, asked.style) + " × " + asked.say(asked.fitted.wanted) +
+            "sin " + degrees(skew.angle, asked.style) + " × " + asked.term(asked.fitted.wanted) +
                 " = " + value,
             commonPractice()};
 }
@@ -49,7 +50,7 @@ BoardNumber leastGuided(const Asked& asked) {
     return {text("Jams at this length in the case"), value,
             text("2 × friction × how far from the middle it is pulled"),
             equals("2 × " + number(frictionOfDryWood, 1, asked.style) + " × " +
-                       asked.say(asked.fitted.pullOffCentre),
+                       asked.term(asked.fitted.pullOffCentre),
                    asked.fitted.running.least, asked.style),
             friction()};
 }
@@ -57,7 +58,7 @@ BoardNumber leastGuided(const Asked& asked) {
 BoardNumber harder(const Asked& asked, Phrase name, const RunningJudgement& running) {
     const std::string value = number(running.harder, asked.style);
     return {std::move(name), value, text("1 / (1 − length at which it jams / length in the case)"),
-            "1 / (1 − " + asked.say(running.least) + " / " + asked.say(running.guided) +
+            "1 / (1 − " + asked.term(running.least) + " / " + asked.term(running.guided) +
                 ") = " + value,
             friction()};
 }
@@ -76,13 +77,13 @@ BoardNumber safe(const Asked& asked) {
 BoardNumber moment(const Asked& asked) {
     const FittedBoard& fitted = asked.fitted;
     const std::string value = shownMoment(fitted.out.moment, asked.style);
-    std::string figures = asked.say(fitted.load) + " × (" + asked.say(fitted.wanted) + " + " +
-                          asked.say(asked.frame()) + ")";
+    std::string figures = asked.say(fitted.load) + " × (" + asked.term(fitted.wanted) + " + " +
+                          asked.term(asked.frame()) + ")";
     if (!fitted.weight)
         return {text("Moment about the runners' front end"), value,
                 text("load × (pull-out + frame)"), figures + " = " + value, statics()};
-    figures += " + " + shown(*fitted.weight, asked.style) + " × (" + asked.say(fitted.wanted) +
-               " + " + asked.say(asked.frame()) + " − " + asked.say(fitted.board.depth) + " / 2)";
+    figures += " + " + shown(*fitted.weight, asked.style) + " × (" + asked.term(fitted.wanted) +
+               " + " + asked.term(asked.frame()) + " − " + asked.term(fitted.board.depth) + " / 2)";
     return {text("Moment about the runners' front end"), value,
             text("load × (pull-out + frame) + board's weight × (pull-out + frame − depth / 2), "
                  "at least 0"),

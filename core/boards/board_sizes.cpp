@@ -13,6 +13,7 @@ struct Asked {
     LengthStyle style;
 
     [[nodiscard]] std::string say(Length length) const { return shown(length, style); }
+    [[nodiscard]] std::string term(Length length) const { return shownPrecisely(length, style); }
     [[nodiscard]] BoardNumber row(Phrase name, Length value, Phrase formula,
                                   const std::string& figures) const {
         return {std::move(name), say(value), std::move(formula), equals(figures, value, style),
@@ -23,8 +24,8 @@ struct Asked {
 BoardNumber width(const Asked& asked) {
     const BoardPlan& board = asked.fitted.board;
     return asked.row(text("Board width"), board.width, text("opening − 2 × side play"),
-                     asked.say(asked.place.opening.width()) + " − 2 × " +
-                         asked.say(board.sidePlay));
+                     asked.term(asked.place.opening.width()) + " − 2 × " +
+                         asked.term(board.sidePlay));
 }
 
 BoardNumber furring(const Asked& asked, Side side) {
@@ -35,7 +36,7 @@ BoardNumber furring(const Asked& asked, Side side) {
                             : text("Furring on the right, thickness"),
                      asked.fitted.board.furring[side],
                      text("side panel to the opening's edge − working allowance"),
-                     asked.say(back) + " − " + asked.say(asked.spec.workingAllowance));
+                     asked.term(back) + " − " + asked.term(asked.spec.workingAllowance));
 }
 
 BoardNumber runnerTop(const Asked& asked) {
@@ -48,46 +49,46 @@ BoardNumber runnerTop(const Asked& asked) {
                 asked.say(board.runnerTop),
                 {SourceKind::Maker, std::string(text("as the maker decided"))}};
     return asked.row(name, board.runnerBlock, text("(opening's height − board) / 2"),
-                     "(" + asked.say(asked.place.opening.height()) + " − " +
-                         asked.say(board.thickness) + ") / 2");
+                     "(" + asked.term(asked.place.opening.height()) + " − " +
+                         asked.term(board.thickness) + ") / 2");
 }
 
 BoardNumber runnerUnderside(const Asked& asked) {
     const BoardPlan& board = asked.fitted.board;
     return asked.row(text("Runner's underside above the opening's lower edge"),
                      board.runnerUnderside, text("runner's top − its height"),
-                     asked.say(board.runnerTop) + " − " + asked.say(asked.spec.runnerHeight));
+                     asked.term(board.runnerTop) + " − " + asked.term(asked.spec.runnerHeight));
 }
 
 BoardNumber keeperBlock(const Asked& asked) {
     const BoardPlan& board = asked.fitted.board;
     return asked.row(text("Setup block for the keeper strip: its underside above the runner"),
                      board.keeperBlock, text("board + play in height"),
-                     asked.say(board.thickness) + " + " + asked.say(board.playInHeight));
+                     asked.term(board.thickness) + " + " + asked.term(board.playInHeight));
 }
 
 BoardNumber keeperUnderside(const Asked& asked) {
     const BoardPlan& board = asked.fitted.board;
     return asked.row(text("Keeper strip's underside above the opening's lower edge"),
                      board.keeperUnderside, text("runner's top + board + play in height"),
-                     asked.say(board.runnerTop) + " + " + asked.say(board.thickness) + " + " +
-                         asked.say(board.playInHeight));
+                     asked.term(board.runnerTop) + " + " + asked.term(board.thickness) + " + " +
+                         asked.term(board.playInHeight));
 }
 
 BoardNumber underTopRail(const Asked& asked) {
     const BoardPlan& board = asked.fitted.board;
     return asked.row(text("Left under the top rail"), board.underTopRail,
                      text("opening's height − runner's top − board"),
-                     asked.say(asked.place.opening.height()) + " − " + asked.say(board.runnerTop) +
-                         " − " + asked.say(board.thickness));
+                     asked.term(asked.place.opening.height()) + " − " +
+                         asked.term(board.runnerTop) + " − " + asked.term(board.thickness));
 }
 
 BoardNumber behind(const Asked& asked) {
     const BoardPlan& board = asked.fitted.board;
     return asked.row(text("Left behind the closed board"), board.behind,
                      text("frame + depth inside − board's depth"),
-                     asked.say(asked.place.frameThickness) + " + " +
-                         asked.say(asked.place.caseDepth) + " − " + asked.say(board.depth));
+                     asked.term(asked.place.frameThickness) + " + " +
+                         asked.term(asked.place.caseDepth) + " − " + asked.term(board.depth));
 }
 
 BoardNumber piece(const Asked& asked, Side side, std::size_t i) {
@@ -96,7 +97,7 @@ BoardNumber piece(const Asked& asked, Side side, std::size_t i) {
     return asked.row(side == Side::Left ? phrase("Keeper strip on the left, piece %1", count)
                                         : phrase("Keeper strip on the right, piece %1", count),
                      along.size(), text("its end − its beginning, behind the frame's face"),
-                     asked.say(along.high) + " − " + asked.say(along.low));
+                     asked.term(along.high) + " − " + asked.term(along.low));
 }
 
 } // namespace

@@ -24,6 +24,7 @@ void members(auto& a, Is<Limits> auto& s) {
     a.always("leastOpening", s.leastOpening);
     a.always("holeToHole", s.holeToHole);
     a.defaulted("unevenGaps", s.unevenGaps, Limits{}.unevenGaps);
+    a.defaulted("leastHeadBearing", s.leastHeadBearing, Limits{}.leastHeadBearing);
 }
 
 void members(auto& a, Is<Case> auto& s) {

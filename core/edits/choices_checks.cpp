@@ -143,7 +143,8 @@ std::optional<Error> impossible(const Limits& limits) {
                           {text("the allowance round a head"), limits.headAllowance},
                           {text("the least gap"), limits.leastGap},
                           {text("the wood between holes"), limits.holeToHole},
-                          {text("the difference at which gaps look uneven"), limits.unevenGaps}});
+                          {text("the difference at which gaps look uneven"), limits.unevenGaps},
+                          {text("the least wood round a screw's hole"), limits.leastHeadBearing}});
 }
 
 std::optional<Error> impossibleText(Text what, std::string_view typed) {

@@ -81,6 +81,10 @@ bool nearFitting(const WallRegion& allowed, WallPoint p) {
 
 } // namespace
 
+Length headBearing(const MountingPlan& mounting) {
+    return (mounting.screw->headDiameter - mounting.clearanceHole).half();
+}
+
 MountingPlan planMounting(const MountingSpec& spec, const WoodScrew& screw, const Limits& limits,
                           const MountingPlace& place) {
     const MountingBounds bounds = boundsOf(spec, screw, limits, place);

@@ -58,6 +58,10 @@ struct MountingPlan {
     friend bool operator==(const MountingPlan&, const MountingPlan&) = default;
 };
 
+/// What a screw's head bears on, all round its clearance hole: half of what the head is wider. Not
+/// more than 0 where it goes through.
+Length headBearing(const MountingPlan&);
+
 /// What the screws have to keep clear of; the front's stock in its own frame.
 struct MountingPlace {
     const BoxPlan& box;

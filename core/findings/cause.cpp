@@ -1,6 +1,7 @@
 #include "core/findings/cause.h"
 
 #include "core/plan/kind_table.h"
+#include "core/plan/screw_rows.h"
 
 #include <algorithm>
 
@@ -85,6 +86,7 @@ constexpr auto causes = std::to_array<ForKinds<FindingCode, Cause>>({
     {ScrewsCrowded, ScrewsCrowded, {inRow, InputPlace::Mounting}},
     {PilotHoleMissing, PilotHoleWrong, {just(PilotHole), InputPlace::Mounting}},
     {ClearanceHoleTight, ClearanceHoleTight, {just(ClearanceHole), InputPlace::Mounting}},
+    {HeadBearsLittle, HeadBearsLittle, {just(HeadBearing), InputPlace::Mounting}},
     {BoltHoleTight, BoltHoleTight, {none, InputPlace::Hardware}},
     {EngagementThin, EngagementThin, {just(BoltEngagement), InputPlace::Hardware}},
     {RunnerOverloaded, RunnerOverloaded, {just(RunnerLoad), InputPlace::Runner}},
@@ -99,11 +101,6 @@ constexpr auto causes = std::to_array<ForKinds<FindingCode, Cause>>({
     {CentresMixed, CentresMixed, {just(HandleCentres), InputPlace::Hardware}},
 });
 static_assert(holdsEachOnce(causes, lastFindingCode));
-
-std::uint32_t rowOfLargestHole(const FrontSeason& season) {
-    const auto worst = std::ranges::max_element(season.rows, {}, &SeasonRow::hole);
-    return static_cast<std::uint32_t>(worst - season.rows.begin());
-}
 
 /// Which of a front's holes or ways the kind is told for.
 std::uint32_t indexOf(QuantityKind kind, const Whereabouts& where, const FrontPlan& front) {

@@ -65,6 +65,7 @@ enum class FindingCode : std::uint8_t {
     PilotHoleMissing,
     PilotHoleWrong,     ///< too large or too small
     ClearanceHoleTight, ///< smaller than the screw
+    HeadBearsLittle,    ///< a screw's head bears on too little round its clearance hole
     BoltHoleTight,      ///< smaller than the bolt
     EngagementThin,     ///< less thread in the handle than the bolt's diameter
     RunnerOverloaded,

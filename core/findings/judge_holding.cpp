@@ -113,6 +113,12 @@ void judgeHolding(const Judged& judged) {
     if (mounting.clearanceHole < mounting.screw->shankDiameter)
         judged.tell(FindingCode::ClearanceHoleTight, Severity::OutsidePractice,
                     {mounting.clearanceHole, mounting.screw->shankDiameter});
+    // figures: what the head bears on all round, least, head, clearance hole
+    const Length bearing = headBearing(mounting), least = judged.project.limits.leastHeadBearing;
+    if (bearing < least)
+        judged.tell(FindingCode::HeadBearsLittle,
+                    bearing <= nothing ? Severity::WontWork : Severity::OutsidePractice,
+                    {bearing, least, mounting.screw->headDiameter, mounting.clearanceHole});
 }
 
 void judgeBoltHolding(const Judged& judged) {

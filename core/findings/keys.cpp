@@ -61,6 +61,7 @@ constexpr auto allKeys = std::to_array<Keyed>({
     {FindingCode::PilotHoleMissing, "pilot_hole_missing"},
     {FindingCode::PilotHoleWrong, "pilot_hole_wrong"},
     {FindingCode::ClearanceHoleTight, "clearance_hole_tight"},
+    {FindingCode::HeadBearsLittle, "head_bears_little"},
     {FindingCode::BoltHoleTight, "bolt_hole_tight"},
     {FindingCode::EngagementThin, "engagement_thin"},
     {FindingCode::RunnerOverloaded, "runner_overloaded"},

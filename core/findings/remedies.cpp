@@ -103,6 +103,7 @@ constexpr auto searches = std::to_array<ForKinds<FindingCode, void (*)(const Sea
     {HoldingWeak, HoldingWeak, forHolding},
     {ScrewNearEdge, ScrewsCrowded, forScrewDistance},
     {PilotHoleMissing, ClearanceHoleTight, forDrills},
+    {HeadBearsLittle, HeadBearsLittle, forScrewHead},
     {BoltHoleTight, BoltHoleTight, nullptr},
     {EngagementThin, EngagementThin, forEngagement},
     {RunnerOverloaded, RunnerOverloaded, forRunnerLoad},

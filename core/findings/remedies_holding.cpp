@@ -1,6 +1,7 @@
 #include "core/findings/remedying.h"
 
 #include "core/edits/choices.h"
+#include "core/plan/screw_rows.h"
 
 #include <algorithm>
 
@@ -133,6 +134,24 @@ void forDrills(const Search& search) {
              phrase("Drill pilot holes of %1 in the whole case", search.say(rule->advised))},
             spec);
     }
+}
+
+/// Washers are the maker's affair: a document knows none.
+void forScrewHead(const Search& search) {
+    MountingSpec spec = chosenMounting(search.project, search.front);
+    const Length drill = search.front.mounting.screw->clearanceHole;
+    const auto& season = search.front.season;
+    const bool needsMore =
+        season && !season->rows.empty() && season->rows[rowOfLargestHole(*season)].hole > drill;
+    if (spec.clearanceHole && !needsMore) {
+        spec.clearanceHole.reset();
+        search.propose({phrase("Drill all clearance holes of %1 %2, as its screws ask",
+                               search.name(), search.say(drill)),
+                        phrase("Drill all clearance holes of the whole case %1, as its screws ask",
+                               search.say(drill))},
+                       spec);
+    }
+    proposeThickerScrews(search, chosenMounting(search.project, search.front));
 }
 
 void forEngagement(const Search& search) {

@@ -1,6 +1,7 @@
 #include "core/findings/remedying_fits.h"
 
 #include "core/edits/choices.h"
+#include "core/plan/screw_rows.h"
 
 namespace frontwright::remedying {
 
@@ -56,16 +57,35 @@ void proposeCut(const Search& search) {
                    stock);
 }
 
-/// The head must still bear on the wall all round its hole.
+/// "screw row 2, 5 1/4 in above the box's lower edge"
+Phrase rowWords(const Search& search) {
+    const FrontSeason& season = *search.front.season;
+    const std::uint32_t row = rowOfLargestHole(season);
+    const std::string number = std::to_string(row + 1), at = search.say(season.rows[row].at);
+    return chosenStock(search.project, search.front).grain == Grain::AlongHeight
+               ? phrase("screw row %1, %2 from the box's left side", number, at)
+               : phrase("screw row %1, %2 above the box's lower edge", number, at);
+}
+
+/// All holes of the front are made larger, for a document tells one size for all of them. A hole
+/// that the head goes through is no cure.
 void proposeDrill(const Search& search) {
     const Length drill = search.finding.figures[3];
-    if (drill >= search.front.mounting.screw->headDiameter)
-        return;
     MountingSpec mounting = chosenMounting(search.project, search.front);
     mounting.clearanceHole = WrittenLength(drill);
-    search.propose({phrase("Drill the clearance holes of %1 %2", search.name(), search.say(drill)),
-                    phrase("Drill the clearance holes of the whole case %1", search.say(drill))},
-                   mounting);
+    const Length bearing = (search.front.mounting.screw->headDiameter - drill).half();
+    if (bearing <= nothing)
+        return;
+    const std::string now = search.say(search.front.mounting.clearanceHole);
+    const Phrase row = rowWords(search);
+    Label label{phrase("Drill all clearance holes of %1 %2 instead of %3, for %4", search.name(),
+                       search.say(drill), now, row),
+                phrase("Drill all clearance holes of the whole case %1 instead of %2, for %3, %4",
+                       search.say(drill), now, search.name(), row)};
+    if (bearing < search.project.limits.leastHeadBearing)
+        label = {phrase("%1, with washers under the heads", std::move(label.ofFront)),
+                 phrase("%1, with washers under the heads", std::move(label.wholeCase))};
+    search.propose(label, mounting);
 }
 
 } // namespace

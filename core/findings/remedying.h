@@ -64,6 +64,7 @@ void forSeason(const Search&);
 void forHolding(const Search&);
 void forScrewDistance(const Search&);
 void forDrills(const Search&);
+void forScrewHead(const Search&);
 void forEngagement(const Search&);
 void forRunnerLoad(const Search&);
 void forMixedFits(const Search&);

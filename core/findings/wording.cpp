@@ -26,6 +26,10 @@ Text wordsFor(Severity severity) {
     return text("To know");
 }
 
+bool isGone(const Told& told) {
+    return told.finding.where.opening && told.front == nullptr;
+}
+
 Phrase placeOf(const Told& told) {
     const Whereabouts& where = told.finding.where;
     if (told.front == nullptr)
@@ -102,6 +106,7 @@ constexpr auto allWords = std::to_array<Worded>({
     {FindingCode::PilotHoleMissing, pilotHoleMissing},
     {FindingCode::PilotHoleWrong, pilotHoleWrong},
     {FindingCode::ClearanceHoleTight, clearanceHoleTight},
+    {FindingCode::HeadBearsLittle, headBearsLittle},
     {FindingCode::BoltHoleTight, boltHoleTight},
     {FindingCode::EngagementThin, engagementThin},
     {FindingCode::RunnerOverloaded, runnerOverloaded},
@@ -135,10 +140,24 @@ namespace {
 
 const std::string mark = "≈ ";
 
+/// Both figures of a negative result take the sign.
+std::string resultOf(Length length, LengthStyle style) {
+    std::string words = shownAsResult(length.magnitude(), style);
+    if (length >= Length{})
+        return words;
+    if (const auto at = words.find(mark); at != std::string::npos)
+        words.insert(at + mark.size(), "−");
+    return "−" + words;
+}
+
+LengthStyle finest(LengthStyle style) {
+    return {style.unit, 64, style.mark};
+}
+
 } // namespace
 
 std::optional<std::string> Told::shownFinely(Length length) const {
-    const LengthStyle fine{style.unit, 64, style.mark};
+    const LengthStyle fine = finest(style);
     const std::string figure = shown(length.magnitude(), fine);
     if (!length.isZero() && figure == mark + shown(Length{}, fine))
         return std::nullopt;
@@ -146,6 +165,10 @@ std::optional<std::string> Told::shownFinely(Length length) const {
 }
 
 Phrase Told::say(Length length) const {
+    if (in == In::Formula) {
+        const std::string figure = shownPrecisely(length.magnitude(), finest(style));
+        return length < Length{} ? "−" + figure : figure;
+    }
     if (auto figure = shownFinely(length))
         return *std::move(figure);
     return phrase("less than %1", style.unit == Unit::Inch ? "1/64 in" : number(0.1, 1) + " mm");
@@ -157,6 +180,8 @@ Phrase Told::sayAbout(std::size_t i) const {
 }
 
 Phrase Told::equals(Length length) const {
+    if (in == In::Formula)
+        return phrase("= %1", resultOf(length, finest(style)));
     const auto figured = shownFinely(length);
     return figured && figured->starts_with(mark) ? Phrase(*figured) : phrase("= %1", say(length));
 }
@@ -174,11 +199,14 @@ std::string Told::number(double value, int decimals) const {
 FindingText describe(const Finding& finding, const Project& project, const Plan& plan,
                      LengthStyle style) {
     const FrontPlan* front = finding.where.opening ? plan.frontOf(*finding.where.opening) : nullptr;
-    const Told told{finding, project, plan, front, style};
-    const bool isGone = finding.where.opening && front == nullptr;
-    Words words = isGone ? gone() : allWords[static_cast<std::size_t>(finding.code)].words(told);
-    return {wordsFor(finding.severity), placeOf(told), std::move(words.sentence),
-            std::move(words.reason), std::move(words.source)};
+    Told told{finding, project, plan, front, style};
+    const auto put = [&] {
+        return isGone(told) ? gone() : allWords[static_cast<std::size_t>(finding.code)].words(told);
+    };
+    Words words = put();
+    told.in = Told::In::Formula;
+    return {wordsFor(finding.severity), placeOf(told), std::move(words.sentence), put().reason,
+            std::move(words.source)};
 }
 
 } // namespace frontwright

@@ -16,15 +16,17 @@ struct Told {
     const Plan& plan;
     const FrontPlan* front;
     LengthStyle style;
+    /// A sentence's lengths are as a maker measures; a formula's as precise as its sum needs.
+    enum class In : std::uint8_t { Sentence, Formula } in = In::Sentence;
 
     [[nodiscard]] Length figure(std::size_t i) const { return finding.figures[i]; }
-    /// To 1/64 in, lest a sentence about 3/32 in say "≈ 1/8 in"; what would be shown as 0 without
-    /// being it is "less than 1/64 in" (0.1 mm).
+    /// In a sentence to 1/64 in, lest a sentence about 3/32 in say "≈ 1/8 in"; what would be shown
+    /// as 0 without being it is "less than 1/64 in" (0.1 mm).
     [[nodiscard]] Phrase say(Length length) const;
     [[nodiscard]] Phrase say(std::size_t i) const { return say(figure(i)); }
     /// The same without the mark: for estimates that say "about" themselves.
     [[nodiscard]] Phrase sayAbout(std::size_t i) const;
-    /// The end of a formula: "= 1/8 in", "≈ 3/32 in".
+    /// The end of a formula: "= 1/8 in", "= 0.413 in ≈ 13/32 in".
     [[nodiscard]] Phrase equals(Length length) const;
     [[nodiscard]] Phrase equals(std::size_t i) const { return equals(figure(i)); }
     /// Precondition: the finding is about a side.
@@ -100,6 +102,7 @@ Words screwsCrowded(const Told&);
 Words pilotHoleMissing(const Told&);
 Words pilotHoleWrong(const Told&);
 Words clearanceHoleTight(const Told&);
+Words headBearsLittle(const Told&);
 Words boltHoleTight(const Told&);
 Words engagementThin(const Told&);
 Words runnerOverloaded(const Told&);

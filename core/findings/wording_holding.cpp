@@ -109,10 +109,10 @@ Words screwsCrowded(const Told& told) {
 
 // pilot hole, least, greatest, root
 Words pilotHoleMissing(const Told& told) {
-    const double gravity = gravityOvendry(*told.plan.wood->gravity);
+    const double gravity = gravityOvendry(*told.front->wood->gravity);
     return {
         phrase("No pilot hole is drilled, and the wood (%1) is dense enough to need one of %2.",
-               nameFromData(told.plan.wood->name), told.say(told.front->holding->pilot->advised)),
+               nameFromData(told.front->wood->name), told.say(told.front->holding->pilot->advised)),
         phrase("specific gravity, ovendry, %1 > 0.50; from %2 to %3 at a root of %4",
                told.number(gravity, 2), sayDrill(told, 1), sayDrill(told, 2), sayDrill(told, 3)),
         leadHoleSource()};
@@ -141,6 +141,23 @@ Words clearanceHoleTight(const Told& told) {
                    told.say(0), told.say(1)),
             phrase("clearance hole %1; at least %2", told.say(0), told.say(1)),
             told.front->mounting.screw->source};
+}
+
+// what the head bears on all round, least, head, clearance hole
+Words headBearsLittle(const Told& told) {
+    const bool goesThrough = told.figure(0) <= Length{};
+    return {goesThrough
+                ? phrase("The screws' heads of %1 go through their clearance holes of %2 and hold "
+                         "nothing: put a washer under each, or use screws with a washer head.",
+                         told.say(2), told.say(3))
+                : phrase("The screws' heads of %1 bear on only %2 of wood round their clearance "
+                         "holes of %3, less than %4: put a washer under each, or use screws with "
+                         "a washer head.",
+                         told.say(2), told.say(0), told.say(3), told.say(1)),
+            phrase("bearing all round = (head − clearance hole) / 2 = (%1 − %2) / 2 %3; at least "
+                   "%4",
+                   told.say(2), told.say(3), told.equals(0), told.say(1)),
+            sourceOfLimit(told.project.limits.leastHeadBearing, Limits{}.leastHeadBearing)};
 }
 
 // hole, bolt's diameter

@@ -2,6 +2,7 @@
 
 #include "core/plan/banks.h"
 #include "core/plan/chosen.h"
+#include "core/plan/screw_rows.h"
 #include "core/wood/movement.h"
 
 namespace frontwright::wording {
@@ -127,22 +128,54 @@ Words gapsGoUneven(const Told& told) {
             sourceOfLimit(told.project.limits.unevenGaps, Limits{}.unevenGaps)};
 }
 
+namespace {
+
+/// The row that asks for the largest hole, and where it lies.
+Phrase worstRow(const Told& told) {
+    const FrontSeason& season = *told.front->season;
+    const std::uint32_t row = rowOfLargestHole(season);
+    const std::string number = std::to_string(row + 1);
+    const Phrase at = told.say(season.rows[row].at);
+    return chosenStock(told.project, *told.front).grain == Grain::AlongHeight
+               ? phrase("screw row %1, %2 from the box's left side", number, at)
+               : phrase("screw row %1, %2 above the box's lower edge", number, at);
+}
+
+/// What a screw's head does over a hole so large.
+Phrase headOver(const Told& told, Length drill) {
+    const Length head = told.front->mounting.screw->headDiameter;
+    const Length bearing = (head - drill).half();
+    if (bearing >= told.project.limits.leastHeadBearing)
+        return phrase("The screws' heads of %1 still cover such a hole.", told.say(head));
+    if (bearing > nothing)
+        return phrase("The screws' heads of %1 bear on only %2 round such a hole: put washers "
+                      "under them.",
+                      told.say(head), told.say(bearing));
+    return phrase("The screws' heads of %1 go through such a hole: make slots, or put washers "
+                  "under them.",
+                  told.say(head));
+}
+
+} // namespace
+
 // movement at the screws, shank, clearance hole, drill that suffices
 Words clearanceSmall(const Told& told) {
     const Phrase movement = told.say(0), drill = told.say(3);
     const Phrase play = told.say((told.figure(2) - told.figure(1)).half());
     const bool isColumn =
         told.front != nullptr && chosenStock(told.project, *told.front).grain == Grain::AlongHeight;
-    return {isColumn
-                ? phrase("Screws that do not hold the front need room: over the year it moves %1 "
-                         "at them, and the clearance holes leave %2. Let the column of screws "
-                         "nearest to the middle hold; drill the others %3, or make slots of that "
-                         "length, left to right.",
-                         movement, play, drill)
-                : phrase("Screws that do not hold the front need room: over the year it moves %1 "
-                         "at them, and the clearance holes leave %2. Let the lowest row of screws "
-                         "hold; drill the others %3, or make slots of that length, up and down.",
-                         movement, play, drill),
+    const Phrase row = worstRow(told);
+    const Phrase sentence =
+        isColumn ? phrase("Screws that do not hold the front need room: over the year it moves %1 "
+                          "at %2, and the clearance holes leave %3. Let the column of screws "
+                          "nearest to the middle hold; drill the others %4, or make slots of that "
+                          "length, left to right.",
+                          movement, row, play, drill)
+                 : phrase("Screws that do not hold the front need room: over the year it moves %1 "
+                          "at %2, and the clearance holes leave %3. Let the lowest row of screws "
+                          "hold; drill the others %4, or make slots of that length, up and down.",
+                          movement, row, play, drill);
+    return {joined(sentence, headOver(told, told.figure(3))),
             phrase("clearance hole ≥ shank + 2 × movement %1 + 2 × %2 %3; it is %4; %5",
                    told.equals(1), movement, told.equals(told.figure(1) + 2 * told.figure(0)),
                    told.say(2), seasonWords(told)),

@@ -47,6 +47,17 @@ std::optional<std::string> inchFraction(Length length) {
     return mixedNumber(nm / Length::nanometresPer64th, 64) + " in";
 }
 
+/// Of a length that no fraction shows.
+int preciseDecimals(Unit unit) {
+    switch (unit) {
+    case Unit::Inch:
+        return 4;
+    case Unit::Millimetre:
+        break;
+    }
+    return 3;
+}
+
 /// A whole number keeps one decimal, so that it is read back as a decimal.
 std::optional<std::string> inchDecimal(Length length) {
     const std::int64_t nm = length.nanometres();
@@ -113,6 +124,48 @@ std::string shownBare(Length length, LengthStyle style) {
 
 std::string shown(Length length, LengthStyle style) {
     return shownBare(length, style).append(symbolOf(style.unit));
+}
+
+namespace {
+
+/// To that many decimals of the style's unit.
+std::string inDecimals(Length length, LengthStyle style, int decimals) {
+    std::int64_t step =
+        style.unit == Unit::Inch ? Length::nanometresPerInch : Length::nanometresPerMillimetre;
+    for (int i = 0; i < decimals; ++i)
+        step /= 10;
+    const std::string number = decimal(nearestCount(length.nanometres(), step), decimals);
+    return withMark(number, style.mark).append(symbolOf(style.unit));
+}
+
+/// As fractions or whole decimals have it; nullopt where none of those that are shown do.
+std::optional<std::string> inFull(Length length, LengthStyle style) {
+    const std::int64_t nm = length.nanometres();
+    if (!isApproximate(length, style))
+        return shown(length, style);
+    if (style.unit == Unit::Inch && nm % Length::nanometresPer64th == 0)
+        return shown(length, {Unit::Inch, 64, style.mark});
+    const std::int64_t finest = style.unit == Unit::Inch ? Length::nanometresPerInch / 10'000
+                                                         : Length::nanometresPerMillimetre / 1'000;
+    if (nm % finest == 0)
+        return inDecimals(length, style, preciseDecimals(style.unit));
+    return std::nullopt;
+}
+
+} // namespace
+
+std::string shownPrecisely(Length length, LengthStyle style) {
+    const auto full = inFull(length, style);
+    return full ? *full : inDecimals(length, style, preciseDecimals(style.unit));
+}
+
+std::string shownAsResult(Length length, LengthStyle style) {
+    if (!isApproximate(length, style))
+        return shown(length, style);
+    const auto full = inFull(length, style);
+    const std::string precise =
+        full ? *full : inDecimals(length, style, preciseDecimals(style.unit) - 1);
+    return precise + " " + shown(length, style);
 }
 
 std::string exact(Length length, Unit unit) {

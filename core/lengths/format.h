@@ -14,6 +14,16 @@ std::string shown(Length length, LengthStyle style);
 /// The same without the unit, for chains of dimensions on a drawing whose title states the unit.
 std::string shownBare(Length length, LengthStyle style);
 
+/// For terms of a sum, which has to come out right to the reader: exact in the style's fractions or
+/// in 64ths of an inch, else as a decimal of the style's unit to 0.0001 in or 0.001 mm:
+/// "0.1575 in". No mark of rounding.
+std::string shownPrecisely(Length length, LengthStyle style);
+
+/// The result of such a sum: precise, then as it is shown elsewhere where that differs:
+/// "0.413 in ≈ 13/32 in", "123.45 mm ≈ 123.5 mm". Decimals that do not end are one digit shorter
+/// than those of terms, so that rounded terms still come to it.
+std::string shownAsResult(Length length, LengthStyle style);
+
 /// Exact, always readable back to the same Length: fraction of an inch down to 1/64 where that is
 /// exact in the style's unit, else decimal millimetres with as many digits as it takes.
 std::string exact(Length length, Unit unit);

@@ -16,7 +16,9 @@ struct Limits {
     WrittenLength leastGap = Length::inches(0, 4);            ///< 1/16 in between fronts
     WrittenLength leastOpening = Length::millimetres(60);     ///< smallest useful opening
     WrittenLength holeToHole = Length::inches(0, 16);         ///< 1/4 in of wood between holes
-    WrittenLength unevenGaps = Length::inches(0, 2); ///< 1/32 in: gaps of one bank look alike
+    WrittenLength unevenGaps = Length::inches(0, 2);       ///< 1/32 in: gaps of one bank look alike
+    WrittenLength leastHeadBearing = Length::inches(0, 2); ///< 1/32 in of wood round a screw's hole
+                                                           ///< under its head
     friend bool operator==(const Limits&, const Limits&) = default;
 };
 

@@ -13,19 +13,19 @@ void Figures::write(Sign sign) {
 
 Figures& Figures::plus(Length term) {
     write(term < Length{} ? Sign::Minus : Sign::Plus);
-    m_text += shown(term.magnitude(), m_style);
+    m_text += shownPrecisely(term.magnitude(), m_style);
     return *this;
 }
 
 Figures& Figures::minus(Length term) {
     write(term < Length{} ? Sign::Plus : Sign::Minus);
-    m_text += shown(term.magnitude(), m_style);
+    m_text += shownPrecisely(term.magnitude(), m_style);
     return *this;
 }
 
 Figures& Figures::minusTwice(Length term) {
     write(term < Length{} ? Sign::Plus : Sign::Minus);
-    m_text += "2 × " + shown(term.magnitude(), m_style);
+    m_text += "2 × " + shownPrecisely(term.magnitude(), m_style);
     return *this;
 }
 
@@ -43,7 +43,7 @@ Figures& Figures::halved() {
 }
 
 std::string Figures::equals(Length value) const {
-    return withApproximateResults(m_text + " = " + shown(value, m_style));
+    return m_text + " = " + shownAsResult(value, m_style);
 }
 
 Source sourceNamed(SourceKind kind, Text title) {

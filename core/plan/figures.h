@@ -2,15 +2,16 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/lengths/length.h"
-#include "core/words/approximate.h"
 
 #include <string>
 
 namespace frontwright {
 
 /// Writes a formula's figures as a maker would: Figures(style).plus(a).plus(b).equals(c) gives
-/// "12 5/8 in + 1/4 in = 12 7/8 in". A negative term is written with the other sign. What it
-/// writes, without its " = …", can be read back by parseLength ("×" taken as "*").
+/// "12 5/8 in + 1/4 in = 12 7/8 in". What no shown fraction has is a decimal, so that the sum comes
+/// out right to who reads it: "1 1/4 in + 0.2362 in = 1.486 in ≈ 1 31/64 in". A negative term is
+/// written with the other sign. What it writes, without its " = …", can be read back by parseLength
+/// ("×" taken as "*").
 class Figures {
 public:
     explicit Figures(LengthStyle style) : m_style(style) {}

@@ -91,6 +91,7 @@ void Outfitter::takeOver(FrontPlan& front, const FrontPlan& alike) const {
     front.season = alike.season;
     front.holding = alike.holding;
     front.load = alike.load;
+    front.wood = alike.wood;
 }
 
 void Outfitter::remember(const FrontPlan& front) {
@@ -103,6 +104,8 @@ std::optional<Error> Outfitter::workOut(FrontPlan& front, const CaseRect& behind
     if (const auto& stock = front.choices->stock;
         stock && !stock->species.empty() && !m_catalogue.speciesOf(stock->species))
         return notInCatalogue(phrase("no species \"%1\" in the catalogue", stock->species));
+    front.wood =
+        front.choices->stock ? m_catalogue.speciesOf(front.choices->stock->species) : m_wood;
     front.thickness = chosenThickness(m_project, front);
     front.profile = &chosenProfile(m_project, front);
     front.field =
@@ -184,16 +187,16 @@ std::optional<Error> Outfitter::placeScrews(FrontPlan& front, const FrontStock& 
     MountingPlace place{front.box, stock, front.hardware ? &*front.hardware : nullptr,
                         &rimOf(front), m_rowGrid};
     place.fittings = front.fittings ? &*front.fittings : nullptr;
-    if (m_wood && m_wood->gravity)
+    if (front.wood && front.wood->gravity)
         place.pilotHole =
-            pilotRule(*screw, *m_wood->gravity, m_wood->kind, m_project.style.unit).advised;
+            pilotRule(*screw, *front.wood->gravity, front.wood->kind, m_project.style.unit).advised;
     front.mounting = planMounting(spec, *screw, m_project.limits, place);
     return std::nullopt;
 }
 
 void Outfitter::workOutHolding(FrontPlan& front, const FrontStock& stock) const {
     front.holding = planHolding({front.mounting, stock.front, front.box.wallOnFront,
-                                 front.hardware ? &*front.hardware : nullptr, m_wood,
+                                 front.hardware ? &*front.hardware : nullptr, front.wood,
                                  m_project.style.unit, chosenStock(m_project, front).grain});
 }
 
@@ -201,19 +204,18 @@ void Outfitter::weigh(FrontPlan& front, const CaseRect& behind) const {
     const BoxSpec& spec = chosenBox(m_project, front);
     const RunnerKind* runner = front.boxChoices->box ? m_catalogue.runner(spec.runner) : m_runner;
     if (!front.hasBox())
-        front.load.front = weightOf(front, m_wood);
+        front.load.front = weightOf(front, front.wood);
     else
         front.load =
-            drawerLoad({spec, front.box, behind, front.rect, front.thickness, m_wood, runner});
+            drawerLoad({spec, front.box, behind, front.rect, front.thickness, front.wood, runner});
 }
 
 void Outfitter::letMove(FrontPlan& front) const {
     if (!m_moisture)
         return;
     const Stock& stock = chosenStock(m_project, front);
-    const Species* wood = front.choices->stock ? m_catalogue.speciesOf(stock.species) : m_wood;
-    front.season = seasonOf(front, stock, wood ? wood->figures : WoodFigures{}, *m_moisture,
-                            m_project.style.unit);
+    front.season = seasonOf(front, stock, front.wood ? front.wood->figures : WoodFigures{},
+                            *m_moisture, m_project.style.unit);
 }
 
 const ThinRim& Outfitter::rimOf(const FrontPlan& front) {

@@ -71,6 +71,8 @@ struct FrontPlan {
     DrawerLoad load;
     /// What the opening decides for itself; into the Project. makePlan sets it always.
     const FrontChoices* choices = nullptr;
+    const Species* wood =
+        nullptr; ///< the front's own or the case's; into the Catalogue, may be null
     /// The same for the box: of a divided face, its first front's.
     const FrontChoices* boxChoices = nullptr;
     /// The opening's name, empty where the maker gave none; into the Project, set always.

@@ -41,6 +41,17 @@ constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked
 });
 static_assert(holdsEachOnce(rules, StopFromOpening));
 
+/// A number that is as given needs no " = …": "4.763 mm ≈ 4.8 mm".
+Phrase withResult(Phrase figures, const Measure& value, LengthStyle style) {
+    const std::string result = shown(value, style);
+    if (!value.isLength())
+        return figures == result ? figures : phrase("%1 = %2", std::move(figures), result);
+    const std::string alone = shownPrecisely(value.length(), style);
+    if (figures == alone)
+        return alone == result ? alone : alone + " " + result;
+    return phrase("%1 = %2", std::move(figures), shownAsResult(value.length(), style));
+}
+
 } // namespace
 
 std::optional<Derivation> derive(const Project& project, const Plan& plan, Quantity quantity,
@@ -50,9 +61,8 @@ std::optional<Derivation> derive(const Project& project, const Plan& plan, Quant
         return std::nullopt;
     const Length length = value->isLength() ? value->length() : Length{};
     Rule rule = valueFor(rules, quantity.kind)({project, plan, quantity, length, style});
-    const std::string result = shown(*value, style);
-    if (rule.ending == Ending::Result && rule.figures != result)
-        rule.figures = phrase("%1 = %2", std::move(rule.figures), result);
+    if (rule.ending == Ending::Result)
+        rule.figures = withResult(std::move(rule.figures), *value, style);
     return Derivation{nameOf(quantity.kind),   *value,
                       std::move(rule.formula), std::move(rule.figures),
                       std::move(rule.source),  std::move(rule.inputs)};

@@ -71,6 +71,7 @@ enum class QuantityKind : std::uint8_t {
     RowHole,     // index: row; least clearance hole
     RowDrill,    // index: row; the drill for it
     ClearanceHole,
+    HeadBearing, // what a screw's head bears on, all round its clearance hole
     PilotHole,
     ScrewThread, // in the front
     PullSafety,  // ultimate over the pull test, of the worst screw
@@ -100,6 +101,7 @@ enum class QuantityKind : std::uint8_t {
     BoxWeight,
     ContentsWeight,
     RunnerLoad,
+    RunnerRating,
     RunnerSafety, // rating over load
     StorageVolume,
     // per spacer and stop
@@ -127,6 +129,28 @@ enum class CountedBy : std::uint8_t {
     Extreme ///< over the season: 0 the least, 1 the greatest
 };
 CountedBy countedBy(QuantityKind);
+
+/// What a number is about, for lists that are read by subject. In the order in which they are
+/// shown.
+enum class Subject : std::uint8_t {
+    Case,
+    Moisture,
+    Member,
+    Opening,
+    Front,
+    Overlays,
+    Gaps,
+    Season,
+    Box,
+    Screws,
+    Holding, ///< what the screws hold
+    Handle,
+    Weight,
+    Blocks ///< spacers and stops
+};
+Subject subjectOf(QuantityKind);
+/// For headings: "Gaps".
+Text nameOf(Subject);
 
 struct Quantity {
     QuantityKind kind = QuantityKind::FrontWidth;

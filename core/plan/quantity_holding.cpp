@@ -49,7 +49,7 @@ std::string withdrawalFigures(const Asked& asked, double inMetric, double inInch
 }
 
 Rule withdrawalRule(const Asked& asked) {
-    const SpecificGravity gravity = *asked.plan.wood->gravity;
+    const SpecificGravity gravity = *asked.front().wood->gravity;
     const bool isUltimate = asked.quantity.kind == QuantityKind::ScrewUltimate;
     const FrontPlan& front = asked.front();
     Phrase formula = isUltimate
@@ -161,7 +161,7 @@ Rule pilotRuleOf(const Asked& asked) {
     if (!front.holding->pilot)
         return {text("the catalogue's for the screw"), figures, front.mounting.screw->source,
                 inputs};
-    const double part = leadHolePart(gravityOvendry(*asked.plan.wood->gravity));
+    const double part = leadHolePart(gravityOvendry(*asked.front().wood->gravity));
     const std::string root = asked.figures().plus(front.holding->pilot->root).text();
     const std::string percent = part > 0.8 ? "90" : "70";
     return {
@@ -184,6 +184,18 @@ Rule clearanceRule(const Asked& asked) {
     return {text("the catalogue's for the screw"),
             asked.figures().plus(asked.value).text(),
             front.mounting.screw->source,
+            {InputPlace::Mounting, InputPlace::Catalogue}};
+}
+
+Rule headBearingRule(const Asked& asked) {
+    const MountingPlan& mounting = asked.front().mounting;
+    return {text("(the screw's head − the clearance hole) / 2"),
+            asked.figures()
+                .plus(mounting.screw->headDiameter)
+                .minus(mounting.clearanceHole)
+                .halved()
+                .text(),
+            commonPractice(),
             {InputPlace::Mounting, InputPlace::Catalogue}};
 }
 
@@ -219,6 +231,8 @@ Rule ruleOfHolding(const Asked& asked) {
         return pilotRuleOf(asked);
     if (kind == ClearanceHole)
         return clearanceRule(asked);
+    if (kind == HeadBearing)
+        return headBearingRule(asked);
     return engagementRule(asked);
 }
 

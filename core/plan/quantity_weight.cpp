@@ -24,7 +24,7 @@ std::string times(const Asked& asked, Length a, Length b, Length c) {
 }
 
 std::string perCubicMetre(const Asked& asked) {
-    return decimal(densityAt12Percent(*asked.plan.wood->gravity), 0) + " kg/m³";
+    return decimal(densityAt12Percent(*asked.front().wood->gravity), 0) + " kg/m³";
 }
 
 Rule frontRule(const Asked& asked) {
@@ -86,12 +86,23 @@ Rule runnerLoadRule(const Asked& asked) {
             {InputPlace::Box, InputPlace::Runner}};
 }
 
+Source ratingSource() {
+    return sourceNamed(SourceKind::CommonPractice,
+                       text("rating as in the catalogue: check the runner's own sheet"));
+}
+
+Rule runnerRatingRule(const Asked& asked) {
+    return {text("the catalogue's for the runner, a pair"),
+            shown(*asked.front().load.rating, asked.style),
+            ratingSource(),
+            {InputPlace::Runner, InputPlace::Catalogue}};
+}
+
 Rule runnerSafetyRule(const Asked& asked) {
     const DrawerLoad& load = asked.front().load;
     return {text("the runners' rating / their load"),
             shown(*load.rating, asked.style) + " / " + shown(*load.onRunner(), asked.style),
-            sourceNamed(SourceKind::CommonPractice,
-                        text("rating as in the catalogue: check the runner's own sheet")),
+            ratingSource(),
             {InputPlace::Runner, InputPlace::Box}};
 }
 
@@ -134,6 +145,8 @@ Rule ruleOfWeight(const Asked& asked) {
         return contentsRule(asked);
     if (kind == RunnerLoad)
         return runnerLoadRule(asked);
+    if (kind == RunnerRating)
+        return runnerRatingRule(asked);
     if (kind == RunnerSafety)
         return runnerSafetyRule(asked);
     if (kind == StorageVolume)

@@ -61,4 +61,9 @@ void addRows(FrontSeason& season, const FrontPlan& front, Grain grain, Unit unit
     }
 }
 
+std::uint32_t rowOfLargestHole(const FrontSeason& season) {
+    const auto worst = std::ranges::max_element(season.rows, {}, &SeasonRow::hole);
+    return static_cast<std::uint32_t>(worst - season.rows.begin());
+}
+
 } // namespace frontwright

@@ -11,4 +11,7 @@ namespace frontwright {
 /// millimetre.
 void addRows(FrontSeason&, const FrontPlan&, Grain, Unit);
 
+/// The row that asks for the largest clearance hole. Precondition: there are rows.
+std::uint32_t rowOfLargestHole(const FrontSeason&);
+
 } // namespace frontwright

@@ -84,6 +84,7 @@ Limits millimetreLimits() {
     limits.leastGap = tenths(15);
     limits.holeToHole = Length::millimetres(6);
     limits.unevenGaps = tenths(8);
+    limits.leastHeadBearing = tenths(8);
     return limits;
 }
 

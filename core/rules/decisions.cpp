@@ -42,25 +42,27 @@ struct LimitWords {
     Text rule;
     Text where;
 };
-constexpr std::array<LimitWords, 10> limitWords{{
+constexpr std::array<LimitWords, 11> limitWords{{
     {"limits.leastPenetration", text("Least penetration of a screw in the front"),
-     text("window of screw lengths; finding penetration_short")},
+     text("which screw lengths fit; whether a screw reaches far enough")},
     {"limits.leastTipCover", text("Least wood between a screw's tip and the show face"),
-     text("window of screw lengths; finding tip_cover_thin")},
+     text("which screw lengths fit; whether enough wood is left before the tip")},
     {"limits.screwMargin", text("Margin between a screw's head and the bottom or the wall's edge"),
-     text("least hole height; findings hole_in_bottom, hole_at_top_edge")},
+     text("least hole height; screw holes at the bottom and at the wall's upper edge")},
     {"limits.leastWallUnderHead", text("Least wall under a screw's head"),
-     text("finding wall_thin_under_head")},
+     text("whether the wall under a screw's head holds")},
     {"limits.leastWoodUnderHead", text("Least wood under a bolt's head"),
-     text("counterbores; finding counterbore_too_deep")},
+     text("counterbores and how deep they may be")},
     {"limits.headAllowance", text("Room round a bolt's head"),
      text("counterbore and access hole diameters")},
-    {"limits.leastGap", text("Least gap between fronts"), text("finding gap_tight")},
+    {"limits.leastGap", text("Least gap between fronts"), text("gaps between fronts")},
     {"limits.leastOpening", text("Smallest useful opening"), text("divisions, dragging")},
     {"limits.holeToHole", text("Wood between two holes"),
-     text("allowed region; finding hole_at_hardware")},
+     text("where screws may go; holes that crowd each other")},
     {"limits.unevenGaps", text("Difference between gaps of one bank that still look alike"),
-     text("findings gaps_uneven, gaps_go_uneven")},
+     text("gaps down a bank, when cut and over the season")},
+    {"limits.leastHeadBearing", text("Least wood under a screw's head, all round its hole"),
+     text("screw heads over their clearance holes")},
 }};
 
 struct DefaultWords {
@@ -140,7 +142,10 @@ void addDecisions(std::vector<RuleRow>& rows, DecimalMark mark) {
     const Leaves inches = decisionsIn(Unit::Inch), millimetres = decisionsIn(Unit::Millimetre);
     std::map<std::string, std::string> other(millimetres.begin(), millimetres.end());
     // Documents leave it out where it is as ever, so that older ones stay as they are.
-    rows.push_back(rowOf("limits.unevenGaps", shown(Limits{}.unevenGaps, {Unit::Inch, 64, mark})));
+    for (const auto& [path, limit] :
+         {std::pair{"limits.unevenGaps", Limits{}.unevenGaps},
+          std::pair{"limits.leastHeadBearing", Limits{}.leastHeadBearing}})
+        rows.push_back(rowOf(path, shown(limit, {Unit::Inch, 64, mark})));
     for (const RuleKind kind : {RuleKind::Limit, RuleKind::Default})
         for (const auto& [path, value] : inches) {
             if (!isRule(path))

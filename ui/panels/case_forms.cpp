@@ -130,6 +130,7 @@ PropertyForm* limitsForm(Session& session) {
     form->add(limitRow(tr("Least tip cover"), &Limits::leastTipCover));
     form->add(limitRow(tr("Screw head to bottom"), &Limits::screwMargin));
     form->add(limitRow(tr("Least wall under a screw head"), &Limits::leastWallUnderHead));
+    form->add(limitRow(tr("Least bearing round a screw's hole"), &Limits::leastHeadBearing));
     form->add(limitRow(tr("Least wood under a bolt head"), &Limits::leastWoodUnderHead));
     form->add(limitRow(tr("Room round a bolt head"), &Limits::headAllowance));
     form->add(limitRow(tr("Least gap between fronts"), &Limits::leastGap));

@@ -6,23 +6,24 @@
 #include "ui/language/told.h"
 #include "ui/look/theme.h"
 #include "ui/panels/input_field.h"
+#include "ui/panels/wrapped_button.h"
+#include "ui/panels/wrapped_rows.h"
 
 #include <QEvent>
-#include <QHeaderView>
 #include <QLabel>
 #include <QPainter>
-#include <QPushButton>
 #include <QScrollArea>
 #include <QSignalBlocker>
 #include <QSplitter>
-#include <QStyleOptionButton>
-#include <QStylePainter>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
 namespace frontwright {
 
 namespace {
+
+/// Of the list, at most; the sentence has the rest.
+constexpr double graveShare = 0.26, whereShare = 0.28;
 
 /// On a chosen row the sign takes the row's own text colour: its shape tells it.
 QIcon severityIcon(Severity severity, Theme theme, int side, qreal ratio, const QColor& chosen) {
@@ -41,26 +42,6 @@ QIcon severityIcon(Severity severity, Theme theme, int side, qreal ratio, const 
     return icon;
 }
 
-/// A button whose text is shortened where the room is too small; the tool tip has it whole.
-class RemedyButton : public QPushButton {
-public:
-    explicit RemedyButton(const QString& text) : QPushButton(text) {
-        setAutoDefault(false);
-        setToolTip(text);
-        setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    }
-
-protected:
-    void paintEvent(QPaintEvent*) override {
-        QStylePainter painter(this);
-        QStyleOptionButton option;
-        initStyleOption(&option);
-        option.text = fontMetrics().elidedText(text(), Qt::ElideRight,
-                                               width() - 2 * fontMetrics().averageCharWidth());
-        painter.drawControl(QStyle::CE_PushButton, option);
-    }
-};
-
 } // namespace
 
 FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
@@ -68,6 +49,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
       m_session(session),
       m_summary(new QLabel),
       m_list(new QTreeWidget),
+      m_rows(new WrappedRows(*m_list, {graveShare, whereShare})),
       m_sentence(new QLabel),
       m_reason(new QLabel),
       m_remedies(new QVBoxLayout),
@@ -76,8 +58,6 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     m_list->setHeaderLabels({tr("How grave"), tr("Where"), tr("What")});
     m_list->setRootIsDecorated(false);
     m_list->setAllColumnsShowFocus(true);
-    m_list->setUniformRowHeights(true);
-    m_list->header()->setStretchLastSection(true);
     m_sentence->setWordWrap(true);
     m_sentence->setTextFormat(Qt::PlainText);
     m_reason->setWordWrap(true);
@@ -138,10 +118,8 @@ void FindingsPanel::fill() {
             item->setText(0, told(text.severity));
             item->setText(1, told(text.place));
             item->setText(2, told(text.sentence));
-            item->setToolTip(2, told(text.sentence));
         }
-        for (int i = 0; i < 2; ++i)
-            m_list->resizeColumnToContents(i);
+        m_rows->fit();
     }
     m_summary->setText(findingsSummary(m_shown));
     // The same finding stays chosen, with its new figures.
@@ -194,7 +172,7 @@ void FindingsPanel::showChosen() {
     for (Remedy& remedy :
          remedies(*finding, work.project, *work.catalogue, work.plan, m_session.style())) {
         const QString label = told(remedy.label);
-        auto* button = new RemedyButton(label);
+        auto* button = new WrappedButton(label);
         button->setObjectName(QStringLiteral("remedy"));
         connect(button, &QPushButton::clicked, this,
                 [this, label, apply = std::move(remedy.apply)] {
@@ -213,13 +191,13 @@ void FindingsPanel::showChosen() {
 void FindingsPanel::addAsks(const Finding& finding) {
     const auto number = numberOf(finding, m_session.plan());
     if (number) {
-        auto* why = new RemedyButton(tr("Why this number: %1").arg(told(nameOf(number->kind))));
+        auto* why = new WrappedButton(tr("Why this number: %1").arg(told(nameOf(number->kind))));
         connect(why, &QPushButton::clicked, this,
                 [this, number] { Q_EMIT m_session.numberAsked(*number); });
         m_asks->addWidget(why);
     }
     const InputPlace place = causeOf(finding.code);
-    auto* go = new RemedyButton(tr("Go to: %1").arg(nameOf(place)));
+    auto* go = new WrappedButton(tr("Go to: %1").arg(nameOf(place)));
     connect(go, &QPushButton::clicked, this,
             [this, place, number] { Q_EMIT m_session.inputAsked(place, number); });
     m_asks->addWidget(go);

@@ -5,11 +5,12 @@
 #include <QWidget>
 
 class QLabel;
-class QPushButton;
 class QTreeWidget;
 class QVBoxLayout;
 
 namespace frontwright {
+
+class WrappedRows;
 
 /// What to heed, gravest first: sign and words for how grave, where, one sentence. Selecting one
 /// shows its place; below it the reason with its figures, the source, and remedies as buttons, each
@@ -37,6 +38,7 @@ private:
     Session& m_session;
     QLabel* m_summary;
     QTreeWidget* m_list;
+    WrappedRows* m_rows;
     QLabel* m_sentence;
     QLabel* m_reason;
     QVBoxLayout* m_remedies;

@@ -61,15 +61,15 @@
     </message>
     <message>
         <source>a divided face</source>
-        <translation type="unfinished"></translation>
+        <translation>eine geteilte Blende</translation>
     </message>
     <message>
         <source>its openings are not all for drawers, all for doors or all for fixed fronts</source>
-        <translation type="unfinished"></translation>
+        <translation>ihre Öffnungen sind nicht alle für Schubkästen, alle für Türen oder alle für feste Blenden</translation>
     </message>
     <message>
         <source>give them one use</source>
-        <translation type="unfinished"></translation>
+        <translation>ihnen eine gemeinsame Verwendung geben</translation>
     </message>
     <message>
         <source>divisions lie more than %1 deep</source>

@@ -276,6 +276,10 @@
         <translation>der Unterschied, bei dem Fugen ungleich aussehen</translation>
     </message>
     <message>
+        <source>the least wood round a screw&apos;s hole</source>
+        <translation>das kleinste Holz rings um eine Schraubenbohrung</translation>
+    </message>
+    <message>
         <source>%1 is longer than 10 000 bytes</source>
         <translation>%1 ist länger als 10 000 Byte</translation>
     </message>
@@ -948,6 +952,10 @@
         <translation>Durchgangsbohrung festlegen</translation>
     </message>
     <message>
+        <source>the screw&apos;s head and the clearance hole</source>
+        <translation>dem Schraubenkopf und der Durchgangsbohrung</translation>
+    </message>
+    <message>
         <source>Set pilot hole</source>
         <translation>Vorbohrung festlegen</translation>
     </message>
@@ -1014,6 +1022,10 @@
     <message>
         <source>the box and what it is for</source>
         <translation>der Schubkasten und wofür er ist</translation>
+    </message>
+    <message>
+        <source>the runner</source>
+        <translation>der Führung</translation>
     </message>
     <message>
         <source>the rule that places two handles on this front: %1</source>

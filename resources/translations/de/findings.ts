@@ -324,6 +324,14 @@
         <translation>Im ganzen Korpus mit %1 vorbohren</translation>
     </message>
     <message>
+        <source>Drill all clearance holes of %1 %2, as its screws ask</source>
+        <translation>Alle Durchgangsbohrungen von %1 mit %2 bohren, wie die Schrauben es verlangen</translation>
+    </message>
+    <message>
+        <source>Drill all clearance holes of the whole case %1, as its screws ask</source>
+        <translation>Alle Durchgangsbohrungen des ganzen Korpus mit %1 bohren, wie die Schrauben es verlangen</translation>
+    </message>
+    <message>
         <source>Run %1 on: %2</source>
         <translation>%1 laufen lassen auf: %2</translation>
     </message>
@@ -452,12 +460,24 @@
         <translation>Alle Blenden des Korpus aus Riftbrettern schneiden</translation>
     </message>
     <message>
-        <source>Drill the clearance holes of %1 %2</source>
-        <translation>Die Durchgangsbohrungen von %1 mit %2 bohren</translation>
+        <source>screw row %1, %2 from the box&apos;s left side</source>
+        <translation>Schraubenreihe %1, %2 von der linken Seite des Schubkastens</translation>
     </message>
     <message>
-        <source>Drill the clearance holes of the whole case %1</source>
-        <translation>Alle Durchgangsbohrungen des Korpus mit %1 bohren</translation>
+        <source>screw row %1, %2 above the box&apos;s lower edge</source>
+        <translation>Schraubenreihe %1, %2 über der Unterkante des Schubkastens</translation>
+    </message>
+    <message>
+        <source>Drill all clearance holes of %1 %2 instead of %3, for %4</source>
+        <translation>Alle Durchgangsbohrungen von %1 mit %2 statt %3 bohren, wegen: %4</translation>
+    </message>
+    <message>
+        <source>Drill all clearance holes of the whole case %1 instead of %2, for %3, %4</source>
+        <translation>Alle Durchgangsbohrungen des ganzen Korpus mit %1 statt %2 bohren, wegen: %3, %4</translation>
+    </message>
+    <message>
+        <source>%1, with washers under the heads</source>
+        <translation>%1, mit Unterlegscheiben unter den Köpfen</translation>
     </message>
     <message>
         <source>Make the left overlay of %1 %2</source>
@@ -1268,6 +1288,18 @@
         <translation>Durchgangsbohrung %1; mindestens %2</translation>
     </message>
     <message>
+        <source>The screws&apos; heads of %1 go through their clearance holes of %2 and hold nothing: put a washer under each, or use screws with a washer head.</source>
+        <translation>Die Schraubenköpfe von %1 gehen durch ihre Durchgangsbohrungen von %2 hindurch und halten nichts: je eine Unterlegscheibe unterlegen oder Schrauben mit Tellerkopf nehmen.</translation>
+    </message>
+    <message>
+        <source>The screws&apos; heads of %1 bear on only %2 of wood round their clearance holes of %3, less than %4: put a washer under each, or use screws with a washer head.</source>
+        <translation>Die Schraubenköpfe von %1 liegen rings um ihre Durchgangsbohrungen von %3 nur auf %2 Holz auf, weniger als %4: je eine Unterlegscheibe unterlegen oder Schrauben mit Tellerkopf nehmen.</translation>
+    </message>
+    <message>
+        <source>bearing all round = (head − clearance hole) / 2 = (%1 − %2) / 2 %3; at least %4</source>
+        <translation>Auflage ringsum = (Kopf − Durchgangsbohrung) / 2 = (%1 − %2) / 2 %3; mindestens %4</translation>
+    </message>
+    <message>
         <source>The bolt&apos;s hole of %1 is smaller than its thread of %2: it does not go through.</source>
         <translation>Die Bohrung von %1 ist kleiner als das Gewinde der Gewindeschraube von %2: Sie geht nicht hindurch.</translation>
     </message>
@@ -1572,12 +1604,24 @@
         <translation>Unterschied = breiteste − schmalste Fuge %1 − %2 %3, beim Zuschnitt %4; höchstens %5; %6</translation>
     </message>
     <message>
-        <source>Screws that do not hold the front need room: over the year it moves %1 at them, and the clearance holes leave %2. Let the column of screws nearest to the middle hold; drill the others %3, or make slots of that length, left to right.</source>
-        <translation>Schrauben, die die Blende nicht festhalten, brauchen Platz: Im Lauf des Jahres bewegt sie sich dort um %1, und die Durchgangsbohrungen lassen %2. Die Schrauben, die der Mitte am nächsten untereinander sitzen, festhalten lassen; die übrigen mit %3 bohren oder als waagerechte Langlöcher dieser Länge ausführen.</translation>
+        <source>The screws&apos; heads of %1 still cover such a hole.</source>
+        <translation>Die Schraubenköpfe von %1 decken eine solche Bohrung noch.</translation>
     </message>
     <message>
-        <source>Screws that do not hold the front need room: over the year it moves %1 at them, and the clearance holes leave %2. Let the lowest row of screws hold; drill the others %3, or make slots of that length, up and down.</source>
-        <translation>Schrauben, die die Blende nicht festhalten, brauchen Platz: Im Lauf des Jahres bewegt sie sich dort um %1, und die Durchgangsbohrungen lassen %2. Die unterste Schraubenreihe festhalten lassen; die übrigen mit %3 bohren oder als senkrechte Langlöcher dieser Länge ausführen.</translation>
+        <source>The screws&apos; heads of %1 bear on only %2 round such a hole: put washers under them.</source>
+        <translation>Die Schraubenköpfe von %1 liegen rings um eine solche Bohrung nur mit %2 auf: Unterlegscheiben unterlegen.</translation>
+    </message>
+    <message>
+        <source>The screws&apos; heads of %1 go through such a hole: make slots, or put washers under them.</source>
+        <translation>Die Schraubenköpfe von %1 gehen durch eine solche Bohrung hindurch: Langlöcher ausführen oder Unterlegscheiben unterlegen.</translation>
+    </message>
+    <message>
+        <source>Screws that do not hold the front need room: over the year it moves %1 at %2, and the clearance holes leave %3. Let the column of screws nearest to the middle hold; drill the others %4, or make slots of that length, left to right.</source>
+        <translation>Schrauben, die die Blende nicht festhalten, brauchen Platz: Im Lauf des Jahres bewegt sie sich um %1 (%2), und die Durchgangsbohrungen lassen %3. Die Schrauben, die der Mitte am nächsten untereinander sitzen, festhalten lassen; die übrigen mit %4 bohren oder als waagerechte Langlöcher dieser Länge ausführen.</translation>
+    </message>
+    <message>
+        <source>Screws that do not hold the front need room: over the year it moves %1 at %2, and the clearance holes leave %3. Let the lowest row of screws hold; drill the others %4, or make slots of that length, up and down.</source>
+        <translation>Schrauben, die die Blende nicht festhalten, brauchen Platz: Im Lauf des Jahres bewegt sie sich um %1 (%2), und die Durchgangsbohrungen lassen %3. Die unterste Schraubenreihe festhalten lassen; die übrigen mit %4 bohren oder als senkrechte Langlöcher dieser Länge ausführen.</translation>
     </message>
     <message>
         <source>clearance hole ≥ shank + 2 × movement %1 + 2 × %2 %3; it is %4; %5</source>

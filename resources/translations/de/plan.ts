@@ -468,6 +468,10 @@
         <translation>National Design Specification (NDS), Vorbohrungen nach der darrtrockenen Dichtezahl: über 0,60 90 %, über 0,50 70 % des Kerndurchmessers; Kerndurchmesser: Anhang L, aus dem Gedächtnis</translation>
     </message>
     <message>
+        <source>(the screw&apos;s head − the clearance hole) / 2</source>
+        <translation>(Schraubenkopf − Durchgangsbohrung) / 2</translation>
+    </message>
+    <message>
         <source>bolt − grip</source>
         <translation>Gewindeschraube − Klemmdicke</translation>
     </message>
@@ -720,6 +724,10 @@
         <translation>Durchgangsbohrung</translation>
     </message>
     <message>
+        <source>Screw head round its clearance hole</source>
+        <translation>Schraubenkopf rings um seine Durchgangsbohrung</translation>
+    </message>
+    <message>
         <source>Pilot hole</source>
         <translation>Vorbohrung</translation>
     </message>
@@ -834,6 +842,10 @@
     <message>
         <source>Load on the runners</source>
         <translation>Last auf den Führungen</translation>
+    </message>
+    <message>
+        <source>Load that the runners are rated for</source>
+        <translation>Tragkraft der Führungen</translation>
     </message>
     <message>
         <source>Runners&apos; rating over their load</source>
@@ -996,6 +1008,62 @@
         <translation>Aufschlag der Blende an dieser Seite</translation>
     </message>
     <message>
+        <source>Case</source>
+        <translation>Korpus</translation>
+    </message>
+    <message>
+        <source>Moisture of the wood</source>
+        <translation>Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>Member</source>
+        <translation>Rahmenteil</translation>
+    </message>
+    <message>
+        <source>Opening</source>
+        <translation>Öffnung</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Blende</translation>
+    </message>
+    <message>
+        <source>Overlays</source>
+        <translation>Aufschläge</translation>
+    </message>
+    <message>
+        <source>Gaps</source>
+        <translation>Fugen</translation>
+    </message>
+    <message>
+        <source>Over the season</source>
+        <translation>Im Lauf des Jahres</translation>
+    </message>
+    <message>
+        <source>Drawer box</source>
+        <translation>Schubkasten</translation>
+    </message>
+    <message>
+        <source>Mounting screws</source>
+        <translation>Befestigungsschrauben</translation>
+    </message>
+    <message>
+        <source>What the screws hold</source>
+        <translation>Was die Schrauben halten</translation>
+    </message>
+    <message>
+        <source>Handles and fittings</source>
+        <translation>Griffe und Beschläge</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>Spacers and stops</source>
+        <translation>Distanz- und Anschlaghölzer</translation>
+    </message>
+    <message>
         <source>Forest Products Laboratory, Wood Handbook, chapter 4, from memory: density at 12 % moisture = specific gravity × 1000 kg/m³ × 1.12</source>
         <translation>Forest Products Laboratory, Wood Handbook, Kapitel 4, aus dem Gedächtnis: Dichte bei 12 % Holzfeuchte = Dichtezahl × 1000 kg/m³ × 1,12</translation>
     </message>
@@ -1048,12 +1116,16 @@
         <translation>Blende + Schubkasten + Inhalt</translation>
     </message>
     <message>
-        <source>the runners&apos; rating / their load</source>
-        <translation>Tragkraft der Führungen / ihre Last</translation>
-    </message>
-    <message>
         <source>rating as in the catalogue: check the runner&apos;s own sheet</source>
         <translation>Tragkraft wie im Katalog: im Datenblatt der Führung nachsehen</translation>
+    </message>
+    <message>
+        <source>the catalogue&apos;s for the runner, a pair</source>
+        <translation>die des Katalogs für die Führung, ein Paar</translation>
+    </message>
+    <message>
+        <source>the runners&apos; rating / their load</source>
+        <translation>Tragkraft der Führungen / ihre Last</translation>
     </message>
     <message>
         <source>(opening&apos;s top − bottom&apos;s top − 1/8 in) × inside width × inside depth</source>

@@ -8,40 +8,40 @@
         <translation>Kleinste Eindringtiefe einer Schraube in die Blende</translation>
     </message>
     <message>
-        <source>window of screw lengths; finding penetration_short</source>
-        <translation>Fenster der Schraubenlängen; Befund penetration_short</translation>
+        <source>which screw lengths fit; whether a screw reaches far enough</source>
+        <translation>welche Schraubenlängen passen; ob eine Schraube weit genug reicht</translation>
     </message>
     <message>
         <source>Least wood between a screw&apos;s tip and the show face</source>
         <translation>Kleinstes Restholz zwischen Schraubenspitze und Sichtseite</translation>
     </message>
     <message>
-        <source>window of screw lengths; finding tip_cover_thin</source>
-        <translation>Fenster der Schraubenlängen; Befund tip_cover_thin</translation>
+        <source>which screw lengths fit; whether enough wood is left before the tip</source>
+        <translation>welche Schraubenlängen passen; ob vor der Spitze genug Holz bleibt</translation>
     </message>
     <message>
         <source>Margin between a screw&apos;s head and the bottom or the wall&apos;s edge</source>
         <translation>Abstand zwischen Schraubenkopf und Boden oder Kante des Vorderstücks</translation>
     </message>
     <message>
-        <source>least hole height; findings hole_in_bottom, hole_at_top_edge</source>
-        <translation>kleinste Höhe der Bohrung; Befunde hole_in_bottom, hole_at_top_edge</translation>
+        <source>least hole height; screw holes at the bottom and at the wall&apos;s upper edge</source>
+        <translation>kleinste Lochhöhe; Schraubenlöcher am Boden und an der Oberkante des Vorderstücks</translation>
     </message>
     <message>
         <source>Least wall under a screw&apos;s head</source>
         <translation>Kleinste Dicke des Vorderstücks unter einem Schraubenkopf</translation>
     </message>
     <message>
-        <source>finding wall_thin_under_head</source>
-        <translation>Befund wall_thin_under_head</translation>
+        <source>whether the wall under a screw&apos;s head holds</source>
+        <translation>ob das Vorderstück unter dem Schraubenkopf hält</translation>
     </message>
     <message>
         <source>Least wood under a bolt&apos;s head</source>
         <translation>Kleinste Holzdicke unter dem Kopf einer Gewindeschraube</translation>
     </message>
     <message>
-        <source>counterbores; finding counterbore_too_deep</source>
-        <translation>zylindrische Senkungen; Befund counterbore_too_deep</translation>
+        <source>counterbores and how deep they may be</source>
+        <translation>Senkungen und wie tief sie sein dürfen</translation>
     </message>
     <message>
         <source>Room round a bolt&apos;s head</source>
@@ -56,8 +56,8 @@
         <translation>Kleinste Fuge zwischen Blenden</translation>
     </message>
     <message>
-        <source>finding gap_tight</source>
-        <translation>Befund gap_tight</translation>
+        <source>gaps between fronts</source>
+        <translation>Fugen zwischen Blenden</translation>
     </message>
     <message>
         <source>Smallest useful opening</source>
@@ -72,16 +72,24 @@
         <translation>Holz zwischen zwei Bohrungen</translation>
     </message>
     <message>
-        <source>allowed region; finding hole_at_hardware</source>
-        <translation>erlaubter Bereich; Befund hole_at_hardware</translation>
+        <source>where screws may go; holes that crowd each other</source>
+        <translation>wo Schrauben sitzen dürfen; Löcher, die einander zu nahe kommen</translation>
     </message>
     <message>
         <source>Difference between gaps of one bank that still look alike</source>
         <translation>Unterschied zwischen Fugen einer Blendenreihe, die noch gleich aussehen</translation>
     </message>
     <message>
-        <source>findings gaps_uneven, gaps_go_uneven</source>
-        <translation>Befunde gaps_uneven, gaps_go_uneven</translation>
+        <source>gaps down a bank, when cut and over the season</source>
+        <translation>Fugen einer Blendenreihe, beim Zuschnitt und im Lauf des Jahres</translation>
+    </message>
+    <message>
+        <source>Least wood under a screw&apos;s head, all round its hole</source>
+        <translation>Kleinste Auflage eines Schraubenkopfs rings um seine Bohrung</translation>
+    </message>
+    <message>
+        <source>screw heads over their clearance holes</source>
+        <translation>Schraubenköpfe über ihren Durchgangsbohrungen</translation>
     </message>
     <message>
         <source>Case: width</source>
@@ -336,8 +344,8 @@
         <translation>M = (1800 / W) [K h / (1 − K h) + (K1 K h + 2 K1 K2 K² h²) / (1 + K1 K h + K1 K2 K² h²)]; W, K, K1, K2 nach T, je ein Satz für °C und °F; bestenfalls auf etwa 0,1 %, Holzarten weichen ab</translation>
     </message>
     <message>
-        <source>numbers moisture_*; findings over the season</source>
-        <translation>Zahlen moisture_*; Befunde über die Jahreszeiten</translation>
+        <source>moisture of the wood; all that changes over the season</source>
+        <translation>Holzfeuchte; alles, was sich im Lauf des Jahres ändert</translation>
     </message>
     <message>
         <source>Forest Products Laboratory, Wood Handbook, equation 4-5</source>
@@ -352,8 +360,8 @@
         <translation>ΔD = D C (M2 − M1), für Holzfeuchten von 6 bis 14 %; C tangential (Seitenbrett) oder radial (Riftbrett)</translation>
     </message>
     <message>
-        <source>numbers season_*, row_movement</source>
-        <translation>Zahlen season_*, row_movement</translation>
+        <source>sizes, overlays and gaps over the season; movement at the screws</source>
+        <translation>Maße, Aufschläge und Fugen im Lauf des Jahres; Bewegung an den Schrauben</translation>
     </message>
     <message>
         <source>Forest Products Laboratory, Wood Handbook, chapter 13</source>
@@ -368,8 +376,8 @@
         <translation>ΔD = D (M2 − M1) / (100 FSP / S − FSP + M1), FSP (Fasersättigung) 30 %, S Gesamtschwindmaß in %</translation>
     </message>
     <message>
-        <source>finding moisture_beyond_range</source>
-        <translation>Befund moisture_beyond_range</translation>
+        <source>moisture outside 6 to 14 %</source>
+        <translation>Holzfeuchte außerhalb von 6 bis 14 %</translation>
     </message>
     <message>
         <source>Coefficient where only the total shrinkage is known</source>
@@ -396,8 +404,8 @@
         <translation>das Mittel aus tangential und radial</translation>
     </message>
     <message>
-        <source>numbers season_*</source>
-        <translation>Zahlen season_*</translation>
+        <source>sizes, overlays and gaps over the season</source>
+        <translation>Maße, Aufschläge und Fugen im Lauf des Jahres</translation>
     </message>
     <message>
         <source>Which row of screws holds the front</source>
@@ -408,8 +416,8 @@
         <translation>die unterste; bei aufrechter Faser die Spalte, die der Mitte am nächsten liegt</translation>
     </message>
     <message>
-        <source>number fixed_row</source>
-        <translation>Zahl fixed_row</translation>
+        <source>the row of screws that holds the front</source>
+        <translation>die Schraubenreihe, die die Blende hält</translation>
     </message>
     <message>
         <source>Withdrawal of a wood screw from side grain, average ultimate</source>
@@ -420,8 +428,8 @@
         <translation>15 700 G² D L (lb, in) = 108,25 G² D L (N, mm); G auf das Volumen bei 12 % Holzfeuchte bezogen</translation>
     </message>
     <message>
-        <source>numbers screw_ultimate, pull_safety; finding holding_weak</source>
-        <translation>Zahlen screw_ultimate, pull_safety; Befund holding_weak</translation>
+        <source>what screws hold at most; whether they stand the pull test</source>
+        <translation>was Schrauben höchstens halten; ob sie die Zugprüfung bestehen</translation>
     </message>
     <message>
         <source>Forest Products Laboratory, Wood Handbook, chapter 8</source>
@@ -436,8 +444,8 @@
         <translation>2850 G² D L (lb, in) = 19,65 G² D L (N, mm); G auf das darrtrockene Volumen bezogen; etwa 1/5 des Bruchwerts</translation>
     </message>
     <message>
-        <source>numbers screw_design, pull_design_safety; finding holding_weak</source>
-        <translation>Zahlen screw_design, pull_design_safety; Befund holding_weak</translation>
+        <source>what screws hold by design values; whether they stand the pull test</source>
+        <translation>was Schrauben nach Bemessungswerten halten; ob sie die Zugprüfung bestehen</translation>
     </message>
     <message>
         <source>National Design Specification (NDS)</source>
@@ -452,8 +460,8 @@
         <translation>1/2 in: 1–6; 3/4 in: 2–11; 1 in: 3–12; 1 1/2 in: 5–14; 2 in: 7–16; 2 1/2 in: 9–18; 3 in: 12–20</translation>
     </message>
     <message>
-        <source>number screw_ultimate</source>
-        <translation>Zahl screw_ultimate</translation>
+        <source>what screws hold at most</source>
+        <translation>was Schrauben höchstens halten</translation>
     </message>
     <message>
         <source>Wood Handbook, chapter 8, from memory</source>
@@ -468,8 +476,8 @@
         <translation>2/3 ihrer Länge (ein britischer Text: 0,6)</translation>
     </message>
     <message>
-        <source>number screw_thread</source>
-        <translation>Zahl screw_thread</translation>
+        <source>thread in the front</source>
+        <translation>Gewinde in der Blende</translation>
     </message>
     <message>
         <source>trade reference (encyclopaedic)</source>
@@ -484,8 +492,8 @@
         <translation>0,060 in + 0,013 in × n</translation>
     </message>
     <message>
-        <source>catalogue, number screw_ultimate</source>
-        <translation>Katalog, Zahl screw_ultimate</translation>
+        <source>the catalogue; what screws hold at most</source>
+        <translation>der Katalog; was Schrauben höchstens halten</translation>
     </message>
     <message>
         <source>ASME B18.6.1</source>
@@ -516,8 +524,8 @@
         <translation>50 lbf (222 N)</translation>
     </message>
     <message>
-        <source>number screw_pull; finding holding_weak</source>
-        <translation>Zahl screw_pull; Befund holding_weak</translation>
+        <source>each screw&apos;s share of the pull test; whether the screws stand it</source>
+        <translation>Anteil jeder Schraube an der Zugprüfung; ob die Schrauben sie bestehen</translation>
     </message>
     <message>
         <source>Architectural Woodwork Standards, 1st ed., 2009</source>
@@ -532,8 +540,8 @@
         <translation>1/n + Drehung um die Mitte der Schrauben, wie bei einer steifen Blende auf gleichen Schrauben</translation>
     </message>
     <message>
-        <source>number screw_pull</source>
-        <translation>Zahl screw_pull</translation>
+        <source>each screw&apos;s share of the pull test</source>
+        <translation>Anteil jeder Schraube an der Zugprüfung</translation>
     </message>
     <message>
         <source>Pilot hole, ovendry specific gravity above 0.60</source>
@@ -544,8 +552,8 @@
         <translation>0,90 × Kerndurchmesser</translation>
     </message>
     <message>
-        <source>number pilot_hole; findings pilot_hole_missing, pilot_hole_wrong</source>
-        <translation>Zahl pilot_hole; Befunde pilot_hole_missing, pilot_hole_wrong</translation>
+        <source>pilot holes: whether one is needed, and of what size</source>
+        <translation>Vorbohrungen: ob eine nötig ist und wie groß</translation>
     </message>
     <message>
         <source>National Design Specification (NDS), lead holes for withdrawal</source>
@@ -568,8 +576,8 @@
         <translation>keine verlangt; 0,70 × Kerndurchmesser wird empfohlen</translation>
     </message>
     <message>
-        <source>number pilot_hole</source>
-        <translation>Zahl pilot_hole</translation>
+        <source>pilot holes</source>
+        <translation>Vorbohrungen</translation>
     </message>
     <message>
         <source>National Design Specification (NDS); advised by the older rule for softwoods</source>
@@ -584,8 +592,8 @@
         <translation>Laubhölzer 0,90 × Kerndurchmesser, Nadelhölzer 0,70 × Kerndurchmesser</translation>
     </message>
     <message>
-        <source>finding pilot_hole_wrong</source>
-        <translation>Befund pilot_hole_wrong</translation>
+        <source>pilot holes that are too large or too small</source>
+        <translation>Vorbohrungen, die zu groß oder zu klein sind</translation>
     </message>
     <message>
         <source>NDS before 1962, Wood Handbook</source>
@@ -620,8 +628,8 @@
         <translation>nicht kleiner als ihr Durchmesser</translation>
     </message>
     <message>
-        <source>findings clearance_hole_tight, bolt_hole_tight</source>
-        <translation>Befunde clearance_hole_tight, bolt_hole_tight</translation>
+        <source>holes that a screw or a bolt does not go through</source>
+        <translation>Löcher, durch die eine Schraube nicht geht</translation>
     </message>
     <message>
         <source>ISO 273 and ASME B18.2.8 give more in every class</source>
@@ -636,8 +644,8 @@
         <translation>2,5 D</translation>
     </message>
     <message>
-        <source>finding screw_near_edge</source>
-        <translation>Befund screw_near_edge</translation>
+        <source>screws near the front&apos;s edges and ends</source>
+        <translation>Schrauben nahe an Kanten und Hirnenden der Blende</translation>
     </message>
     <message>
         <source>NDS commentary, from memory</source>
@@ -660,8 +668,8 @@
         <translation>10 D mit Vorbohrung, 15 D ohne</translation>
     </message>
     <message>
-        <source>finding screws_crowded</source>
-        <translation>Befund screws_crowded</translation>
+        <source>screws near each other</source>
+        <translation>Schrauben nahe beieinander</translation>
     </message>
     <message>
         <source>Screws count as in one row where they are nearer across the grain than</source>
@@ -680,8 +688,8 @@
         <translation>1 × Durchmesser der Gewindeschraube</translation>
     </message>
     <message>
-        <source>number bolt_engagement; finding engagement_thin</source>
-        <translation>Zahl bolt_engagement; Befund engagement_thin</translation>
+        <source>thread in the handle</source>
+        <translation>Gewinde im Griff</translation>
     </message>
     <message>
         <source>machine design practice, from memory</source>
@@ -696,8 +704,8 @@
         <translation>G × 1000 kg/m³ × 1,12</translation>
     </message>
     <message>
-        <source>numbers front_weight, box_weight, case_weight</source>
-        <translation>Zahlen front_weight, box_weight, case_weight</translation>
+        <source>weights of front, box and case</source>
+        <translation>Gewichte von Blende, Schubkasten und Korpus</translation>
     </message>
     <message>
         <source>Load of a drawer, household</source>
@@ -708,8 +716,8 @@
         <translation>15 lb/ft² (718 Pa) des Bodens, innen</translation>
     </message>
     <message>
-        <source>number contents_weight</source>
-        <translation>Zahl contents_weight</translation>
+        <source>weight of what a drawer holds</source>
+        <translation>Gewicht dessen, was ein Schubkasten aufnimmt</translation>
     </message>
     <message>
         <source>ANSI/KCMA A161.1, drawer load</source>
@@ -748,8 +756,8 @@
         <translation>Blende + Schubkasten + Inhalt, höchstens die Traglast</translation>
     </message>
     <message>
-        <source>number runner_load; finding runner_overloaded</source>
-        <translation>Zahl runner_load; Befund runner_overloaded</translation>
+        <source>load on the runners, beside their rating</source>
+        <translation>Last auf den Führungen, neben ihrer Tragkraft</translation>
     </message>
     <message>
         <source>rating as in the catalogue; check the runner&apos;s own sheet</source>
@@ -764,8 +772,8 @@
         <translation>(Boden bis zum tiefsten Hindernis − 1/8 in) × innere Breite × innere Tiefe</translation>
     </message>
     <message>
-        <source>number storage_volume</source>
-        <translation>Zahl storage_volume</translation>
+        <source>enclosed storage</source>
+        <translation>geschlossener Stauraum</translation>
     </message>
     <message>
         <source>16 CFR part 1261 (ASTM F2057-23)</source>
@@ -780,8 +788,8 @@
         <translation>27 in (686 mm) hoch, 30 lb (13,6 kg) und 3,2 ft³ (90,6 dm³) oder mehr, alle drei</translation>
     </message>
     <message>
-        <source>finding anchor_case</source>
-        <translation>Befund anchor_case</translation>
+        <source>the caution to anchor the case</source>
+        <translation>die Mahnung, den Korpus an der Wand zu sichern</translation>
     </message>
     <message>
         <source>16 CFR part 1261 (ASTM F2057-23), for units made after 2023-09-01</source>
@@ -808,8 +816,8 @@
         <translation>Öffnung + Aufschlag an jeder Seite</translation>
     </message>
     <message>
-        <source>numbers front_width, front_height</source>
-        <translation>Zahlen front_width, front_height</translation>
+        <source>width and height of a front</source>
+        <translation>Breite und Höhe einer Blende</translation>
     </message>
     <message>
         <source>A front with a flat back</source>
@@ -820,8 +828,8 @@
         <translation>alle Seiten in der Öffnung oder alle auf dem Rahmen, wenn nicht gefälzt</translation>
     </message>
     <message>
-        <source>finding fits_mixed</source>
-        <translation>Befund fits_mixed</translation>
+        <source>fronts both in the opening and on the frame</source>
+        <translation>Blenden teils in der Öffnung, teils auf dem Rahmen</translation>
     </message>
     <message>
         <source>Edge profiles</source>
@@ -848,8 +856,8 @@
         <translation>1/20 der Höhe über der Mitte</translation>
     </message>
     <message>
-        <source>numbers handle_y</source>
-        <translation>Zahlen handle_y</translation>
+        <source>height of handles</source>
+        <translation>Höhe der Griffe</translation>
     </message>
     <message>
         <source>Two handles on a wide front</source>
@@ -860,8 +868,8 @@
         <translation>jeder bei 25 % der Breite von seiner Seite aus</translation>
     </message>
     <message>
-        <source>number handle_x</source>
-        <translation>Zahl handle_x</translation>
+        <source>place of handles across the front</source>
+        <translation>Platz der Griffe in der Breite der Blende</translation>
     </message>
     <message>
         <source>plan, number panel, drawings</source>

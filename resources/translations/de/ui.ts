@@ -57,6 +57,13 @@
     </message>
 </context>
 <context>
+    <name>Revision</name>
+    <message>
+        <source>revision %1</source>
+        <translation>Stand %1</translation>
+    </message>
+</context>
+<context>
     <name>WoodForm</name>
     <message>
         <source>Wood</source>
@@ -754,6 +761,10 @@
         <translation>Kleinste Wand unter Schraubenkopf</translation>
     </message>
     <message>
+        <source>Least bearing round a screw&apos;s hole</source>
+        <translation>Kleinste Auflage rings um eine Schraubenbohrung</translation>
+    </message>
+    <message>
         <source>Least wood under a bolt head</source>
         <translation>Kleinste Holzdicke unter Gewindeschraubenkopf</translation>
     </message>
@@ -1045,12 +1056,12 @@
         <translation>Beim &amp;Zuschnitt</translation>
     </message>
     <message>
-        <source>&amp;Driest</source>
-        <translation>&amp;Trockenste</translation>
+        <source>&amp;Driest (heating season)</source>
+        <translation>&amp;Trockenste (Heizzeit)</translation>
     </message>
     <message>
-        <source>&amp;Wettest</source>
-        <translation>&amp;Feuchteste</translation>
+        <source>&amp;Wettest (summer)</source>
+        <translation>&amp;Feuchteste (Sommer)</translation>
     </message>
     <message>
         <source>As given below</source>
@@ -2468,6 +2479,10 @@ Regel: %2</translation>
         <translation>Zwischenboden versetzen</translation>
     </message>
     <message>
+        <source>Move division of the face</source>
+        <translation>Teilung der Blende verschieben</translation>
+    </message>
+    <message>
         <source>Change stile width</source>
         <translation>Breite des Längsfrieses ändern</translation>
     </message>
@@ -2482,10 +2497,6 @@ Regel: %2</translation>
     <message>
         <source>Move rail</source>
         <translation>Querfries versetzen</translation>
-    </message>
-    <message>
-        <source>Move division of the face</source>
-        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2667,6 +2678,10 @@ Regel: %4</translation>
 <context>
     <name>frontwright::NumbersPanel</name>
     <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
         <source>Computed numbers</source>
         <translation>Berechnete Zahlen</translation>
     </message>
@@ -2681,6 +2696,18 @@ Regel: %4</translation>
     <message>
         <source>How the number came about</source>
         <translation>Wie die Zahl zustande kam</translation>
+    </message>
+    <message>
+        <source>Search: a word of the number&apos;s name</source>
+        <translation>Suchen: ein Wort aus dem Namen der Zahl</translation>
+    </message>
+    <message>
+        <source>Search the numbers</source>
+        <translation>Zahlen durchsuchen</translation>
+    </message>
+    <message>
+        <source>No number of what is selected has such a name.</source>
+        <translation>Keine Zahl dessen, was ausgewählt ist, heißt so.</translation>
     </message>
 </context>
 <context>
@@ -4424,12 +4451,12 @@ Ein Doppelklick auf eine Spalte oder die Eingabetaste darin wählt diese Art.</t
         <translation>Wie zugeschnitten</translation>
     </message>
     <message>
-        <source>At its driest</source>
-        <translation>Am trockensten</translation>
+        <source>At its driest (heating season)</source>
+        <translation>Am trockensten (Heizzeit)</translation>
     </message>
     <message>
-        <source>At its wettest</source>
-        <translation>Am feuchtesten</translation>
+        <source>At its wettest (summer)</source>
+        <translation>Am feuchtesten (Sommer)</translation>
     </message>
     <message>
         <source>Time of the year that the picture shows</source>

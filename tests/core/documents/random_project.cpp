@@ -333,7 +333,7 @@ Limits RandomProject::limits() {
     Limits l;
     for (auto* limit : {&l.leastPenetration, &l.leastTipCover, &l.screwMargin,
                         &l.leastWallUnderHead, &l.leastWoodUnderHead, &l.headAllowance, &l.leastGap,
-                        &l.leastOpening, &l.holeToHole, &l.unevenGaps})
+                        &l.leastOpening, &l.holeToHole, &l.unevenGaps, &l.leastHeadBearing})
         *limit = length();
     return l;
 }

@@ -163,7 +163,8 @@ TEST(SizesOfTheCaseThatCannotBe, AreTold) {
     for (WrittenLength Limits::*limit :
          {&Limits::leastPenetration, &Limits::leastTipCover, &Limits::screwMargin,
           &Limits::leastWallUnderHead, &Limits::leastWoodUnderHead, &Limits::headAllowance,
-          &Limits::leastGap, &Limits::leastOpening, &Limits::holeToHole, &Limits::unevenGaps}) {
+          &Limits::leastGap, &Limits::leastOpening, &Limits::holeToHole, &Limits::unevenGaps,
+          &Limits::leastHeadBearing}) {
         Limits limits;
         limits.*limit = -in(1);
         EXPECT_EQ(leftOf(setLimits(project, limits)), Words{});

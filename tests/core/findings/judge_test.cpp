@@ -33,9 +33,9 @@ Severity severityAtItsLimit(FindingCode code) {
         WallThinUnderHead, GapTight,           CounterboreTooDeep, GapsUneven,
         FrontOffCase,      GapTightens,        GapsGoUneven,       ClearanceSmall,
         HoldingWeak,       ScrewNearEdge,      ScrewsCrowded,      PilotHoleMissing,
-        PilotHoleWrong,    ClearanceHoleTight, RunnerOverloaded,   FitsMixed,
-        FittingScrewThin,  FittingScrewShort,  MortiseTooDeep,     HoleAtFitting,
-        CentresMixed};
+        PilotHoleWrong,    ClearanceHoleTight, HeadBearsLittle,    RunnerOverloaded,
+        FitsMixed,         FittingScrewThin,   FittingScrewShort,  MortiseTooDeep,
+        HoleAtFitting,     CentresMixed};
     const std::set<FindingCode> toKnow{SlotForMovement, AnchorCase, MoistureBeyondRange,
                                        WoodUnknown};
     if (ruins.contains(code))

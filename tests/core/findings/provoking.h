@@ -289,6 +289,8 @@ inline std::vector<Provocation> holdingProvocations() {
         provoked(PilotHoleMissing, pilot, n64(0), n64(6)),
         // shank 10/64 in
         provoked(ClearanceHoleTight, clearance, n64(9), n64(10)),
+        // head 20/64 in: 2/64 in all round a hole of 16/64 in
+        provoked(HeadBearsLittle, clearance, n64(18), n64(16)),
         // 5 shanks are 50/64 in; the wall begins 20/64 in from the front's end.
         provoked(ScrewNearEdge, fromEnd, n64(29), n64(30)),
         // 10 shanks are 100/64 in.

@@ -128,8 +128,12 @@ const std::map<FindingCode, std::vector<std::string>> offeredAtTheLimit{
       "Cut the whole case from quarter-sawn boards"}},
     {FindingCode::GapsGoUneven, {"Cut the whole case from quarter-sawn boards"}},
     {FindingCode::ClearanceSmall,
-     {"Drill the clearance holes of the whole case 13/64 in",
-      "Cut the whole case from quarter-sawn boards", "Drill the clearance holes of A1 13/64 in",
+     {"Drill all clearance holes of the whole case 13/64 in instead of 3/16 in, for A1, screw row "
+      "2, 1 51/64 in above the box's lower edge",
+      "Cut the whole case from quarter-sawn boards",
+      "Drill all clearance holes of A1 13/64 in instead of 3/16 in, for screw row 2, 1 51/64 in "
+      "above the "
+      "box's lower edge",
       "Cut A1 from quarter-sawn boards"}},
     {FindingCode::MoistureBeyondRange, {}},
     {FindingCode::WoodUnknown, {}},
@@ -173,6 +177,9 @@ const std::map<FindingCode, std::vector<std::string>> offeredAtTheLimit{
     {FindingCode::ClearanceHoleTight,
      {"Drill clearance holes in A1 that let the screws through",
       "Drill clearance holes in the whole case that let the screws through"}},
+    {FindingCode::HeadBearsLittle,
+     {"Drill all clearance holes of A1 3/16 in, as its screws ask",
+      "Drill all clearance holes of the whole case 3/16 in, as its screws ask"}},
     // No runner of the small catalogue carries more.
     {FindingCode::RunnerOverloaded, {}},
     {FindingCode::FitsMixed,

@@ -49,8 +49,9 @@ const std::vector<Told> toldAtTheLimit{
      "A solid front moves: between screw rows 3 1/64 in apart by about 1/32 in from dry air to "
      "damp, and the clearance holes give only 1/32 in; drill one row ≈ 3/16 in or make its holes "
      "slots, up and down.",
-     "movement ≈ rows apart / 96 = 3 1/64 in / 96 ≈ 1/32 in (1/8 in for each foot across the "
-     "grain, grain running from left to right); play = clearance hole − shank = 1/32 in"},
+     "movement ≈ rows apart / 96 = 3 1/64 in / 96 = 0.031 in ≈ 1/32 in (1/8 in for each foot "
+     "across the grain, grain running from left to right); play = clearance hole − shank = 1/32 "
+     "in"},
     {FindingCode::HoleInBottom, "Front A1, screw hole 1",
      "The screw hole goes 1/64 in into the bottom: hole 41/64 in above the box's lower edge, "
      "bottom's top 1/2 in, radius of the head 5/32 in.",
@@ -164,6 +165,12 @@ const std::vector<Told> toldAtTheLimit{
      "The clearance hole of 9/64 in is smaller than the screw's shank of 5/32 in: the thread holds "
      "in the wall and does not draw the front up.",
      "clearance hole 9/64 in; at least 5/32 in"},
+    {FindingCode::HeadBearsLittle, "Front A1",
+     "The screws' heads of 5/16 in bear on only 1/64 in of wood round their clearance holes of "
+     "9/32 in, less than 1/32 in: put a washer under each, or use screws with a washer head.",
+     "bearing all round = (head − clearance hole) / 2 = (5/16 in − 9/32 in) / 2 = 1/64 in; at "
+     "least "
+     "1/32 in"},
     {FindingCode::RunnerOverloaded, "Front A1",
      "The drawer loads its runners with 81.6 lb, more than the 75.0 lb that they are rated for.",
      "load = front + box + contents = 1.7 lb + 4.9 lb + 75.0 lb = 81.6 lb; at most 75.0 lb"},

@@ -1,6 +1,7 @@
 #include "core/plan/figures.h"
 
 #include "core/limits/limits.h"
+#include "core/words/approximate.h"
 
 #include <gtest/gtest.h>
 
@@ -30,9 +31,18 @@ TEST(Figures, TurnTheSignOfANegativeTerm) {
     EXPECT_EQ(Figures(sixteenths).plus(in(1)).minus({}).text(), "1 in − 0 in");
 }
 
-TEST(Figures, SayOfAnApproximateResultThatItIsNotEqual) {
+// 6 mm are 0.23622 in, 15/16 in and 6 mm 1.17372 in.
+TEST(Figures, ComeOutRightToWhoeverAddsThem) {
     EXPECT_EQ(Figures(sixteenths).plus(in(0, 1)).plus(in(1)).equals(in(1, 1)),
-              "≈ 0 in + 1 in ≈ 1 in");
+              "1/64 in + 1 in = 1 1/64 in ≈ 1 in");
+    EXPECT_EQ(Figures(sixteenths)
+                  .plus(in(0, 60))
+                  .plus(Length::millimetres(6))
+                  .equals(in(0, 60) + Length::millimetres(6)),
+              "15/16 in + 0.2362 in = 1.174 in ≈ 1 3/16 in");
+}
+
+TEST(Figures, SayOfAnApproximateResultThatItIsNotEqual) {
     EXPECT_EQ(withApproximateResults("a = ≈ b; c = d; e = ≈ f"), "a ≈ b; c = d; e ≈ f");
 }
 

@@ -29,6 +29,8 @@ const std::vector<Told> toldOfOneDrawer{
     {CaseContents, "sum of the contents", "drawers: 1 = 17.2 lb"},
     {CaseStorage, "sum of the drawers' enclosed storage", "drawers: 1 = 0.5 ft³"},
     {ClearanceHole, "the catalogue's for the screw", "3/16 in"},
+    {HeadBearing, "(the screw's head − the clearance hole) / 2",
+     "(5/16 in − 3/16 in) / 2 = 1/16 in"},
     {PilotHole, "nearest drill to 90 % of the screw's root of 9/64 in", "1/8 in"},
     {ScrewThread, "screw + recess − wall, all of it thread", "1 in + 1/8 in − 1/2 in = 5/8 in"},
     {PullSafety, "ultimate withdrawal / share of the pull test, at the worst screw",
@@ -51,6 +53,7 @@ const std::vector<Told> toldOfOneDrawer{
      "box 12 in × 5 5/8 in × 16 in, 706 kg/m³ = 4.9 lb"},
     {ContentsWeight, "15 lb for each square foot (718 Pa) of the bottom, inside", "17.2 lb"},
     {RunnerLoad, "front + box + contents", "1.7 lb + 4.9 lb + 17.2 lb = 23.8 lb"},
+    {RunnerRating, "the catalogue's for the runner, a pair", "75.0 lb"},
     {RunnerSafety, "the runners' rating / their load", "75.0 lb / 23.8 lb = 3.2"},
     {StorageVolume, "(opening's top − bottom's top − 1/8 in) × inside width × inside depth",
      "5 1/4 in × 11 in × 15 in = 0.5 ft³"},
@@ -79,7 +82,7 @@ TEST(HoldingQuantities, TellTheirFormulaAndItsFigures) {
         EXPECT_FALSE(derivation.inputs.empty()) << key(expected.kind);
         kinds.insert(expected.kind);
     }
-    EXPECT_EQ(kinds.size(), 20U);
+    EXPECT_EQ(kinds.size(), 22U);
 }
 
 TEST(HoldingQuantities, ArePlainArithmetic) {

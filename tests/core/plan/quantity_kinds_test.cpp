@@ -35,8 +35,8 @@ struct Told {
     const char* figures;
 };
 
-// Worked by hand; in inches to 1/64, ≈ where a metric handle's size is not a whole number of them:
-// 6 mm is 15.1/64 in, 16 mm 40.3/64 in.
+// Worked by hand; in inches to 1/64, decimals where a metric handle's size is no whole number of
+// them: 6 mm is 15.1/64 in, 16 mm 40.3/64 in.
 const std::vector<Told> toldOfRaisedBank{
     {{CaseWidth}, "as given", "16 in"},
     {{CaseHeight}, "as given", "16 1/4 in"},
@@ -119,21 +119,27 @@ const std::vector<Told> toldOfRaisedBank{
     {{BoltGrip}, "front + wall − counterbore", "3/4 in + 1/2 in − 0 in = 1 1/4 in"},
     {{BoltGrip, 0, 1}, "front − counterbore", "3/4 in − 3/32 in = 21/32 in"},
     {{BoltGrip, 0, 2}, "front − counterbore", "3/4 in − 0 in = 3/4 in"},
-    {{BoltLeastLength}, "grip + least engagement", "1 1/4 in + ≈ 15/64 in ≈ 1 31/64 in"},
-    {{BoltLeastLength, 0, 1}, "grip + least engagement", "21/32 in + ≈ 15/64 in ≈ 57/64 in"},
-    {{BoltLeastLength, 0, 2}, "grip + least engagement", "3/4 in + ≈ 15/64 in ≈ 63/64 in"},
-    {{BoltGreatestLength}, "grip + thread depth", "1 1/4 in + ≈ 5/8 in ≈ 1 7/8 in"},
-    {{BoltGreatestLength, 0, 1}, "grip + thread depth", "21/32 in + ≈ 5/8 in ≈ 1 9/32 in"},
-    {{BoltGreatestLength, 0, 2}, "grip + thread depth", "3/4 in + ≈ 5/8 in ≈ 1 3/8 in"},
+    {{BoltLeastLength}, "grip + least engagement", "1 1/4 in + 0.2362 in = 1.486 in ≈ 1 31/64 in"},
+    {{BoltLeastLength, 0, 1},
+     "grip + least engagement",
+     "21/32 in + 0.2362 in = 0.892 in ≈ 57/64 in"},
+    {{BoltLeastLength, 0, 2},
+     "grip + least engagement",
+     "3/4 in + 0.2362 in = 0.986 in ≈ 63/64 in"},
+    {{BoltGreatestLength}, "grip + thread depth", "1 1/4 in + 0.6299 in = 1.88 in ≈ 1 7/8 in"},
+    {{BoltGreatestLength, 0, 1},
+     "grip + thread depth",
+     "21/32 in + 0.6299 in = 1.286 in ≈ 1 9/32 in"},
+    {{BoltGreatestLength, 0, 2}, "grip + thread depth", "3/4 in + 0.6299 in = 1.38 in ≈ 1 3/8 in"},
     {{BoltLength},
      "shortest stocked length from the least to the greatest",
-     "≈ 1 31/64 in ≤ 1 1/2 in ≤ ≈ 1 7/8 in"},
+     "1.4862 in ≤ 1 1/2 in ≤ 1.8799 in"},
     {{BoltLength, 0, 1},
      "shortest stocked length from the least to the greatest",
-     "≈ 57/64 in ≤ 1 in ≤ ≈ 1 9/32 in"},
+     "0.8925 in ≤ 1 in ≤ 1.2862 in"},
     {{BoltLength, 0, 2},
      "shortest stocked length from the least to the greatest",
-     "≈ 63/64 in ≤ 1 in ≤ ≈ 1 3/8 in"},
+     "0.9862 in ≤ 1 in ≤ 1.3799 in"},
     {{Counterbore}, "none", "0 in"},
     {{Counterbore, 0, 1}, "height of the bolt's head, so that it lies flush", "3/32 in"},
     {{Counterbore, 0, 2}, "none", "0 in"},
@@ -249,7 +255,8 @@ TEST(QuantityKinds, OfEveryPlacingSayHowTheCentreCameAbout) {
     EXPECT_EQ(placed(Placing::CentredOnFront).figures, "6 1/2 in / 2 = 3 1/4 in");
     EXPECT_EQ(placed(Placing::CentredInField).figures, "1 in + 5 1/2 in / 2 = 3 3/4 in");
     EXPECT_EQ(placed(Placing::FromTop).figures, "6 1/2 in − 1 1/2 in = 5 in");
-    EXPECT_EQ(placed(Placing::OpticalCentre).figures, "6 1/2 in / 2 + 6 1/2 in / 20 ≈ 3 37/64 in");
+    EXPECT_EQ(placed(Placing::OpticalCentre).figures,
+              "6 1/2 in / 2 + 6 1/2 in / 20 = 3.575 in ≈ 3 37/64 in");
     const Derivation byHand = told(
         [](HardwareSpec& h) {
             h.placedAt = FrontPoint{n64(200), n64(160)};
@@ -264,7 +271,7 @@ TEST(QuantityKinds, OfEveryPlacingSayHowTheCentreCameAbout) {
         },
         HandleX);
     EXPECT_EQ(ofTwo.formula, "front's width × 20 per cent");
-    EXPECT_EQ(ofTwo.figures, "13 1/2 in × 20 / 100 ≈ 2 45/64 in");
+    EXPECT_EQ(ofTwo.figures, "13 1/2 in × 20 / 100 = 2.7 in ≈ 2 45/64 in");
 }
 
 TEST(QuantityKinds, OfACounterboreAsDeepAsTheBoltNeedsSayWhy) {
@@ -275,7 +282,7 @@ TEST(QuantityKinds, OfACounterboreAsDeepAsTheBoltNeedsSayWhy) {
     const auto depth =
         derive(planned.project, planned.plan, {Counterbore, 0, 1}, {Unit::Millimetre, 16});
     EXPECT_EQ(depth->formula, "front + least engagement − bolt");
-    EXPECT_EQ(depth->figures, "≈ 19.1 mm + 6 mm − 20 mm ≈ 5.1 mm"); // 19.05 + 6 − 20
+    EXPECT_EQ(depth->figures, "19.05 mm + 6 mm − 20 mm = 5.05 mm ≈ 5.1 mm"); // 19.05 + 6 − 20
 }
 
 TEST(QuantityKinds, OfTheWoodUnderAShortBoltsHeadCountTheCounterboreThatCuresIt) {

@@ -44,7 +44,7 @@ TEST(QuantitiesOfTheSeason, OfSizesTellCoefficientAndMoisture) {
     EXPECT_EQ(least->formula, "height + change: " + shrinking);
     EXPECT_EQ(greatest->formula, "height + change: " + swelling);
     // 6 1/2 in × 0.01 = 0.065 in, 4.2/64 in
-    EXPECT_EQ(greatest->figures, "6 1/2 in + ≈ 1/16 in ≈ 6 9/16 in");
+    EXPECT_EQ(greatest->figures, "6 1/2 in + 0.065 in = 6.565 in ≈ 6 9/16 in");
     EXPECT_EQ(told(planned, {SeasonWidth, 1, 1})->formula, "width + change: " + swelling);
     EXPECT_NE(greatest->source.title.find("Wood Handbook"), std::string::npos);
     EXPECT_EQ(greatest->source.kind, SourceKind::Published);
@@ -98,7 +98,7 @@ TEST(QuantitiesOfTheSeason, OfScrewRowsTellMovementHoleAndDrill) {
     EXPECT_EQ(movement->formula,
               "distance from the row that holds the front × change: " + swelling);
     EXPECT_EQ(movement->value, Measure(Length::fromMicrometres(762)));
-    EXPECT_EQ(told(planned, {RowHole, 0, 1})->figures, "5/32 in + ≈ 1/16 in ≈ 7/32 in");
+    EXPECT_EQ(told(planned, {RowHole, 0, 1})->figures, "5/32 in + 0.06 in = 0.216 in ≈ 7/32 in");
     EXPECT_EQ(told(planned, {RowDrill, 0, 1})->figures, "7/32 in");
 }
 

@@ -48,10 +48,11 @@ public:
         const bool isInOrder = low && high && middle && *low <= *middle && *middle <= *high;
         return isInOrder ? middle : std::nullopt;
     }
-    /// What all the roundings in the figures together may come to: half a step for each number.
+    /// What all the roundings in the figures together may come to: half a step for each number,
+    /// steps of the decimals that terms are written with where no fraction is exact.
     [[nodiscard]] Length tolerance(const std::string& figures) const {
         const bool inInches = m_style.unit == Unit::Inch;
-        const Length step = inInches ? n64(64 / m_style.denominator) : Length::fromMicrometres(100);
+        const Length step = inInches ? Length::fromNanometres(2'540) : Length::fromMicrometres(1);
         const std::string unit = inInches ? " in" : " mm";
         std::int64_t numbers = 1; // the result
         for (auto at = figures.find(unit); at != std::string::npos; at = figures.find(unit, at + 1))

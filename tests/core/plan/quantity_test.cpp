@@ -118,8 +118,9 @@ TEST(Derivation, OfAHandleHoleStartsFromTheHandlesCentre) {
     project.fronts.hardware.form = "pull-96";
     const Planned planned(std::move(project));
     EXPECT_EQ(figuresOf(planned, {HandleX, 0, 0}, millimetres),
-              "342.9 mm / 2 − 48 mm ≈ 123.5 mm"); // 123.45 mm
-    EXPECT_EQ(figuresOf(planned, {HandleX, 0, 1}, millimetres), "342.9 mm / 2 + 48 mm ≈ 219.5 mm");
+              "342.9 mm / 2 − 48 mm = 123.45 mm ≈ 123.5 mm");
+    EXPECT_EQ(figuresOf(planned, {HandleX, 0, 1}, millimetres),
+              "342.9 mm / 2 + 48 mm = 219.45 mm ≈ 219.5 mm");
     EXPECT_EQ(figuresOf(planned, {HandleY, 0, 0}), "6 1/2 in / 2 = 3 1/4 in");
 }
 
@@ -131,7 +132,7 @@ TEST(Derivation, OfABoltAddsUpWhatItGoesThrough) {
     EXPECT_EQ(figuresOf(planned, {BoltGrip, 0, 1}), "3/4 in − 1/8 in = 5/8 in");
     EXPECT_EQ(derived(planned, {BoltGrip, 0, 0}).formula, "front + wall − counterbore");
     EXPECT_EQ(figuresOf(planned, {BoltLeastLength, 0, 1}, millimetres),
-              "≈ 15.9 mm + 6 mm ≈ 21.9 mm"); // 21.875 mm
+              "15.875 mm + 6 mm = 21.875 mm ≈ 21.9 mm");
 }
 
 TEST(Derivation, CallsAMakersDecisionWhatItIs) {

@@ -94,5 +94,32 @@ TEST_F(Findings, FollowUndoAndRedo) {
     EXPECT_EQ(list().topLevelItemCount(), before);
 }
 
+// A window so narrow that no sentence fits in one line.
+TEST_F(Findings, AreReadableInANarrowWindow) {
+    openSample(QStringLiteral("first-try"));
+    window.resize(900, 700);
+    QApplication::processEvents();
+    choose(0);
+    const QFontMetrics letters = list().fontMetrics();
+    for (int column = 0; column < 3; ++column) {
+        const QModelIndex index = list().model()->index(0, column);
+        const QRect cell = list().visualRect(index);
+        const int room = cell.width() - 2 * letters.averageCharWidth() -
+                         (column == 0 ? letters.height() * 3 / 2 : 0);
+        const QRect needed = letters.boundingRect(QRect(0, 0, room, 10'000), Qt::TextWordWrap,
+                                                  index.data().toString());
+        EXPECT_LE(needed.height(), cell.height() + letters.height() / 2) << column;
+        EXPECT_LE(cell.right(), list().viewport()->width()) << column;
+    }
+    EXPECT_GT(list().columnWidth(2), list().viewport()->width() / 3);
+    for (const QPushButton* button : remedyButtons()) {
+        const QRect needed = button->fontMetrics().boundingRect(
+            QRect(0, 0, button->width() - 4 * letters.averageCharWidth(), 10'000), Qt::TextWordWrap,
+            button->text());
+        EXPECT_LE(needed.height(), button->height()) << button->text().toStdString();
+        EXPECT_LE(needed.width(), button->width()) << button->text().toStdString();
+    }
+}
+
 } // namespace
 } // namespace frontwright::testing

@@ -1,0 +1,131 @@
+// The list of numbers: by subject, searched by typing, each row saying which hole or row it means.
+
+#include "ui/panels/numbers_panel.h"
+
+#include "tests/ui/elevation/open_window.h"
+
+#include <QApplication>
+#include <QDockWidget>
+#include <QLineEdit>
+#include <QTest>
+#include <QTreeWidget>
+
+namespace frontwright::testing {
+namespace {
+
+class Numbers : public OpenWindow {
+protected:
+    void SetUp() override {
+        OpenWindow::SetUp();
+        openSample(QStringLiteral("glaze-chest"));
+        session().select(Selection::of(plan().fronts.front().opening));
+        auto* dock = window.findChild<QDockWidget*>(QStringLiteral("numbers"));
+        dock->show();
+        dock->raise();
+        QApplication::processEvents();
+    }
+    NumbersPanel& panel() { return *window.findChild<NumbersPanel*>(); }
+    QTreeWidget& list() { return panel().list(); }
+    /// Names of rows that are seen, without their subjects.
+    QStringList seen() {
+        QStringList names;
+        for (int i = 0; i < list().topLevelItemCount(); ++i) {
+            const QTreeWidgetItem* group = list().topLevelItem(i);
+            for (int j = 0; !group->isHidden() && j < group->childCount(); ++j)
+                if (!group->child(j)->isHidden() && group->isExpanded())
+                    names << group->child(j)->text(0);
+        }
+        return names;
+    }
+    QStringList subjects() {
+        QStringList names;
+        for (int i = 0; i < list().topLevelItemCount(); ++i)
+            if (!list().topLevelItem(i)->isHidden())
+                names << list().topLevelItem(i)->text(0);
+        return names;
+    }
+    void searchFor(const QString& words) {
+        panel().searchField().setFocus();
+        panel().searchField().selectAll();
+        QTest::keyClick(&panel().searchField(), Qt::Key_Delete);
+        QTest::keyClicks(&panel().searchField(), words);
+    }
+};
+
+TEST_F(Numbers, StandBySubject) {
+    const QStringList all = subjects();
+    EXPECT_EQ(all.mid(0, 4), (QStringList{QStringLiteral("Opening"), QStringLiteral("Front"),
+                                          QStringLiteral("Overlays"), QStringLiteral("Gaps")}))
+        << all.join(u';').toStdString();
+    EXPECT_TRUE(all.contains(QStringLiteral("Weight")));
+}
+
+TEST_F(Numbers, SayWhichHoleTheyMean) {
+    const QStringList all = seen();
+    EXPECT_TRUE(all.contains(QStringLiteral("Tip cover, screw hole 2")))
+        << all.join(u';').toStdString();
+    EXPECT_EQ(QSet<QString>(all.begin(), all.end()).size(), all.size()) << "no two are alike";
+}
+
+TEST_F(Numbers, AreFoundAsTheMakerTypes) {
+    searchFor(QStringLiteral("tip"));
+    for (const QString& name : seen())
+        EXPECT_TRUE(name.contains(QStringLiteral("tip"), Qt::CaseInsensitive))
+            << name.toStdString();
+    EXPECT_FALSE(seen().isEmpty());
+    ASSERT_TRUE(panel().chosen());
+    EXPECT_EQ(panel().chosen()->kind, QuantityKind::ScrewTipCover) << "the first that is left";
+    // All words, in any order; the subject's name counts as well.
+    searchFor(QStringLiteral("2 cover"));
+    EXPECT_EQ(seen(), QStringList{QStringLiteral("Tip cover, screw hole 2")});
+    searchFor(QStringLiteral("gaps"));
+    EXPECT_EQ(subjects(), QStringList{QStringLiteral("Gaps")});
+    const QString nothing = QStringLiteral("zebra");
+    searchFor(nothing);
+    EXPECT_TRUE(seen().isEmpty());
+    EXPECT_FALSE(panel().chosen());
+    panel().searchField().clear();
+    EXPECT_GT(seen().size(), 20);
+    ASSERT_TRUE(panel().chosen());
+}
+
+TEST_F(Numbers, AreReachedFromTheSearchByKeys) {
+    searchFor(QStringLiteral("cover"));
+    key(Qt::Key_Down);
+    EXPECT_TRUE(list().hasFocus());
+    key(Qt::Key_Down);
+    ASSERT_TRUE(panel().chosen());
+    EXPECT_EQ(panel().chosen()->kind, QuantityKind::ScrewTipCover);
+    EXPECT_EQ(panel().chosen()->index, 1U);
+}
+
+TEST_F(Numbers, StayChosenWhenAnotherFrontIsSelected) {
+    panel().ask({QuantityKind::FrontHeight, 0, 0});
+    session().select(Selection::of(plan().fronts.at(2).opening));
+    ASSERT_TRUE(panel().chosen());
+    EXPECT_EQ(panel().chosen()->kind, QuantityKind::FrontHeight);
+    EXPECT_EQ(panel().chosen()->item, 2U);
+}
+
+TEST_F(Numbers, StayFoldedWhereTheMakerFoldedThem) {
+    list().topLevelItem(0)->setExpanded(false);
+    session().select(Selection::of(plan().fronts.at(1).opening));
+    EXPECT_FALSE(list().topLevelItem(0)->isExpanded());
+    EXPECT_TRUE(list().topLevelItem(1)->isExpanded());
+    // A search looks everywhere, and leaves the folds as they were.
+    searchFor(QStringLiteral("opening width"));
+    EXPECT_TRUE(seen().contains(QStringLiteral("Opening width")));
+    panel().searchField().clear();
+    EXPECT_FALSE(list().topLevelItem(0)->isExpanded());
+}
+
+TEST_F(Numbers, AskedForAreFoundWhateverWasSearched) {
+    searchFor(QStringLiteral("gap"));
+    panel().ask({QuantityKind::BoxDepth, 0, 0});
+    ASSERT_TRUE(panel().chosen());
+    EXPECT_EQ(panel().chosen()->kind, QuantityKind::BoxDepth);
+    EXPECT_TRUE(panel().searchField().text().isEmpty());
+}
+
+} // namespace
+} // namespace frontwright::testing

@@ -1,0 +1,70 @@
+#include "ui/panels/wrapped_rows.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QStyledItemDelegate>
+#include <QTreeWidget>
+
+#include <algorithm>
+
+namespace frontwright {
+
+namespace {
+
+class WrappingDelegate : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
+                                 const QModelIndex& index) const override {
+        QStyleOptionViewItem wrapped = option;
+        if (const auto* list = qobject_cast<const QTreeView*>(option.widget))
+            wrapped.rect = QRect(0, 0, list->columnWidth(index.column()), QWIDGETSIZE_MAX);
+        wrapped.features |= QStyleOptionViewItem::WrapText;
+        return QStyledItemDelegate::sizeHint(wrapped, index);
+    }
+};
+
+} // namespace
+
+WrappedRows::WrappedRows(QTreeWidget& list, std::vector<double> shares)
+    : QObject(&list),
+      m_list(list),
+      m_shares(std::move(shares)) {
+    list.setWordWrap(true);
+    list.setUniformRowHeights(false);
+    list.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list.setItemDelegate(new WrappingDelegate(&list));
+    list.header()->setStretchLastSection(true);
+    list.viewport()->installEventFilter(this);
+    connect(list.header(), &QHeaderView::sectionResized, &list, [&list] { list.doItemsLayout(); });
+}
+
+bool WrappedRows::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize)
+        fit();
+    return QObject::eventFilter(watched, event);
+}
+
+int WrappedRows::widthOf(int column) const {
+    const QFontMetrics letters = m_list.fontMetrics();
+    int widest = m_list.header()->sectionSizeHint(column);
+    for (int row = 0; row < m_list.topLevelItemCount(); ++row) {
+        const QTreeWidgetItem& item = *m_list.topLevelItem(row);
+        const int sign = item.icon(column).isNull() ? 0 : letters.height() * 3 / 2;
+        widest = std::max(widest, letters.horizontalAdvance(item.text(column)) + sign);
+    }
+    return widest + 2 * letters.averageCharWidth();
+}
+
+void WrappedRows::fit() {
+    const int room = m_list.viewport()->width();
+    for (std::size_t i = 0; i < m_shares.size(); ++i) {
+        const int column = static_cast<int>(i);
+        const int most = static_cast<int>(m_shares[i] * room);
+        const int wanted = std::min(widthOf(column), most);
+        if (m_list.columnWidth(column) != wanted)
+            m_list.setColumnWidth(column, wanted);
+    }
+}
+
+} // namespace frontwright
