@@ -126,7 +126,8 @@ TEST(Samples, ShellCabinetIsCleanAndHoldsItsFittingsByScrews) {
 // right the same of one box.
 TEST(Samples, SinkBaseHasTwoFrontsOnTheBinsBoxInLineWithTheBankBesideThem) {
     const Sample sample("sink-base");
-    EXPECT_EQ(sample.findings(), (Findings{{"case: anchor_case", 1}}));
+    EXPECT_EQ(sample.findings(),
+              (Findings{{"Bin: slot_for_movement", 1}, {"case: anchor_case", 1}}));
     ASSERT_EQ(sample.plan.fronts.size(), 9U);
     ASSERT_EQ(sample.plan.faces.size(), 2U); // the doors, the bin
     EXPECT_EQ(sample.plan.faces[1].rect.height(), Length::inches(19, 48));
@@ -232,8 +233,9 @@ TEST(Samples, ToolCabinetRunsOnFourKinds) {
     EXPECT_EQ(fronts[0].runner->furring, Length::inches(0, 48));
 }
 
-TEST(Samples, ToolCabinetIsCleanAndAsksOnlyToBeAnchored) {
-    EXPECT_EQ(Sample("tool-cabinet").findings(), (Findings{{"case: anchor_case", 1}}));
+TEST(Samples, ToolCabinetIsCleanAndTellsOnlyOfMovementAndAnchoring) {
+    EXPECT_EQ(Sample("tool-cabinet").findings(),
+              (Findings{{"Power tools: slot_for_movement", 1}, {"case: anchor_case", 1}}));
 }
 
 TEST(Samples, FirstTryHasItsHolesAtTheHeightsItTellsOf) {
