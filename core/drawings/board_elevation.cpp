@@ -46,14 +46,16 @@ void drawSide(Sketch& sketch, const PlannedBoard& board, Side side) {
 
 } // namespace
 
-void drawBoard(Sketch& sketch, const PlannedBoard& board) {
+void drawBoard(Sketch& sketch, const Plan& all, const PlannedBoard& board) {
     const BoardPlan& plan = board.fitted.board;
     const CaseRect& opening = board.place.opening;
     const CaseRect edge{opening.left + plan.sidePlay, opening.bottom + plan.runnerTop,
                         opening.right - plan.sidePlay,
                         opening.bottom + plan.runnerTop + plan.thickness};
-    if (!edge.isEmpty())
+    if (!edge.isEmpty()) {
         sketch.rectangle(Layer::MemberEdge, toMm(edge), partOf(board, "board edge"));
+        nameBoard(sketch, all.spaces[board.space], toMm(edge));
+    }
     for (const Side side : {Side::Left, Side::Right})
         drawSide(sketch, board, side);
 }

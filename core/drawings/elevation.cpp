@@ -19,7 +19,7 @@ Drawing caseElevation(const Project& project, const Plan& plan, const ElevationO
         drawSystemHoles(sketch, project, plan);
     drawSpaces(sketch, plan, options);
     for (const PlannedBoard& board : plan.boards)
-        drawBoard(sketch, board);
+        drawBoard(sketch, plan, board);
     return std::move(sketch).unmeasured();
 }
 

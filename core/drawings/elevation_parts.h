@@ -30,7 +30,7 @@ void drawSystemHoles(Sketch&, const Project&, const Plan&);
 
 /// A closed board's edge in its opening; behind the frame, dashed, its furring, runners and
 /// keepers.
-void drawBoard(Sketch&, const PlannedBoard&);
+void drawBoard(Sketch&, const Plan&, const PlannedBoard&);
 
 /// The opening's edges: dashed behind the front, continuous where the front leaves them to be seen.
 void drawOpening(Sketch&, const Plan&, const FrontPlan&);
@@ -40,6 +40,8 @@ void drawFillers(Sketch&, const Plan&, std::uint32_t front);
 
 /// Openings without a front: their edges, their name and what they are.
 void drawSpaces(Sketch&, const Plan&, const ElevationOptions&);
+/// A board's name on its edge, where there is room.
+void nameBoard(Sketch&, const SpacePlan&, const BoxMm& edge);
 /// How a door opens: two lines from its free corners that meet at the hinges (common practice, no
 /// source; dashed, to stand back behind what is cut and bored).
 void drawSwing(Sketch&, const FrontPlan& door);

@@ -12,23 +12,10 @@ constexpr double nameHeight = 2.5, wordHeight = 1.8; // of capitals, on paper; a
 constexpr double freeRound = 1.4;                    // of a text, on paper
 constexpr double betweenLines = 1.3;
 
-Text wordFor(OpeningUse use) {
-    switch (use) {
-    case OpeningUse::Board:
-        return text("pull-out board");
-    case OpeningUse::OpenSpace:
-    case OpeningUse::Drawer:
-    case OpeningUse::FixedFront:
-    case OpeningUse::Door:
-        break;
-    }
-    return text("open");
-}
-
 /// The name over what the opening is, where there is room for both; else the name alone.
 void labelSpace(Sketch& sketch, const SpacePlan& space, const ElevationOptions& options) {
     const BoxMm room = toMm(space.rect);
-    const std::string name = label(space), word = told(wordFor(space.use), options.language);
+    const std::string name = label(space), word = told(text("open"), options.language);
     const auto fits = [&](double width, double height) {
         return sketch.forPaper(width + freeRound) <= room.sizes().x() &&
                sketch.forPaper(height + freeRound) <= room.sizes().y();
@@ -56,8 +43,19 @@ void drawSpaces(Sketch& sketch, const Plan& plan, const ElevationOptions& option
     for (const SpacePlan& space : plan.spaces) {
         sketch.rectangle(Layer::MemberEdge, toMm(space.rect),
                          {space.opening, std::nullopt, "opening edge"});
-        labelSpace(sketch, space, options);
+        if (space.use == OpeningUse::OpenSpace)
+            labelSpace(sketch, space, options);
     }
+}
+
+void nameBoard(Sketch& sketch, const SpacePlan& space, const BoxMm& edge) {
+    const std::string name = label(space);
+    if (sketch.forPaper(textWidth(name, wordHeight) + freeRound) > edge.sizes().x() ||
+        sketch.forPaper(wordHeight + freeRound / 2) > edge.sizes().y())
+        return;
+    const PointMm at(edge.center().x(), edge.center().y() - sketch.forPaper(wordHeight / 2));
+    sketch.text(Layer::Note, {at, name, wordHeight, Anchor::Middle, 0},
+                {space.opening, std::nullopt, "label"});
 }
 
 void drawSwing(Sketch& sketch, const FrontPlan& door) {

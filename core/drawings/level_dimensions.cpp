@@ -79,11 +79,11 @@ void layBox(DimensionRows& rows, const SectionSubject& subject, const LongBreak&
         return isBuilt(subject.plan.members[front.neighbours[side].member].kind);
     };
     if (!(left - openingLeft).isZero() && isAtMember(Side::Left))
-        clearances.push_back(
-            measure.between(openingLeft, left, text("side clearance %1"), measure.ofFront(QuantityKind::SideClearance)));
+        clearances.push_back(measure.between(openingLeft, left, text("side clearance %1"),
+                                             measure.ofFront(QuantityKind::SideClearance)));
     if (!(openingRight - right).isZero() && isAtMember(Side::Right))
-        clearances.push_back(
-            measure.between(right, openingRight, text("side clearance %1"), measure.ofFront(QuantityKind::SideClearance)));
+        clearances.push_back(measure.between(right, openingRight, text("side clearance %1"),
+                                             measure.ofFront(QuantityKind::SideClearance)));
     rows.addChain(std::move(clearances));
     if (front.runner && front.runner->furring)
         rows.addChain(

@@ -41,9 +41,10 @@ void layScrew(DimensionRows& rows, const SectionSubject& subject) {
     const MountingPlan& mounting = subject.front.mounting;
     const double face = -subject.thickness();
     rows.keepClear(face);
-    rows.addChain({measure.between(0, subject.wall(),
-                                   subject.front.hasBox() ? text("wall %1") : text("frame %1"),
-                                   subject.front.box.wallThickness, std::nullopt)});
+    if (subject.wall() > 0) // a door lies on the frame's face, and nothing is bored behind it
+        rows.addChain({measure.between(0, subject.wall(),
+                                       subject.front.hasBox() ? text("wall %1") : text("frame %1"),
+                                       subject.front.box.wallThickness, std::nullopt)});
     const auto reach = hole != nullptr ? screwReach(subject, *hole) : std::nullopt;
     if (hole != nullptr) {
         const Length neck = mounting.wall - mounting.recess;

@@ -76,10 +76,6 @@
         <translation>Nicht alle Maße haben in diesem Maßstab Platz</translation>
     </message>
     <message>
-        <source>pull-out board</source>
-        <translation>Ausziehplatte</translation>
-    </message>
-    <message>
         <source>open</source>
         <translation>offen</translation>
     </message>
@@ -254,6 +250,10 @@
     <message>
         <source>filler strip</source>
         <translation>Füllleiste</translation>
+    </message>
+    <message>
+        <source>pull-out board</source>
+        <translation>Ausziehplatte</translation>
     </message>
     <message>
         <source>furring</source>

@@ -89,7 +89,8 @@ TEST(DrawnSamples, NameEveryFrontAtOneToTen) {
         for (std::uint32_t i = 0; i < sample.plan.fronts.size(); ++i) {
             const auto texts = testing::textsOn(
                 frontElevation(sample.project, sample.plan, i, sample.at(0.1)), Layer::Note);
-            ASSERT_FALSE(texts.empty()) << label(sample.project, sample.plan.fronts[i]);
+            ASSERT_FALSE(texts.empty())
+                << sample.name << label(sample.project, sample.plan.fronts[i]);
             // A long name stands in two lines.
             EXPECT_EQ(label(sample.project, sample.plan.fronts[i]).find(texts.front()), 0U);
         }

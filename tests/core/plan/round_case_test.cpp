@@ -36,10 +36,10 @@ const std::vector<Told> toldOfRoundedCase{
      "3 mm + 1.5 mm = 4.5 mm"},
     {{ToSurroundTop, 0},
      "from the front to the case's outer edge − what covers that edge",
-     "3 mm − 8 mm = −5 mm"},
+     "3 mm − 8 mm = -5 mm"},
     {{ToSurroundBottom, 2},
      "from the front to the case's outer edge − what covers that edge",
-     "3 mm − 5 mm = −2 mm"},
+     "3 mm − 5 mm = -2 mm"},
     // A2: 225 high, 3 to A1
     {{FrontStep, 1}, "front's height + gap above it", "225 mm + 3 mm = 228 mm"},
 };

@@ -1,6 +1,7 @@
 // The panel of the wood and its air: what is typed is understood or stays with its reason, and what
 // follows is told, drawn and found.
 
+#include "ui/panels/property_form.h"
 #include "ui/panels/wood_panel.h"
 
 #include "core/findings/finding.h"
