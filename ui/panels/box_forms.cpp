@@ -70,7 +70,7 @@ void addRunners(PropertyForm& form) {
     form.explains(QuantityKind::RunnerFurring);
 }
 
-PropertyForm::ChoiceRow depthRuleRow() {
+ChoiceRow depthRuleRow() {
     return {
         tr("Depth is"), tr("Choose where the depth comes from"),
         [](const Work&) {
@@ -85,7 +85,7 @@ PropertyForm::ChoiceRow depthRuleRow() {
 }
 
 /// The first choice is to tell none.
-PropertyForm::ChoiceRow boxWoodRow() {
+ChoiceRow boxWoodRow() {
     return {tr("Wood of the box"), tr("Choose the box's wood"),
             [](const Work& w) {
                 QStringList names{tr("not told")};

@@ -19,7 +19,7 @@ std::function<bool(const Project&)> whileBuilt(Construction construction) {
     return [construction](const Project& p) { return p.casework.construction == construction; };
 }
 
-PropertyForm::LengthRow outerRow(Construction construction, Side side) {
+LengthRow outerRow(Construction construction, Side side) {
     PropertyForm::LengthRow row{told(nameOfOuter(construction, side)),
                                 construction == Construction::FaceFrame ? tr("Change the frame")
                                                                         : tr("Change the panels"),
@@ -35,7 +35,7 @@ PropertyForm::LengthRow outerRow(Construction construction, Side side) {
     return row;
 }
 
-PropertyForm::LengthRow measureRow(const QString& label, WrittenLength CaseMeasures::*measure) {
+LengthRow measureRow(const QString& label, WrittenLength CaseMeasures::*measure) {
     return {label, tr("Change the case"),
             [measure](const Project& p, EditTarget) {
                 return std::optional<Length>(measuresOf(p.casework).*measure);
@@ -47,7 +47,7 @@ PropertyForm::LengthRow measureRow(const QString& label, WrittenLength CaseMeasu
             }};
 }
 
-PropertyForm::ChoiceRow constructionRow() {
+ChoiceRow constructionRow() {
     return {
         tr("Construction"), tr("Change the construction"),
         [](const Work&) {
@@ -59,7 +59,7 @@ PropertyForm::ChoiceRow constructionRow() {
         }};
 }
 
-PropertyForm::LengthRow limitRow(const QString& label, WrittenLength Limits::*limit) {
+LengthRow limitRow(const QString& label, WrittenLength Limits::*limit) {
     return {
         label, tr("Change a limit"),
         [limit](const Project& p, EditTarget) { return std::optional<Length>(p.limits.*limit); },

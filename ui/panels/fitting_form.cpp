@@ -41,7 +41,7 @@ QString nameOf(const Work& w, const FittingSpec& fitting) {
 }
 
 /// The fittings of the first target, and one to be added.
-PropertyForm::ChoiceRow slotRow(PropertyForm* form, const Slot& slot) {
+ChoiceRow slotRow(PropertyForm* form, const Slot& slot) {
     const auto first = std::make_shared<EditTarget>();
     return {tr("Fitting"), tr("Choose a fitting"),
             [first](const Work& w) {
@@ -64,7 +64,7 @@ PropertyForm::ChoiceRow slotRow(PropertyForm* form, const Slot& slot) {
 }
 
 /// Index 0 is "none": chosen, it takes the fitting away.
-PropertyForm::ChoiceRow formRow(const Slot& slot) {
+ChoiceRow formRow(const Slot& slot) {
     return {tr("Kind"), tr("Choose the fitting"),
             [](const Work& w) {
                 QStringList names{tr("none")};
@@ -97,7 +97,7 @@ PropertyForm::ChoiceRow formRow(const Slot& slot) {
             }};
 }
 
-PropertyForm::ChoiceRow acrossRow(const Slot& slot) {
+ChoiceRow acrossRow(const Slot& slot) {
     return {tr("Across"), tr("Place the fitting"),
             [](const Work&) {
                 return QStringList{tr("in the middle"), tr("from the left"), tr("from the right"),
@@ -121,7 +121,7 @@ PropertyForm::ChoiceRow acrossRow(const Slot& slot) {
             }};
 }
 
-PropertyForm::ChoiceRow uprightRow(const Slot& slot) {
+ChoiceRow uprightRow(const Slot& slot) {
     return {tr("Up"), tr("Place the fitting"),
             [](const Work&) {
                 return QStringList{tr("in the middle"), tr("from the top edge"),
@@ -142,8 +142,7 @@ PropertyForm::ChoiceRow uprightRow(const Slot& slot) {
             }};
 }
 
-PropertyForm::LengthRow distanceRow(const QString& label, const Slot& slot,
-                                    WrittenLength FittingSpec::*part) {
+LengthRow distanceRow(const QString& label, const Slot& slot, WrittenLength FittingSpec::*part) {
     return {label, tr("Place the fitting"),
             [slot, part](const Project& p, EditTarget t) -> std::optional<Length> {
                 const FittingSpec* fitting = fittingAt(p, t, slot);
@@ -154,7 +153,7 @@ PropertyForm::LengthRow distanceRow(const QString& label, const Slot& slot,
             }};
 }
 
-PropertyForm::LengthRow screwRow(const Slot& slot) {
+LengthRow screwRow(const Slot& slot) {
     const auto part = &FittingSpec::screwLength;
     return {tr("Screws in hand"),
             tr("Set the fitting's screws"),

@@ -26,7 +26,7 @@ const CaseRect* openingRect(const Plan& plan, EditTarget target) {
     return space ? &space->rect : nullptr;
 }
 
-PropertyForm::ChoiceRow useRow() {
+ChoiceRow useRow() {
     return {tr("Used for"), tr("Change what an opening is for"),
             [](const Work&) { return openingKindNames(); },
             [](const Work& w, EditTarget t) {
@@ -39,8 +39,8 @@ PropertyForm::ChoiceRow useRow() {
             }};
 }
 
-PropertyForm::LengthRow openingRow(Session& session, const QString& label, const QString& name,
-                                   Direction direction) {
+LengthRow openingRow(Session& session, const QString& label, const QString& name,
+                     Direction direction) {
     return {label, name,
             [&session, direction](const Project&, EditTarget t) -> std::optional<Length> {
                 const CaseRect* rect = openingRect(session.plan(), t);
@@ -53,7 +53,7 @@ PropertyForm::LengthRow openingRow(Session& session, const QString& label, const
             }};
 }
 
-PropertyForm::CheckRow holdRow(const QString& label, Direction direction) {
+CheckRow holdRow(const QString& label, Direction direction) {
     return {label, tr("Lock or free a size"),
             [direction](const Project& p, EditTarget t) {
                 return t.opening && holdOf(p, *t.opening, direction) == Hold::Locked;

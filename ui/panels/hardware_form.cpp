@@ -25,7 +25,7 @@ Result<Project> change(const Project& p, EditTarget t, Change how) {
 }
 
 /// Index 0 is "no handle".
-PropertyForm::ChoiceRow formRow() {
+ChoiceRow formRow() {
     return {tr("Handle"), tr("Choose the handle"),
             [](const Work& w) {
                 QStringList names{tr("no handle")};
@@ -51,7 +51,7 @@ PropertyForm::ChoiceRow formRow() {
             }};
 }
 
-PropertyForm::ChoiceRow placingRow() {
+ChoiceRow placingRow() {
     return {tr("Placed"), tr("Place the handle"),
             [](const Work&) {
                 return QStringList{tr("in the middle of the front"),
@@ -71,7 +71,7 @@ PropertyForm::ChoiceRow placingRow() {
             }};
 }
 
-PropertyForm::ChoiceRow wayRow() {
+ChoiceRow wayRow() {
     return {
         tr("Held"), tr("Choose how the handle is held"),
         [](const Work&) {

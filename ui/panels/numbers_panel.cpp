@@ -1,8 +1,8 @@
 #include "ui/panels/numbers_panel.h"
 
 #include "core/amounts/measure.h"
-#include "core/reports/groups.h"
 #include "core/plan/boards.h"
+#include "core/reports/groups.h"
 #include "ui/help/topics.h"
 #include "ui/language/told.h"
 #include "ui/panels/number_answer.h"
@@ -197,6 +197,7 @@ QTreeWidgetItem* NumbersPanel::newGroup(const QString& name, int place) const {
     auto* group = new QTreeWidgetItem({name});
     group->setData(0, subjectRole, place);
     group->setFlags(Qt::ItemIsEnabled);
+    group->setData(1, Qt::AccessibleTextRole, name); // its second cell is empty
     QFont bold = m_list->font();
     bold.setBold(true);
     group->setFont(0, bold);

@@ -48,6 +48,15 @@ QStringList openingKindNames() {
     return names;
 }
 
+QStringList openingKindActions() {
+    return {tr("&Drawer"),
+            tr("&Fixed front"),
+            tr("Door, hinges at the &left"),
+            tr("Door, hinges at the &right"),
+            tr("&Open space"),
+            tr("&Pull-out board")};
+}
+
 Result<Project> setKind(const Project& project, std::span<const OpeningId> openings,
                         OpeningKind kind) {
     auto used = setUse(project, openings, kind.use);

@@ -29,6 +29,9 @@ int indexOf(OpeningKind); ///< in allOpeningKinds
 /// "Drawer", "Door, hinges at the left"; in the order of allOpeningKinds.
 QStringList openingKindNames();
 
+/// The same for a menu: each with a letter of its own.
+QStringList openingKindActions();
+
 /// As setUse and setHinge, in one step.
 Result<Project> setKind(const Project&, std::span<const OpeningId>, OpeningKind);
 

@@ -114,4 +114,11 @@ private:
     std::function<Result<Project>(const Project&, EditTarget)> m_followCase;
 };
 
+// For functions that make rows: a class's name before a function's would be taken, by what extracts
+// the texts, for the context of those in it.
+using LengthRow = PropertyForm::LengthRow;
+using ChoiceRow = PropertyForm::ChoiceRow;
+using TextRow = PropertyForm::TextRow;
+using CheckRow = PropertyForm::CheckRow;
+
 } // namespace frontwright

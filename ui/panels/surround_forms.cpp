@@ -62,7 +62,7 @@ QString nameOf(SurroundMeasure measure) {
     return tr("– gap to the front");
 }
 
-PropertyForm::ChoiceRow kindRow(const QString& label, Side side) {
+ChoiceRow kindRow(const QString& label, Side side) {
     return {label, tr("Change what stands round the case"),
             [side](const Work&) {
                 QStringList names;
@@ -84,7 +84,7 @@ PropertyForm::ChoiceRow kindRow(const QString& label, Side side) {
             }};
 }
 
-PropertyForm::LengthRow measureRow(Side side, SurroundMeasure measure) {
+LengthRow measureRow(Side side, SurroundMeasure measure) {
     PropertyForm::LengthRow row{
         nameOf(measure), tr("Change what stands round the case"),
         [side, measure](const Project& p, EditTarget) -> std::optional<Length> {
@@ -111,7 +111,7 @@ bool canHave(Side side, SurroundMeasure measure) {
     });
 }
 
-PropertyForm::LengthRow holesRow(const QString& label, WrittenLength SystemHoles::*measure) {
+LengthRow holesRow(const QString& label, WrittenLength SystemHoles::*measure) {
     PropertyForm::LengthRow row{label, tr("Change the system holes"),
                                 [measure](const Project& p, EditTarget) -> std::optional<Length> {
                                     const auto& holes = p.casework.systemHoles;
@@ -127,7 +127,7 @@ PropertyForm::LengthRow holesRow(const QString& label, WrittenLength SystemHoles
     return row;
 }
 
-PropertyForm::LengthRow rearRow() {
+LengthRow rearRow() {
     PropertyForm::LengthRow row{tr("Rear row from the front edge"), tr("Change the system holes"),
                                 [](const Project& p, EditTarget) -> std::optional<Length> {
                                     const auto& holes = p.casework.systemHoles;
@@ -150,7 +150,7 @@ PropertyForm::LengthRow rearRow() {
     return row;
 }
 
-PropertyForm::ChoiceRow datumRow() {
+ChoiceRow datumRow() {
     PropertyForm::ChoiceRow row{
         tr("First hole measured from"), tr("Change the system holes"),
         [](const Work&) {

@@ -13,8 +13,7 @@ const Stock& stockOf(const Project& project, EditTarget target) {
 
 /// One of the stock's enumerations, in the order of its enumerators.
 template<class E>
-PropertyForm::ChoiceRow stockRow(const QString& label, const QString& name, QStringList options,
-                                 E Stock::*part) {
+ChoiceRow stockRow(const QString& label, const QString& name, QStringList options, E Stock::*part) {
     return {label, name, [options](const Work&) { return options; },
             [part](const Work& w, EditTarget t) {
                 return static_cast<int>(stockOf(w.project, t).*part);

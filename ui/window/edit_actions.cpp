@@ -118,7 +118,7 @@ void EditActions::addSizes() {
 
 void EditActions::addUses() {
     m_list.setMenu(tr("&Use the opening for"));
-    const QStringList names = openingKindNames();
+    const QStringList names = openingKindActions();
     for (qsizetype i = 0; i < names.size(); ++i)
         add(
             names[i], tr("Change what the selected openings are for"), {},

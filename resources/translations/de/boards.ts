@@ -49,7 +49,7 @@
     </message>
     <message>
         <source>until a screw of the keeper strip bears its design value</source>
-        <translation>bis eine Schraube der Kippleiste ihren Bemessungswert trägt</translation>
+        <translation>bis eine Schraube der Halteleiste ihren Bemessungswert trägt</translation>
     </message>
     <message>
         <source>until it jams</source>
@@ -73,7 +73,7 @@
     </message>
     <message>
         <source>Keeper strip left over the board</source>
-        <translation>Verbleibende Kippleiste über der Platte</translation>
+        <translation>Verbleibende Halteleiste über der Platte</translation>
     </message>
     <message>
         <source>all pieces before the board&apos;s back</source>
@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>Uplift of the keeper strip</source>
-        <translation>Abhebende Kraft an der Kippleiste</translation>
+        <translation>Abhebende Kraft an der Halteleiste</translation>
     </message>
     <message>
         <source>moment / lever</source>
@@ -133,15 +133,15 @@
     </message>
     <message>
         <source>Keeper&apos;s screw in the left side panel</source>
-        <translation>Schraube der Kippleiste in der linken Seitenwand</translation>
+        <translation>Schraube der Halteleiste in der linken Seitenwand</translation>
     </message>
     <message>
         <source>Keeper&apos;s screw in the right side panel</source>
-        <translation>Schraube der Kippleiste in der rechten Seitenwand</translation>
+        <translation>Schraube der Halteleiste in der rechten Seitenwand</translation>
     </message>
     <message>
         <source>screw + recess − keeper strip − furring</source>
-        <translation>Schraube + Kopfversenkung − Kippleiste − Auffütterung</translation>
+        <translation>Schraube + Kopfversenkung − Halteleiste − Auffütterung</translation>
     </message>
     <message>
         <source>Forest Products Laboratory, Wood Handbook, chapter 13: change of size by coefficients</source>
@@ -225,7 +225,7 @@
     </message>
     <message>
         <source>Setup block for the keeper strip: its underside above the runner</source>
-        <translation>Einstellklotz für die Kippleiste: ihre Unterseite über der Führung</translation>
+        <translation>Einstellklotz für die Halteleiste: ihre Unterseite über der Führung</translation>
     </message>
     <message>
         <source>board + play in height</source>
@@ -233,7 +233,7 @@
     </message>
     <message>
         <source>Keeper strip&apos;s underside above the opening&apos;s lower edge</source>
-        <translation>Unterseite der Kippleiste über der Unterkante der Öffnung</translation>
+        <translation>Unterseite der Halteleiste über der Unterkante der Öffnung</translation>
     </message>
     <message>
         <source>runner&apos;s top + board + play in height</source>
@@ -257,11 +257,11 @@
     </message>
     <message>
         <source>Keeper strip on the left, piece %1</source>
-        <translation>Linke Kippleiste, Stück %1</translation>
+        <translation>Linke Halteleiste, Stück %1</translation>
     </message>
     <message>
         <source>Keeper strip on the right, piece %1</source>
-        <translation>Rechte Kippleiste, Stück %1</translation>
+        <translation>Rechte Halteleiste, Stück %1</translation>
     </message>
     <message>
         <source>its end − its beginning, behind the frame&apos;s face</source>
@@ -293,7 +293,7 @@
     </message>
     <message>
         <source>There is no furring for the keeper strips to lie on</source>
-        <translation>Es gibt keine Auffütterung, auf der die Kippleisten liegen könnten</translation>
+        <translation>Es gibt keine Auffütterung, auf der die Halteleisten liegen könnten</translation>
     </message>
     <message>
         <source>They are to be screwed down into the furring&apos;s upper edge</source>
@@ -305,7 +305,7 @@
     </message>
     <message>
         <source>The keeper strips do not lie over the board, so that it tips out</source>
-        <translation>Die Kippleisten liegen nicht über der Platte, sodass sie herauskippt</translation>
+        <translation>Die Halteleisten liegen nicht über der Platte, sodass sie herauskippt</translation>
     </message>
     <message>
         <source>They stand out by %1, and the board&apos;s edge is %2 away</source>
@@ -349,7 +349,7 @@
     </message>
     <message>
         <source>Pulled out %1, the board has no keeper strip over its back and tips</source>
-        <translation>%1 ausgezogen, hat die Platte hinten keine Kippleiste mehr über sich und kippt</translation>
+        <translation>%1 ausgezogen, hat die Platte hinten keine Halteleiste mehr über sich und kippt</translation>
     </message>
     <message>
         <source>%1 of strip are left over the board</source>
@@ -357,7 +357,7 @@
     </message>
     <message>
         <source>Pulled out %1, with %2 at its edge, the board lifts its keeper strip with %3</source>
-        <translation>%1 ausgezogen und an der Kante mit %2 belastet, drückt die Platte ihre Kippleiste mit %3 nach oben</translation>
+        <translation>%1 ausgezogen und an der Kante mit %2 belastet, drückt die Platte ihre Halteleiste mit %3 nach oben</translation>
     </message>
     <message>
         <source>The most loaded screw bears %1 times its design value; up to %2 it would not be more than once</source>
@@ -377,7 +377,7 @@
     </message>
     <message>
         <source>In the wettest air the board is thicker than the room under its keeper strips by %1</source>
-        <translation>In der feuchtesten Luft ist die Platte um %1 dicker als der Raum unter ihren Kippleisten</translation>
+        <translation>In der feuchtesten Luft ist die Platte um %1 dicker als der Raum unter ihren Halteleisten</translation>
     </message>
     <message>
         <source>Its thickness swells by %1, and its play in height is %2</source>
@@ -413,11 +413,11 @@
     </message>
     <message>
         <source>Between fasteners on the left, %1 is too short for a piece of the keeper strip</source>
-        <translation>Zwischen Befestigungen links sind %1 zu kurz für ein Stück der Kippleiste</translation>
+        <translation>Zwischen Befestigungen links sind %1 zu kurz für ein Stück der Halteleiste</translation>
     </message>
     <message>
         <source>Between fasteners on the right, %1 is too short for a piece of the keeper strip</source>
-        <translation>Zwischen Befestigungen rechts sind %1 zu kurz für ein Stück der Kippleiste</translation>
+        <translation>Zwischen Befestigungen rechts sind %1 zu kurz für ein Stück der Halteleiste</translation>
     </message>
     <message>
         <source>Pieces shorter than %1 are left out</source>
@@ -445,7 +445,7 @@
     </message>
     <message>
         <source>The keeper strips&apos; screws come through the show side of the case by %1</source>
-        <translation>Die Schrauben der Kippleisten treten %1 aus der Sichtseite des Korpus aus</translation>
+        <translation>Die Schrauben der Halteleisten treten %1 aus der Sichtseite des Korpus aus</translation>
     </message>
     <message>
         <source>The furring&apos;s brads go only %1 into the side panel, less than %2</source>
@@ -453,7 +453,7 @@
     </message>
     <message>
         <source>The keeper strips&apos; screws go only %1 into the side panel, less than %2</source>
-        <translation>Die Schrauben der Kippleisten gehen nur %1 in die Seitenwand, weniger als %2</translation>
+        <translation>Die Schrauben der Halteleisten gehen nur %1 in die Seitenwand, weniger als %2</translation>
     </message>
     <message>
         <source>Before the tips of the furring&apos;s brads only %1 of wood is left, less than %2</source>
@@ -461,7 +461,7 @@
     </message>
     <message>
         <source>Before the tips of the keeper strips&apos; screws only %1 of wood is left, less than %2</source>
-        <translation>Vor den Spitzen der Schrauben der Kippleisten bleibt nur %1 Restholz, weniger als %2</translation>
+        <translation>Vor den Spitzen der Schrauben der Halteleisten bleibt nur %1 Restholz, weniger als %2</translation>
     </message>
     <message>
         <source>No length fits: glue the parts, or change the thickness of one</source>

@@ -449,7 +449,7 @@
     </message>
     <message>
         <source>A board to write on over each bank; their keeper strips leave the top&apos;s screws within reach.</source>
-        <translation>Über jeder Reihe eine Platte zum Schreiben; ihre Kippleisten lassen die Schrauben der Deckplatte erreichbar.</translation>
+        <translation>Über jeder Reihe eine Platte zum Schreiben; ihre Halteleisten lassen die Schrauben der Deckplatte erreichbar.</translation>
     </message>
 </context>
 </TS>

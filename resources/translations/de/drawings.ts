@@ -21,7 +21,7 @@
     </message>
     <message>
         <source>keeper block %1</source>
-        <translation>Klotz Kippleiste %1</translation>
+        <translation>Klotz Halteleiste %1</translation>
     </message>
     <message>
         <source>opening %1</source>
@@ -261,7 +261,7 @@
     </message>
     <message>
         <source>keeper strip</source>
-        <translation>Kippleiste</translation>
+        <translation>Halteleiste</translation>
     </message>
     <message>
         <source>kerf</source>

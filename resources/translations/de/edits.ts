@@ -29,11 +29,11 @@
     </message>
     <message>
         <source>the spacing of a keeper strip&apos;s screws</source>
-        <translation>der Abstand der Schrauben einer Kippleiste</translation>
+        <translation>der Abstand der Schrauben einer Halteleiste</translation>
     </message>
     <message>
         <source>a keeper strip&apos;s measure</source>
-        <translation>ein Maß einer Kippleiste</translation>
+        <translation>ein Maß einer Halteleiste</translation>
     </message>
     <message>
         <source>a fastener to reach is on the left or on the right</source>

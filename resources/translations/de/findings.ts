@@ -13,7 +13,7 @@
     </message>
     <message>
         <source>Use screws of %1 in the keeper strips over board %2</source>
-        <translation>In den Kippleisten über Platte %2 Schrauben von %1 nehmen</translation>
+        <translation>In den Halteleisten über Platte %2 Schrauben von %1 nehmen</translation>
     </message>
     <message>
         <source>Let board %1 lie in the middle of its opening&apos;s height</source>
@@ -25,7 +25,7 @@
     </message>
     <message>
         <source>Make the keeper strips over board %1 %2 wide</source>
-        <translation>Die Kippleisten über Platte %1 %2 breit machen</translation>
+        <translation>Die Halteleisten über Platte %1 %2 breit machen</translation>
     </message>
     <message>
         <source>Stop board %1 at %2</source>

@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>there is no such opening in the case</source>
-        <translation>eine solche Öffnung gibt es im Korpus nicht</translation>
+        <translation>diese Öffnung gibt es im Korpus nicht</translation>
     </message>
     <message>
         <source>Pull-out board %1</source>
@@ -73,7 +73,7 @@
     </message>
     <message>
         <source>Bottom panel</source>
-        <translation>Unterboden</translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>Top panel</source>

@@ -209,7 +209,7 @@
     </message>
     <message>
         <source>Keeper piece %1: %2 long, begins %3 behind the frame&apos;s face; screws %4 from its front end.</source>
-        <translation>Kippleiste, Stück %1: %2 lang, beginnt %3 hinter der Vorderseite des Rahmens; Schrauben %4 von seinem vorderen Ende.</translation>
+        <translation>Halteleiste, Stück %1: %2 lang, beginnt %3 hinter der Vorderseite des Rahmens; Schrauben %4 von seinem vorderen Ende.</translation>
     </message>
     <message>
         <source>Runner: %1 long, %2 high.</source>
@@ -221,7 +221,7 @@
     </message>
     <message>
         <source>Setup blocks: %1 under the runner&apos;s top, %2 between runner and keeper.</source>
-        <translation>Einstellklötze: %1 unter der Oberseite der Führung, %2 zwischen Führung und Kippleiste.</translation>
+        <translation>Einstellklötze: %1 unter der Oberseite der Führung, %2 zwischen Führung und Halteleiste.</translation>
     </message>
     <message>
         <source>Board: %1 wide, %2 deep, %3 thick.</source>
@@ -229,15 +229,15 @@
     </message>
     <message>
         <source>Keeper strips of board %1</source>
-        <translation>Kippleisten der Platte %1</translation>
+        <translation>Halteleisten der Platte %1</translation>
     </message>
     <message>
         <source>Keeper strip of board %1, left</source>
-        <translation>Kippleiste der Platte %1, links</translation>
+        <translation>Halteleiste der Platte %1, links</translation>
     </message>
     <message>
         <source>Keeper strip of board %1, right</source>
-        <translation>Kippleiste der Platte %1, rechts</translation>
+        <translation>Halteleiste der Platte %1, rechts</translation>
     </message>
     <message>
         <source>piece %1</source>

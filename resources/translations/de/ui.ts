@@ -578,7 +578,7 @@
     </message>
     <message>
         <source>Wood of runners and keepers</source>
-        <translation>Holz von Führungen und Kippleisten</translation>
+        <translation>Holz von Führungen und Halteleisten</translation>
     </message>
     <message>
         <source>Choose the runners&apos; wood</source>
@@ -598,19 +598,19 @@
     </message>
     <message>
         <source>Keeper width</source>
-        <translation>Breite der Kippleiste</translation>
+        <translation>Breite der Halteleiste</translation>
     </message>
     <message>
         <source>Keeper height</source>
-        <translation>Höhe der Kippleiste</translation>
+        <translation>Höhe der Halteleiste</translation>
     </message>
     <message>
         <source>Keepers screwed on</source>
-        <translation>Kippleisten angeschraubt</translation>
+        <translation>Halteleisten angeschraubt</translation>
     </message>
     <message>
         <source>Choose how keepers are screwed on</source>
-        <translation>Wählen, wie die Kippleisten angeschraubt sind</translation>
+        <translation>Wählen, wie die Halteleisten angeschraubt sind</translation>
     </message>
     <message>
         <source>sideways, into furring and panel</source>
@@ -622,19 +622,19 @@
     </message>
     <message>
         <source>Keeper screw</source>
-        <translation>Schraube der Kippleiste</translation>
+        <translation>Schraube der Halteleiste</translation>
     </message>
     <message>
         <source>Choose the keepers&apos; screw</source>
-        <translation>Schraube der Kippleisten wählen</translation>
+        <translation>Schraube der Halteleisten wählen</translation>
     </message>
     <message>
         <source>Keeper screw length</source>
-        <translation>Länge der Schraube der Kippleiste</translation>
+        <translation>Länge der Schraube der Halteleiste</translation>
     </message>
     <message>
         <source>Keeper screw&apos;s head sunk</source>
-        <translation>Schraubenkopf der Kippleiste versenkt um</translation>
+        <translation>Schraubenkopf der Halteleiste versenkt um</translation>
     </message>
     <message>
         <source>First screw from a piece&apos;s end</source>
@@ -678,7 +678,7 @@
     </message>
     <message>
         <source>Change the keeper strips</source>
-        <translation>Kippleisten ändern</translation>
+        <translation>Halteleisten ändern</translation>
     </message>
     <message>
         <source>Purpose</source>
@@ -743,6 +743,30 @@
     <message>
         <source>not told</source>
         <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Depth is</source>
+        <translation>Tiefe ist</translation>
+    </message>
+    <message>
+        <source>Choose where the depth comes from</source>
+        <translation>Wählen, woher die Tiefe kommt</translation>
+    </message>
+    <message>
+        <source>as given</source>
+        <translation>wie angegeben</translation>
+    </message>
+    <message>
+        <source>the runner&apos;s length</source>
+        <translation>die Länge der Führung</translation>
+    </message>
+    <message>
+        <source>Wood of the box</source>
+        <translation>Holz des Schubkastens</translation>
+    </message>
+    <message>
+        <source>Choose the box&apos;s wood</source>
+        <translation>Holz des Schubkastens wählen</translation>
     </message>
     <message>
         <source>Drawer box</source>
@@ -877,6 +901,38 @@
         <translation>wie die Schraube verlangt</translation>
     </message>
     <message>
+        <source>Change the frame</source>
+        <translation>Rahmen ändern</translation>
+    </message>
+    <message>
+        <source>Change the panels</source>
+        <translation>Platten ändern</translation>
+    </message>
+    <message>
+        <source>Change the case</source>
+        <translation>Korpus ändern</translation>
+    </message>
+    <message>
+        <source>Construction</source>
+        <translation>Bauart</translation>
+    </message>
+    <message>
+        <source>Change the construction</source>
+        <translation>Bauart ändern</translation>
+    </message>
+    <message>
+        <source>Face frame</source>
+        <translation>Blendrahmen</translation>
+    </message>
+    <message>
+        <source>Frameless</source>
+        <translation>Ohne Rahmen</translation>
+    </message>
+    <message>
+        <source>Change a limit</source>
+        <translation>Grenzwert ändern</translation>
+    </message>
+    <message>
         <source>Case</source>
         <translation>Korpus</translation>
     </message>
@@ -997,6 +1053,78 @@
         <translation>Größte Durchbiegung einer Füllleiste</translation>
     </message>
     <message>
+        <source>Fitting</source>
+        <translation>Beschlag</translation>
+    </message>
+    <message>
+        <source>Choose a fitting</source>
+        <translation>Beschlag auswählen</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>ein weiterer</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Choose the fitting</source>
+        <translation>Art des Beschlags wählen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation>Waagrecht</translation>
+    </message>
+    <message>
+        <source>Place the fitting</source>
+        <translation>Beschlag anordnen</translation>
+    </message>
+    <message>
+        <source>in the middle</source>
+        <translation>in der Mitte</translation>
+    </message>
+    <message>
+        <source>from the left</source>
+        <translation>von links</translation>
+    </message>
+    <message>
+        <source>from the right</source>
+        <translation>von rechts</translation>
+    </message>
+    <message>
+        <source>two, from both sides</source>
+        <translation>zwei, von beiden Seiten</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Senkrecht</translation>
+    </message>
+    <message>
+        <source>from the top edge</source>
+        <translation>von der Oberkante</translation>
+    </message>
+    <message>
+        <source>from the lower edge</source>
+        <translation>von der Unterkante</translation>
+    </message>
+    <message>
+        <source>Screws in hand</source>
+        <translation>Schrauben zur Hand</translation>
+    </message>
+    <message>
+        <source>Set the fitting&apos;s screws</source>
+        <translation>Schrauben des Beschlags festlegen</translation>
+    </message>
+    <message>
+        <source>from stock</source>
+        <translation>aus dem Vorrat</translation>
+    </message>
+    <message>
         <source>Fittings</source>
         <translation>Beschläge</translation>
     </message>
@@ -1007,6 +1135,18 @@
     <message>
         <source>From the edge</source>
         <translation>Von der Kante</translation>
+    </message>
+    <message>
+        <source>Used for</source>
+        <translation>Gebraucht für</translation>
+    </message>
+    <message>
+        <source>Change what an opening is for</source>
+        <translation>Zweck einer Öffnung ändern</translation>
+    </message>
+    <message>
+        <source>Lock or free a size</source>
+        <translation>Maß festhalten oder freigeben</translation>
     </message>
     <message>
         <source>Change how the front fits</source>
@@ -1145,6 +1285,58 @@
         <translation>Absatz (abgeplattet)</translation>
     </message>
     <message>
+        <source>Handle</source>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <source>Choose the handle</source>
+        <translation>Griff wählen</translation>
+    </message>
+    <message>
+        <source>no handle</source>
+        <translation>kein Griff</translation>
+    </message>
+    <message>
+        <source>Placed</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Place the handle</source>
+        <translation>Griff anordnen</translation>
+    </message>
+    <message>
+        <source>in the middle of the front</source>
+        <translation>in der Mitte der Blende</translation>
+    </message>
+    <message>
+        <source>in the middle of the field</source>
+        <translation>in der Mitte des Spiegels</translation>
+    </message>
+    <message>
+        <source>a little above the middle</source>
+        <translation>etwas über der Mitte</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Befestigt</translation>
+    </message>
+    <message>
+        <source>Choose how the handle is held</source>
+        <translation>Befestigungsart des Griffs wählen</translation>
+    </message>
+    <message>
+        <source>through wall and front</source>
+        <translation>durch Vorderstück und Blende</translation>
+    </message>
+    <message>
+        <source>front only, head in a counterbore</source>
+        <translation>nur Blende, Kopf in zylindrischer Senkung</translation>
+    </message>
+    <message>
+        <source>front only, access hole in the wall</source>
+        <translation>nur Blende, Zugangsbohrung im Vorderstück</translation>
+    </message>
+    <message>
         <source>Handle and bolt</source>
         <translation>Griff und Gewindeschraube</translation>
     </message>
@@ -1199,18 +1391,6 @@
     <message>
         <source>Access hole diameter</source>
         <translation>Durchmesser der Zugangsbohrung</translation>
-    </message>
-    <message>
-        <source>Wood of the box</source>
-        <translation>Holz des Schubkastens</translation>
-    </message>
-    <message>
-        <source>Placed</source>
-        <translation>Lage</translation>
-    </message>
-    <message>
-        <source>Handle</source>
-        <translation>Griff</translation>
     </message>
     <message>
         <source>Above</source>
@@ -1285,6 +1465,30 @@
         <translation>Offenes Fach</translation>
     </message>
     <message>
+        <source>&amp;Drawer</source>
+        <translation>&amp;Schubkasten</translation>
+    </message>
+    <message>
+        <source>&amp;Fixed front</source>
+        <translation>&amp;Feste Blende</translation>
+    </message>
+    <message>
+        <source>Door, hinges at the &amp;left</source>
+        <translation>Tür, Bänder &amp;links</translation>
+    </message>
+    <message>
+        <source>Door, hinges at the &amp;right</source>
+        <translation>Tür, Bänder &amp;rechts</translation>
+    </message>
+    <message>
+        <source>&amp;Open space</source>
+        <translation>&amp;Offenes Fach</translation>
+    </message>
+    <message>
+        <source>&amp;Pull-out board</source>
+        <translation>&amp;Ausziehplatte</translation>
+    </message>
+    <message>
         <source>Nothing</source>
         <translation>Nichts</translation>
     </message>
@@ -1357,6 +1561,30 @@
         <translation>– Fuge zur Blende</translation>
     </message>
     <message>
+        <source>Change what stands round the case</source>
+        <translation>Ändern, was um den Korpus steht</translation>
+    </message>
+    <message>
+        <source>Change the system holes</source>
+        <translation>Systembohrungen ändern</translation>
+    </message>
+    <message>
+        <source>Rear row from the front edge</source>
+        <translation>Hintere Reihe von der Vorderkante</translation>
+    </message>
+    <message>
+        <source>First hole measured from</source>
+        <translation>Erste Bohrung gemessen von</translation>
+    </message>
+    <message>
+        <source>The case&apos;s lower edge</source>
+        <translation>Unterkante des Korpus</translation>
+    </message>
+    <message>
+        <source>The bottom panel&apos;s upper face</source>
+        <translation>Oberseite des Unterbodens</translation>
+    </message>
+    <message>
         <source>Round the case</source>
         <translation>Um den Korpus</translation>
     </message>
@@ -1367,10 +1595,6 @@
     <message>
         <source>Rows of holes</source>
         <translation>Lochreihen</translation>
-    </message>
-    <message>
-        <source>Change the system holes</source>
-        <translation>Systembohrungen ändern</translation>
     </message>
     <message>
         <source>None</source>
@@ -3760,206 +3984,6 @@ Regel: %4</translation>
 <context>
     <name>frontwright::PropertyForm</name>
     <message>
-        <source>Depth is</source>
-        <translation>Tiefe ist</translation>
-    </message>
-    <message>
-        <source>Choose where the depth comes from</source>
-        <translation>Wählen, woher die Tiefe kommt</translation>
-    </message>
-    <message>
-        <source>as given</source>
-        <translation>wie angegeben</translation>
-    </message>
-    <message>
-        <source>the runner&apos;s length</source>
-        <translation>die Länge der Führung</translation>
-    </message>
-    <message>
-        <source>Wood of the box</source>
-        <translation>Holz des Schubkastens</translation>
-    </message>
-    <message>
-        <source>Choose the box&apos;s wood</source>
-        <translation>Holz des Schubkastens wählen</translation>
-    </message>
-    <message>
-        <source>not told</source>
-        <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <source>Change the frame</source>
-        <translation>Rahmen ändern</translation>
-    </message>
-    <message>
-        <source>Change the panels</source>
-        <translation>Platten ändern</translation>
-    </message>
-    <message>
-        <source>Change the case</source>
-        <translation>Korpus ändern</translation>
-    </message>
-    <message>
-        <source>Construction</source>
-        <translation>Bauart</translation>
-    </message>
-    <message>
-        <source>Change the construction</source>
-        <translation>Bauart ändern</translation>
-    </message>
-    <message>
-        <source>Face frame</source>
-        <translation>Blendrahmen</translation>
-    </message>
-    <message>
-        <source>Frameless</source>
-        <translation>Ohne Rahmen</translation>
-    </message>
-    <message>
-        <source>Change a limit</source>
-        <translation>Grenzwert ändern</translation>
-    </message>
-    <message>
-        <source>Fitting</source>
-        <translation>Beschlag</translation>
-    </message>
-    <message>
-        <source>Choose a fitting</source>
-        <translation>Beschlag auswählen</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>another one</source>
-        <translation>ein weiterer</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>Choose the fitting</source>
-        <translation>Art des Beschlags wählen</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>keiner</translation>
-    </message>
-    <message>
-        <source>Across</source>
-        <translation>Waagrecht</translation>
-    </message>
-    <message>
-        <source>Place the fitting</source>
-        <translation>Beschlag anordnen</translation>
-    </message>
-    <message>
-        <source>in the middle</source>
-        <translation>in der Mitte</translation>
-    </message>
-    <message>
-        <source>from the left</source>
-        <translation>von links</translation>
-    </message>
-    <message>
-        <source>from the right</source>
-        <translation>von rechts</translation>
-    </message>
-    <message>
-        <source>two, from both sides</source>
-        <translation>zwei, von beiden Seiten</translation>
-    </message>
-    <message>
-        <source>Up</source>
-        <translation>Senkrecht</translation>
-    </message>
-    <message>
-        <source>from the top edge</source>
-        <translation>von der Oberkante</translation>
-    </message>
-    <message>
-        <source>from the lower edge</source>
-        <translation>von der Unterkante</translation>
-    </message>
-    <message>
-        <source>Screws in hand</source>
-        <translation>Schrauben zur Hand</translation>
-    </message>
-    <message>
-        <source>Set the fitting&apos;s screws</source>
-        <translation>Schrauben des Beschlags festlegen</translation>
-    </message>
-    <message>
-        <source>from stock</source>
-        <translation>aus dem Vorrat</translation>
-    </message>
-    <message>
-        <source>Used for</source>
-        <translation>Gebraucht für</translation>
-    </message>
-    <message>
-        <source>Change what an opening is for</source>
-        <translation>Zweck einer Öffnung ändern</translation>
-    </message>
-    <message>
-        <source>Lock or free a size</source>
-        <translation>Maß festhalten oder freigeben</translation>
-    </message>
-    <message>
-        <source>Handle</source>
-        <translation>Griff</translation>
-    </message>
-    <message>
-        <source>Choose the handle</source>
-        <translation>Griff wählen</translation>
-    </message>
-    <message>
-        <source>no handle</source>
-        <translation>kein Griff</translation>
-    </message>
-    <message>
-        <source>Placed</source>
-        <translation>Lage</translation>
-    </message>
-    <message>
-        <source>Place the handle</source>
-        <translation>Griff anordnen</translation>
-    </message>
-    <message>
-        <source>in the middle of the front</source>
-        <translation>in der Mitte der Blende</translation>
-    </message>
-    <message>
-        <source>in the middle of the field</source>
-        <translation>in der Mitte des Spiegels</translation>
-    </message>
-    <message>
-        <source>a little above the middle</source>
-        <translation>etwas über der Mitte</translation>
-    </message>
-    <message>
-        <source>Held</source>
-        <translation>Befestigt</translation>
-    </message>
-    <message>
-        <source>Choose how the handle is held</source>
-        <translation>Befestigungsart des Griffs wählen</translation>
-    </message>
-    <message>
-        <source>through wall and front</source>
-        <translation>durch Vorderstück und Blende</translation>
-    </message>
-    <message>
-        <source>front only, head in a counterbore</source>
-        <translation>nur Blende, Kopf in zylindrischer Senkung</translation>
-    </message>
-    <message>
-        <source>front only, access hole in the wall</source>
-        <translation>nur Blende, Zugangsbohrung im Vorderstück</translation>
-    </message>
-    <message>
         <source>Follow the case</source>
         <translation>Dem Korpus folgen</translation>
     </message>
@@ -3978,30 +4002,6 @@ Regel: %4</translation>
     <message>
         <source>This front decides for itself here. Click to follow the case again.</source>
         <translation>Diese Blende entscheidet hier selbst. Klicken, um wieder dem Korpus zu folgen.</translation>
-    </message>
-    <message>
-        <source>Change what stands round the case</source>
-        <translation>Ändern, was um den Korpus steht</translation>
-    </message>
-    <message>
-        <source>Change the system holes</source>
-        <translation>Systembohrungen ändern</translation>
-    </message>
-    <message>
-        <source>Rear row from the front edge</source>
-        <translation>Hintere Reihe von der Vorderkante</translation>
-    </message>
-    <message>
-        <source>First hole measured from</source>
-        <translation>Erste Bohrung gemessen von</translation>
-    </message>
-    <message>
-        <source>The case&apos;s lower edge</source>
-        <translation>Unterkante des Korpus</translation>
-    </message>
-    <message>
-        <source>The bottom panel&apos;s upper face</source>
-        <translation>Oberseite des Unterbodens</translation>
     </message>
 </context>
 <context>
@@ -4906,7 +4906,7 @@ Regel: %4</translation>
     </message>
     <message>
         <source>Sys&amp;tem holes</source>
-        <translation>Systembohr&amp;ungen</translation>
+        <translation>S&amp;ystembohrungen</translation>
     </message>
     <message>
         <source>Show the rows of holes in a frameless case&apos;s panels</source>

@@ -117,6 +117,8 @@ TEST_F(Asks, LeadToTheFieldOfEveryKindOfDecision) {
         {InputPlace::Hardware, QStringLiteral("hardware")},
         {InputPlace::Limits, QStringLiteral("limits")},
         {InputPlace::Catalogue, QStringLiteral("hardware")},
+        {InputPlace::Surroundings, QStringLiteral("surroundings")},
+        {InputPlace::SystemHoles, QStringLiteral("system-holes")},
         // In a panel of their own.
         {InputPlace::Stock, QString()},
         {InputPlace::Air, QString()},

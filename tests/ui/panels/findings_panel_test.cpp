@@ -100,6 +100,7 @@ TEST_F(Findings, AreReadableInANarrowWindow) {
     window.resize(900, 700);
     QApplication::processEvents();
     choose(0);
+    QApplication::processEvents();
     const QFontMetrics letters = list().fontMetrics();
     for (int column = 0; column < 3; ++column) {
         const QModelIndex index = list().model()->index(0, column);

@@ -211,6 +211,7 @@ TEST_F(Wood, FollowsSpeciesAndCut) {
 TEST_F(Wood, BringsFindingsAsSoonAsTheAirAsksForThem) {
     tell();
     tellByAir(QStringLiteral("Driest"));
+    typeInto(humidityOfDriest, QStringLiteral("40"));
     EXPECT_FALSE(isFound(FindingCode::MoistureBeyondRange));
     // Nearly dry wood is outside what the coefficients are stated for.
     typeInto(humidityOfDriest, QStringLiteral("4"));

@@ -98,7 +98,7 @@ TEST_F(DrawingKeys, LeaveTheNumbersListToItsTyping) {
 TEST_F(DrawingKeys, ActWhileTheDrawingHasTheKeyboard) {
     view().setFocus();
     const auto fronts = plan().fronts.size();
-    key(Qt::Key_R);
+    key(Qt::Key_C);
     EXPECT_EQ(plan().fronts.size(), fronts + 1);
     key(Qt::Key_3);
     EXPECT_EQ(plan().fronts.size(), fronts + 2);

@@ -28,9 +28,10 @@ protected:
             session().apply(QStringLiteral("Use"), setUse(session().project(), middle, use)));
     }
     QAction* action(const QString& name) {
-        for (QAction* each : window.findChildren<QAction*>())
-            if (each->text().remove(QLatin1Char('&')) == name)
-                return each;
+        for (const QMenu* menu : window.findChildren<QMenu*>())
+            for (QAction* each : menu->actions())
+                if (each->text().remove(QLatin1Char('&')) == name)
+                    return each;
         return nullptr;
     }
 };
