@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QStyledItemDelegate>
+#include <QTimer>
 #include <QTreeWidget>
 
 #include <algorithm>
@@ -58,13 +59,21 @@ int WrappedRows::widthOf(int column) const {
 
 void WrappedRows::fit() {
     const int room = m_list.viewport()->width();
+    int left = room;
     for (std::size_t i = 0; i < m_shares.size(); ++i) {
         const int column = static_cast<int>(i);
         const int most = static_cast<int>(m_shares[i] * room);
         const int wanted = std::min(widthOf(column), most);
         if (m_list.columnWidth(column) != wanted)
             m_list.setColumnWidth(column, wanted);
+        left -= wanted;
     }
+    // Where a scroll bar has just come, the last column does not follow by itself.
+    const int last = m_list.columnCount() - 1;
+    if (left <= 0 || m_list.columnWidth(last) <= left)
+        return;
+    m_list.setColumnWidth(last, left);
+    QTimer::singleShot(0, &m_list, [&list = m_list] { list.doItemsLayout(); });
 }
 
 } // namespace frontwright

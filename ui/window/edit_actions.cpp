@@ -117,7 +117,7 @@ void EditActions::addSizes() {
 }
 
 void EditActions::addUses() {
-    m_list.setMenu(tr("&Use the opening for"));
+    m_list.setMenu(tr("Use the open&ing for"));
     const QStringList names = openingKindActions();
     for (qsizetype i = 0; i < names.size(); ++i)
         add(

@@ -13,7 +13,7 @@ FaceActions::FaceActions(Session& session, ActionList& list, MemberWidth memberW
       m_session(session),
       m_memberWidth(std::move(memberWidth)),
       m_window(window) {
-    list.setMenu(tr("Fr&onts over one opening"));
+    list.setMenu(tr("Se&veral fronts over one opening"));
     const auto one = [this] { return oneOpening(); };
     list.add(tr("Several fronts, one &above the other…"),
              tr("Divide the face of the opening into rows of fronts on one box"),

@@ -2245,8 +2245,8 @@
         <translation>Eine festgehaltene Öffnung behält ihre Breite, wenn andere sich ändern</translation>
     </message>
     <message>
-        <source>&amp;Use the opening for</source>
-        <translation>Öffnung &amp;verwenden für</translation>
+        <source>Use the open&amp;ing for</source>
+        <translation>&amp;Öffnung verwenden für</translation>
     </message>
     <message>
         <source>Change what the selected openings are for</source>
@@ -2417,7 +2417,7 @@
 <context>
     <name>frontwright::FaceActions</name>
     <message>
-        <source>Fr&amp;onts over one opening</source>
+        <source>Se&amp;veral fronts over one opening</source>
         <translation>Bl&amp;enden über einer Öffnung</translation>
     </message>
     <message>

@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QPushButton>
+#include <QStyle>
 #include <QTest>
 #include <QTreeWidget>
 
@@ -105,8 +106,9 @@ TEST_F(Findings, AreReadableInANarrowWindow) {
     for (int column = 0; column < 3; ++column) {
         const QModelIndex index = list().model()->index(0, column);
         const QRect cell = list().visualRect(index);
-        const int room = cell.width() - 2 * letters.averageCharWidth() -
-                         (column == 0 ? letters.height() * 3 / 2 : 0);
+        const int margin =
+            list().style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, &list()) + 1;
+        const int room = cell.width() - 2 * margin - (column == 0 ? letters.height() * 3 / 2 : 0);
         const QRect needed = letters.boundingRect(QRect(0, 0, room, 10'000), Qt::TextWordWrap,
                                                   index.data().toString());
         EXPECT_LE(needed.height(), cell.height() + letters.height() / 2) << column;
