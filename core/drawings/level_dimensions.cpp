@@ -87,8 +87,8 @@ void layBox(DimensionRows& rows, const SectionSubject& subject, const LongBreak&
     rows.addChain(std::move(clearances));
     if (front.runner && front.runner->furring)
         rows.addChain(
-            {measure.between(openingLeft - *front.runner->furring, openingLeft, text("furring %1"),
-                             measure.ofFront(QuantityKind::RunnerFurring))});
+            {measure.between(openingRight, openingRight + *front.runner->furring,
+                             text("furring %1"), measure.ofFront(QuantityKind::RunnerFurring))});
     if (const MountingHole* hole = subject.hole())
         rows.addChain(
             {measure.between(left, left + hole->at.x, text("hole at %1"),
@@ -124,13 +124,10 @@ void drawLevelDimensions(Sketch& sketch, const SectionSubject& subject, const Lo
     const auto depths = [&](Side side, double edge, int outwards) {
         const double reach = reachPast({&below, &above}, edge * scale, outwards);
         return laidClear({side, edge, scale, reach}, widths, [&](DimensionRows& rows) {
-            const auto& hardware = subject.front.hardware;
             if ((side == Side::Left) == isScrewLeft)
                 layScrew(rows, subject);
-            else if (hardware && !boltAxes(subject, *hardware).empty())
-                layBolt(rows, subject, *hardware);
-            if ((side == Side::Left) != isScrewLeft)
-                layRunner(rows, subject);
+            else
+                layBoltAndRunner(rows, subject);
         });
     };
     for (const auto& marks :

@@ -97,6 +97,8 @@ void layBolt(DimensionRows& rows, const SectionSubject& subject, const HardwareP
     }
 }
 
+namespace {
+
 void layRunner(DimensionRows& rows, const SectionSubject& subject) {
     if (!subject.front.runner)
         return;
@@ -106,6 +108,26 @@ void layRunner(DimensionRows& rows, const SectionSubject& subject) {
         rows.addChain({measure.between(-box.inMillimetres(), (setback - box).inMillimetres(),
                                        text("runner back %1"), setback,
                                        measure.ofFront(QuantityKind::RunnerSetback))});
+}
+
+/// Whether its front end lies farther back than the wall.
+bool isRunnerBehindWall(const SectionSubject& subject) {
+    const FrontPlan& front = subject.front;
+    return front.runner &&
+           front.runner->reach.setback - front.box.setback > front.box.wallThickness;
+}
+
+} // namespace
+
+void layBoltAndRunner(DimensionRows& rows, const SectionSubject& subject) {
+    const auto& hardware = subject.front.hardware;
+    const bool isRunnerFirst = isRunnerBehindWall(subject);
+    if (isRunnerFirst)
+        layRunner(rows, subject);
+    if (hardware && !boltAxes(subject, *hardware).empty())
+        layBolt(rows, subject, *hardware);
+    if (!isRunnerFirst)
+        layRunner(rows, subject);
 }
 
 namespace {
@@ -211,10 +233,8 @@ void drawSectionDimensions(Sketch& sketch, const SectionSubject& subject) {
         return laidClear({side, edge, scale, reach}, heights, [&](DimensionRows& rows) {
             if ((side == Side::Bottom) == isScrewLow)
                 layScrew(rows, subject);
-            else if (subject.front.hardware)
-                layBolt(rows, subject, *subject.front.hardware);
-            if ((side == Side::Bottom) != isScrewLow)
-                layRunner(rows, subject);
+            else
+                layBoltAndRunner(rows, subject);
         });
     };
     leadOut(sketch, subject);

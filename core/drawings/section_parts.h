@@ -124,8 +124,9 @@ class DimensionRows;
 /// Along x of the common frame: what a screw takes up of wall and front, what a bolt does.
 void layScrew(DimensionRows&, const SectionSubject&);
 void layBolt(DimensionRows&, const SectionSubject&, const HardwarePlan&);
-/// The same axis: how far the runner stands back from the frame's face.
-void layRunner(DimensionRows&, const SectionSubject&);
+/// The same axis: what a bolt takes up, where one is drawn, and how far the runner stands back from
+/// the frame's face.
+void layBoltAndRunner(DimensionRows&, const SectionSubject&);
 
 /// Places along the front of the handle's holes that are drawn, each once.
 std::vector<double> boltAxes(const SectionSubject&, const HardwarePlan&);

@@ -20,6 +20,8 @@ void proposeDepthOfRunner(const Search& search, BoxSpec spec) {
     search.propose({phrase("Make the box of %1 as deep as its runners are long", search.name()),
                     text("Make the box of the whole case as deep as its runners are long")},
                    spec);
+    if (!spec.runnerLength)
+        return;
     spec.runnerLength.reset();
     search.propose({phrase("Give %1 the longest stocked runners that the case takes, and a box as "
                            "deep",
@@ -91,11 +93,16 @@ void proposeLower(const Search& search, BoxSpec spec) {
     }
 }
 
+/// Of which more is known than clearances: no more than leave room for what else cures.
 void proposeOtherRunners(const Search& search) {
+    constexpr int most = 2;
+    int proposed = 0;
     for (const RunnerKind& runner : search.catalogue.runners) {
         BoxSpec spec = chosenBox(search.project, search.front);
-        if (runner.id == spec.runner)
+        if (runner.id == spec.runner || runner.form == RunnerForm::ClearancesOnly ||
+            proposed == most)
             continue;
+        ++proposed;
         spec.runner = runner.id;
         spec.runnerLength.reset();
         search.propose({phrase("Run %1 on: %2", search.name(), nameFromData(runner.name)),
