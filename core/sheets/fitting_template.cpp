@@ -43,7 +43,7 @@ private:
     [[nodiscard]] std::string say(Length length) const { return shown(length, m_source.style); }
 
     void addMortise(const FittingMortise& cut, std::size_t index) const {
-        const std::string name = m_name + " mortise " + std::to_string(index + 1);
+        const std::string name = m_name + " mortise " + number(index);
         const std::string width = say(cut.place.width()), height = say(cut.place.height());
         if (cut.from == FrontFace::TopEdge)
             return addEdgeMortise(cut, name);
@@ -75,7 +75,7 @@ private:
         if (bore.from == FrontFace::TopEdge)
             return;
         m_draft.hole(Layer::Hole, {toMm(bore.at), bore.diameter.inMillimetres() / 2},
-                     m_name + " bore " + std::to_string(index + 1),
+                     m_name + " bore " + number(index),
                      {phrase("%1: drill %2", m_name, drill(m_source, bore.diameter)),
                       bore.depth ? phrase("%1 deep, %2", say(*bore.depth), faceWords(bore.from))
                                  : phrase("through, %1", faceWords(bore.from))});
@@ -87,7 +87,7 @@ private:
         if (m_fitting.form->bearsOn == FrontFace::TopEdge)
             return;
         const CircleMark circle{toMm(screw.at), pilot.inMillimetres() / 2};
-        const std::string name = m_name + " screw hole " + std::to_string(index + 1);
+        const std::string name = m_name + " screw hole " + number(index);
         if (index > 0)
             return m_draft.hole(Layer::Hole, circle, name, {phrase("%1: as before", m_name)});
         std::vector<Phrase> lines{phrase("%1: pilot %2", m_name, drill(m_source, pilot))};

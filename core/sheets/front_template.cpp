@@ -15,10 +15,6 @@ bool boresTheFront(const HardwarePlan& hardware) {
            hardware.chosenWay().counterbore > Length{};
 }
 
-std::string number(std::size_t index) {
-    return std::to_string(index + 1);
-}
-
 void addHoles(TemplateDraft& draft, const TemplateSource& source, const HardwarePlan& hardware) {
     const double radius = hardware.holeDiameter.inMillimetres() / 2;
     const double bore = hardware.counterboreDiameter.inMillimetres() / 2;

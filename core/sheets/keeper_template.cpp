@@ -54,8 +54,8 @@ Phrase pieceWords(const KeeperPiece& piece, std::size_t index, LengthStyle style
         places.push_back(shown(screw - piece.along.low, style));
     return phrase("Keeper piece %1: %2 long, begins %3 behind the frame's face; screws %4 from its "
                   "front end.",
-                  std::to_string(index + 1), shown(piece.along.size(), style),
-                  shown(piece.along.low, style), listed(places, 24));
+                  number(index), shown(piece.along.size(), style), shown(piece.along.low, style),
+                  listed(places, 24));
 }
 
 void addParameters(TemplateDraft& draft, const TemplateSource& source, const PlannedBoard& board,

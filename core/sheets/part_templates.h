@@ -39,6 +39,11 @@ Template widthsStick(const TemplateSource&, const Alike& row);
 class TemplateDraft;
 /// Screw holes, bores and mortises of a front's fittings, each with drill or size, depth and face.
 void addFittings(TemplateDraft&, const TemplateSource&, const std::vector<FittingPlan>&);
+/// Clear zones and notches of the front's runner on its wall, seen from inside the box.
+/// Precondition: it has a runner.
+void addRunner(TemplateDraft&, const TemplateSource&, const FrontPlan&);
+/// Which runners, how long, how far back, and what is notched out of the box's back.
+void addRunnerWords(TemplateDraft&, const TemplateSource&, const RunnerPlan&);
 /// Of each pull-out board: one that serves both sides where they are alike. Beside the strip all
 /// that is cut for the board is listed.
 void addKeeperTemplates(const TemplateSource&, std::vector<Template>&);
@@ -48,6 +53,10 @@ void addKeeperTemplates(const TemplateSource&, std::vector<Template>&);
 std::vector<Template> rowSticks(const TemplateSource&);
 
 // Words that several templates share.
+/// Holes and parts are counted from 1 on paper.
+inline std::string number(std::size_t index) {
+    return std::to_string(index + 1);
+}
 std::vector<OpeningId> openingsOf(const Plan&, const Alike&);
 /// "Serves 3 fronts: A2, B1 and B2"; "Serves one front: A2".
 Phrase servesWhat(const TemplateSource&, const Alike&);

@@ -14,8 +14,8 @@
 namespace frontwright {
 
 enum class TemplateKind : std::uint8_t {
-    Front,     ///< the front, read from its show face
-    BoxWall,   ///< the box wall, read from inside the box (mirrored left to right)
+    Front,      ///< the front, read from its show face
+    BoxWall,    ///< the box wall, read from inside the box (mirrored left to right)
     StoryStick, ///< a bank's heights, a row's widths, a panel's row of system holes
     KeeperStrip ///< of a pull-out board: its pieces with their screws
 };

@@ -1,4 +1,5 @@
 #include "core/sheets/check_dimensions.h"
+#include "core/sheets/inside_view.h"
 #include "core/sheets/part_templates.h"
 
 #include "core/lengths/format.h"
@@ -8,24 +9,6 @@
 namespace frontwright {
 
 namespace {
-
-std::string number(std::size_t index) {
-    return std::to_string(index + 1);
-}
-
-/// Places on the wall as they are seen from inside the box.
-class InsideView {
-public:
-    explicit InsideView(const BoxPlan& box) : m_box(box) {}
-    [[nodiscard]] PointMm operator()(WallPoint p) const { return toMm(mirroredAcross(m_box, p)); }
-    [[nodiscard]] BoxMm operator()(const WallRect& r) const {
-        return {(*this)(WallPoint{r.right, r.bottom}), (*this)(WallPoint{r.left, r.top})};
-    }
-    [[nodiscard]] PointMm operator()(FrontPoint p) const { return (*this)(toWall(m_box, p)); }
-
-private:
-    const BoxPlan& m_box;
-};
 
 /// "A2, " before what is told of one of several fronts' holes, and of the front's name in parts.
 struct Of {
@@ -115,61 +98,6 @@ void addLimits(TemplateDraft& draft, const TemplateSource& source, const FrontPl
                     TemplateLabel::Prefer::High, 90);
     draft.line(Layer::BoxEdge, {width - side, 0}, {width - side, height},
                "inner face, right on the sheet");
-}
-
-std::string sizeWords(const TemplateSource& source, const WallRect& rect) {
-    return shown(rect.width(), source.style) + " × " + shown(rect.height(), source.style);
-}
-
-/// The upper edge of a part at the wall's lower edge, to be named.
-LineMark upperEdge(const BoxMm& box) {
-    return {{box.min().x(), box.max().y()}, box.max()};
-}
-
-/// Where the runner's parts lie, and what is cut out for it.
-void addRunner(TemplateDraft& draft, const TemplateSource& source, const FrontPlan& front) {
-    const RunnerPlan& runner = *front.runner;
-    const InsideView inside(front.box);
-    for (std::size_t i = 0; i < runner.clearZones.size(); ++i) {
-        const BoxMm zone = inside(runner.clearZones[i]);
-        draft.hatch(Layer::AllowedRegion, zone);
-        draft.rectangle(Layer::AllowedRegion, zone, "clear zone " + number(i));
-        draft.label({text("runner: no screw here"), sizeWords(source, runner.clearZones[i])},
-                    upperEdge(zone), "clear zone " + number(i));
-    }
-    for (std::size_t i = 0; i < runner.wallNotches.size(); ++i) {
-        const BoxMm notch = inside(runner.wallNotches[i]);
-        draft.hatch(Layer::Waste, notch);
-        draft.rectangle(Layer::CutEdge, notch, "notch " + number(i));
-        draft.label({phrase("cut out %1", sizeWords(source, runner.wallNotches[i])),
-                     text("for the runner")},
-                    upperEdge(notch), "notch " + number(i));
-    }
-}
-
-Phrase runnerWords(const TemplateSource& source, const RunnerPlan& runner) {
-    const Phrase kind = nameFromData(runner.kind->name);
-    if (!runner.reach.length)
-        return phrase("Runners: %1, no stocked length fits.", kind);
-    const std::string length = shown(*runner.reach.length, source.style);
-    const std::string setback = shown(runner.reach.setback, source.style);
-    return isPair(runner.kind->form)
-               ? phrase("Runners: %1, a pair %2 long, front ends %3 behind the frame's face.", kind,
-                        length, setback)
-               : phrase("Runner: %1, one %2 long, its front end %3 behind the frame's face.", kind,
-                        length, setback);
-}
-
-void addRunnerWords(TemplateDraft& draft, const TemplateSource& source, const RunnerPlan& runner) {
-    draft.parameter(runnerWords(source, runner));
-    if (runner.backNotches.empty())
-        return;
-    const std::string size = sizeWords(source, runner.backNotches.front());
-    draft.parameter(isPair(runner.kind->form)
-                        ? phrase("Notch the box's back %1 at both lower ends, from the sides' "
-                                 "inner faces.",
-                                 size)
-                        : phrase("Notch the box's back %1 in the middle of its lower edge.", size));
 }
 
 /// The fronts that hold on this wall; one where it has it alone.
@@ -331,7 +259,8 @@ bool haveSameWall(const FrontPlan& a, const FrontPlan& b) {
                           box.sideThickness, box.bottomTop, box.bottomUnderside};
     };
     return a.use == b.use && (a.hasBox() || a.overlay == b.overlay) && !a.face && !b.face &&
-           sizes(a) == sizes(b) && a.mounting == b.mounting && a.runner == b.runner && haveSameHardwareInWall(a, b);
+           sizes(a) == sizes(b) && a.mounting == b.mounting && a.runner == b.runner &&
+           haveSameHardwareInWall(a, b);
 }
 
 } // namespace frontwright
