@@ -33,19 +33,14 @@ std::string shownMoment(Moment moment, LengthStyle style) {
                : number(moment.inNewtonMetres(), 1, style) + " N·m";
 }
 
-Source commonPractice() {
-    return {SourceKind::CommonPractice, std::string(text("common practice, no source"))};
-}
-
 Source statics() {
-    return {SourceKind::CommonPractice,
-            std::string(text("statics of stiff parts, common practice"))};
+    return sourceNamed(SourceKind::CommonPractice, text("statics of stiff parts, common practice"));
 }
 
 Source friction() {
-    return {SourceKind::FromMemory,
-            std::string(text("statics; friction of dry wood 0.5, the upper end of 0.3 to 0.5: Wood "
-                             "Handbook, 1999, chapter 4, from memory"))};
+    return sourceNamed(SourceKind::FromMemory,
+                       text("statics; friction of dry wood 0.5, the upper end of 0.3 to 0.5: Wood "
+                            "Handbook, 1999, chapter 4, from memory"));
 }
 
 } // namespace frontwright::boards

@@ -16,7 +16,6 @@ std::string number(Ratio, LengthStyle);
 std::string degrees(Angle, LengthStyle);
 std::string shownMoment(Moment, LengthStyle);
 
-Source commonPractice();
 Source statics();
 Source friction();
 

@@ -125,16 +125,15 @@ void addUse(Rows& rows, const Asked& asked) {
     std::string figures = asked.say(keeper.pull) + " / " + asked.say(*hold.withdrawal);
     if (hold.lateral)
         figures += " + " + asked.say(keeper.lift) + " / " + asked.say(*hold.lateral);
-    rows.push_back({text("Use of the most loaded screw"),
-                    value,
+    rows.push_back({text("Use of the most loaded screw"), value,
                     hold.isSheared ? text("pull / withdrawal + uplift / load across the shank, "
                                           "design values; 1 at most")
                                    : text("pull / withdrawal, design value; 1 at most"),
                     figures + " = " + value,
-                    {SourceKind::FromMemory,
-                     std::string(text("National Design Specification (NDS), withdrawal; Wood "
-                                      "Handbook, chapter 8, older editions, across the shank, from "
-                                      "memory"))}});
+                    sourceNamed(SourceKind::FromMemory,
+                                text("National Design Specification (NDS), withdrawal; Wood "
+                                     "Handbook, chapter 8, older editions, across the shank, from "
+                                     "memory"))});
 }
 
 void addFastener(Rows& rows, const Asked& asked, Phrase name, Phrase formula,
@@ -167,14 +166,12 @@ void addSeason(Rows& rows, const Asked& asked) {
         return;
     const BoardSeason& season = *asked.fitted.season;
     const auto play = [&](Phrase name, Phrase formula, Length dry, Length takes, Length left) {
-        rows.push_back({std::move(name),
-                        fine(left, asked.style),
-                        std::move(formula),
+        rows.push_back({std::move(name), fine(left, asked.style), std::move(formula),
                         fine(dry, asked.style) + " − " + fine(takes, asked.style) + " = " +
                             fine(left, asked.style),
-                        {SourceKind::Published,
-                         std::string(text("Forest Products Laboratory, Wood Handbook, chapter 13: "
-                                          "change of size by coefficients"))}});
+                        sourceNamed(SourceKind::Published,
+                                    text("Forest Products Laboratory, Wood Handbook, chapter 13: "
+                                         "change of size by coefficients"))});
     };
     play(text("Side play in the wettest air"), text("side play − half of what the width swells"),
          asked.fitted.board.sidePlay, season.leastSidePlay, season.sidePlay);

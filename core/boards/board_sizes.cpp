@@ -43,11 +43,8 @@ BoardNumber runnerTop(const Asked& asked) {
     const BoardPlan& board = asked.fitted.board;
     const Text name = text("Setup block for the runner: its top above the opening's lower edge");
     if (asked.spec.runnerRise)
-        return {name,
-                asked.say(board.runnerTop),
-                text("as given"),
-                asked.say(board.runnerTop),
-                {SourceKind::Maker, std::string(text("as the maker decided"))}};
+        return {name, asked.say(board.runnerTop), text("as given"), asked.say(board.runnerTop),
+                makersDecision()};
     return asked.row(name, board.runnerBlock, text("(opening's height − board) / 2"),
                      "(" + asked.term(asked.place.opening.height()) + " − " +
                          asked.term(board.thickness) + ") / 2");

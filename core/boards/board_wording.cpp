@@ -112,9 +112,9 @@ BoardFinding tooFarOut(const Told& told) {
 }
 
 Source movement() {
-    return {SourceKind::Published,
-            std::string(text("Forest Products Laboratory, Wood Handbook, chapter 13: change of "
-                             "size by coefficients"))};
+    return sourceNamed(SourceKind::Published,
+                       text("Forest Products Laboratory, Wood Handbook, chapter 13: change of "
+                            "size by coefficients"));
 }
 
 BoardFinding sticksAside(const Told& told) {

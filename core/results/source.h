@@ -25,4 +25,11 @@ struct Source {
     friend bool operator==(const Source&, const Source&) = default;
 };
 
+/// A source whose title is the program's own text, so that Source::words() finds its translation.
+Source sourceNamed(SourceKind, Text title);
+/// "common practice, no source"
+Source commonPractice();
+/// "as the maker decided"
+Source makersDecision();
+
 } // namespace frontwright

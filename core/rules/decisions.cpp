@@ -121,8 +121,7 @@ Phrase valueWords(const std::string& value, DecimalMark mark) {
 }
 
 RuleRow rowOf(const std::string& path, Phrase value) {
-    const Source source{SourceKind::CommonPractice,
-                        std::string(text("common practice, no source").english)};
+    const Source source = commonPractice();
     for (const LimitWords& limit : limitWords)
         if (limit.id == path)
             return {RuleKind::Limit, path, limit.rule, std::move(value), limit.where, source};

@@ -14,7 +14,6 @@ namespace frontwright {
 /// text(), which is how the texts to be translated are found.
 struct Text {
     std::string_view english;
-    constexpr operator std::string_view() const { return english; }
     friend constexpr bool operator==(Text a, Text b) { return a.english == b.english; }
     friend constexpr bool operator==(Text a, std::string_view b) { return a.english == b; }
 };
@@ -54,7 +53,8 @@ public:
     Phrase() = default;
     /// Alike in every language.
     Phrase(std::string asIs) : m_asIs(std::move(asIs)) {}
-    Phrase(const char* asIs) : m_asIs(asIs) {}
+    /// A literal is the program's own and wants telling: see text() and phrase().
+    Phrase(const char*) = delete;
     /// No places.
     Phrase(Text text) : m_pattern(text.english) {}
     /// Precondition: as many parts as places, nine at most.
@@ -63,7 +63,6 @@ public:
     [[nodiscard]] bool empty() const { return m_pattern.empty() && m_asIs.empty(); }
     /// In the program's own words; what tests and files for other programs read.
     [[nodiscard]] std::string english() const;
-    operator std::string() const { return english(); }
 
     /// By the English words.
     friend bool operator==(const Phrase& a, const Phrase& b) { return a.english() == b.english(); }

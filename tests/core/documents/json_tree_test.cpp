@@ -49,7 +49,7 @@ TEST(JsonTree, PathLeadsThroughNamesAndPlaces) {
     EXPECT_EQ(tree.pathTo(7), "case.rows[1].x[1]");
     EXPECT_EQ(tree.pathTo(8), "case.rows[1].x[1][0]");
     EXPECT_EQ(tree.pathTo(9), "case.y");
-    EXPECT_EQ(tree.errorAt(8, "x").place, "line 1, column 36 (case.rows[1].x[1][0])");
+    EXPECT_EQ(tree.errorAt(8, text("x")).place, "line 1, column 36 (case.rows[1].x[1][0])");
 }
 
 TEST(JsonTree, TakesEverythingThatRfc8259Allows) {

@@ -176,7 +176,7 @@ TEST(Members, LeftOutAreMissedByNameOrHaveADefault) {
                     const std::string bytes = writeDocument(read.value());
                     ASSERT_TRUE(readOrFail(bytes) == read.value()) << name;
                 } else {
-                    const std::string& what = read.error().what;
+                    const std::string what = read.error().what.english();
                     const bool isNamed = what.find('"' + name + '"') != std::string::npos;
                     const bool isItsSideOrDirection =
                         name == "all" || name == "rows" || name == "columns";

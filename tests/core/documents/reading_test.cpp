@@ -18,12 +18,12 @@ template<class T>
 ReadBack<T> read(const std::string& json) {
     const Result<JsonTree> tree = JsonTree::read(json);
     if (!tree.ok())
-        return {{}, tree.error().sentence()};
+        return {{}, tree.error().sentence().english()};
     ReadState state(tree.value());
     ReadBack<T> back;
     readValue(Place{state, 0, nullptr, nullptr}, back.value);
     if (state.error)
-        back.error = state.error->what;
+        back.error = state.error->what.english();
     return back;
 }
 
@@ -134,8 +134,8 @@ TEST(Reading, WhatIsFoundIsShownShortly) {
 TEST(Reading, TheFirstErrorStays) {
     const Result<JsonTree> tree = JsonTree::read(R"(["a", "b"])");
     ReadState state(tree.value());
-    Place{state, 1, nullptr, nullptr}.failExpecting("x");
-    Place{state, 2, nullptr, nullptr}.failExpecting("y");
+    Place{state, 1, nullptr, nullptr}.failExpecting(text("x"));
+    Place{state, 2, nullptr, nullptr}.failExpecting(text("y"));
     EXPECT_EQ(state.error->sentence(), "line 1, column 2 ([0]): expected x, found \"a\"");
 }
 

@@ -16,7 +16,7 @@ const std::array<UpgradeStep, 3> steps{{
     {{2, 2},
      {2, 3},
      [](std::string_view) {
-         return Result<std::string>(Error{"case", "is not what it was", ""});
+         return Result<std::string>(Error{text("case"), text("is not what it was"), {}});
      }},
 }};
 
@@ -37,7 +37,7 @@ TEST(Upgrade, StopsAtAStepThatFails) {
 }
 
 TEST(Upgrade, AMajorVersionWithoutAWayIsRefusedWithBothVersions) {
-    const std::string sentence = upgraded("x", {0, 9}, {2, 0}, steps).error().sentence();
+    const std::string sentence = upgraded("x", {0, 9}, {2, 0}, steps).error().sentence().english();
     EXPECT_NE(sentence.find("0.9"), std::string::npos);
     EXPECT_NE(sentence.find("2.0"), std::string::npos);
 }

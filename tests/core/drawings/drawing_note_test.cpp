@@ -15,7 +15,7 @@ Sketch withDimension(std::string text, double paperScale) {
     return sketch;
 }
 std::vector<std::string> noteOf(Sketch sketch, LengthStyle style) {
-    drawNote(sketch, {"Glaze chest", {"one line"}}, style);
+    drawNote(sketch, {text("Glaze chest"), {text("one line")}}, style);
     return textsOn(sketch.finished(0), Layer::Note);
 }
 
@@ -48,7 +48,7 @@ TEST(DrawingNote, LiesBelowAllThatIsDrawn) {
     for (const double scale : {1.0, 0.1}) {
         Sketch sketch = withDimension("640", scale);
         const BoxMm before = sketch.finished(0).extent;
-        drawNote(sketch, {"Glaze chest", {}}, {});
+        drawNote(sketch, {text("Glaze chest"), {}}, {});
         for (const auto& [mark, text] :
              testing::shapesOn<TextMark>(sketch.finished(0), Layer::Note)) {
             EXPECT_LT(textBox(text, scale).max().y(), before.min().y());

@@ -78,7 +78,7 @@ TEST(Words, AreAllThatLabelsAndFindingsUse) {
                                             "moisture content"};
     std::set<std::string_view> names, keys;
     for (const Term term : allTerms()) {
-        names.insert(nameOf(term));
+        names.insert(nameOf(term).english);
         keys.insert(key(term));
         EXPECT_EQ(key(term).find(' '), std::string_view::npos);
     }

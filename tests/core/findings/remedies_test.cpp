@@ -26,7 +26,7 @@ std::vector<std::string> labelsOf(const Found& found, FindingCode code) {
     std::vector<std::string> labels;
     if (const Finding* finding = found.find(code))
         for (const Remedy& remedy : remediesOf(found, *finding))
-            labels.push_back(remedy.label);
+            labels.push_back(remedy.label.english());
     return labels;
 }
 bool offers(const Found& found, FindingCode code, const std::string& label) {

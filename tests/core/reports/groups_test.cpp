@@ -14,7 +14,7 @@ namespace {
 std::vector<std::string> titles(const Planned& planned) {
     std::vector<std::string> result;
     for (const QuantityGroup& group : grouped(planned.project, planned.plan))
-        result.push_back(group.title);
+        result.push_back(group.title.english());
     return result;
 }
 

@@ -8,14 +8,16 @@ namespace frontwright {
 namespace {
 
 TEST(Error, ReadsAsOneSentenceWithPlaceAndRemedy) {
-    const Error error{"position 5", "expected a number, found \"x\"", "write a number there"};
+    const Error error{text("position 5"), text("expected a number, found \"x\""),
+                      text("write a number there")};
     EXPECT_EQ(error.sentence(), "position 5: expected a number, found \"x\"; write a number there");
 }
 
 TEST(Error, LeavesOutWhatIsEmpty) {
-    EXPECT_EQ((Error{"", "no room", ""}).sentence(), "no room");
-    EXPECT_EQ((Error{"case", "no room", ""}).sentence(), "case: no room");
-    EXPECT_EQ((Error{"", "no room", "widen the case"}).sentence(), "no room; widen the case");
+    EXPECT_EQ((Error{Phrase(), text("no room"), Phrase()}).sentence(), "no room");
+    EXPECT_EQ((Error{text("case"), text("no room"), Phrase()}).sentence(), "case: no room");
+    EXPECT_EQ((Error{Phrase(), text("no room"), text("widen the case")}).sentence(),
+              "no room; widen the case");
 }
 
 TEST(Result, HoldsItsValue) {
@@ -25,7 +27,7 @@ TEST(Result, HoldsItsValue) {
 }
 
 TEST(Result, HoldsItsError) {
-    const Result<int> result = Error{"line 1", "no number", ""};
+    const Result<int> result = Error{text("line 1"), text("no number"), Phrase()};
     ASSERT_FALSE(result.ok());
     EXPECT_EQ(result.error().place, "line 1");
 }

@@ -23,7 +23,7 @@ Template checkedWith(const std::vector<Hole>& holes) {
                       : PointMm(holes.front().x.inMillimetres(), holes.front().y.inMillimetres());
     addChecks(draft, metric, width, height, firstToLast(holes, [](const Hole& h) { return h.x; }),
               firstToLast(holes, [](const Hole& h) { return h.y; }), through);
-    return draft.finished("", "", {});
+    return draft.finished({}, {}, {});
 }
 std::vector<std::string> checks(const Template& part) {
     std::vector<std::string> texts;

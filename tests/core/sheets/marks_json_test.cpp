@@ -9,7 +9,7 @@ TEST(MarksAsJson, NamesEveryPageAndMarkInMillimetres) {
     Page page;
     page.width = 210;
     page.height = 297.5;
-    page.label = "Front A2 \u00b7 page 1 of 1";
+    page.label = std::string("Front A2 \u00b7 page 1 of 1");
     page.marks = {{"hole", "Front A2 / hole 1", 10.1234567, -0.0000001}};
     EXPECT_EQ(marksJson(std::vector<Page>{page}), R"({
   "unit": "mm",
@@ -40,7 +40,7 @@ TEST(MarksAsJson, OfNoPagesIsStillJson) {
 
 TEST(MarksAsJson, EscapesWhatAMakerMayName) {
     Page page;
-    page.label = "6\" drawer \\ \n";
+    page.label = std::string("6\" drawer \\ \n");
     const std::string text = marksJson(std::vector<Page>{page});
     EXPECT_NE(text.find(R"("6\" drawer \\ \u000a")"), std::string::npos) << text;
 }

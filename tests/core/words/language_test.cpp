@@ -23,7 +23,8 @@ const Language german(
 
 TEST(Language, TellsAPhraseWithItsPartsInTheOrderOfThatLanguage) {
     const Phrase sentence =
-        phrase("at the %1: %2", text("left"), phrase("%1 is %2 too long", "B3", "1 mm"));
+        phrase("at the %1: %2", text("left"),
+               phrase("%1 is %2 too long", std::string("B3"), std::string("1 mm")));
     EXPECT_EQ(told(sentence, german), "B3 ist um 1 mm zu lang (links)");
     EXPECT_EQ(told(sentence, Language()), "at the left: B3 is 1 mm too long");
 }
@@ -50,7 +51,8 @@ TEST(Language, IsTheSameWhereItsCodeIs) {
 
 TEST(Untold, IsWhatNoOtherLanguageCouldSay) {
     using testing::untold;
-    EXPECT_EQ(untold(phrase("Only %1 is left in %2", "1/8 in", "B3")), std::vector<std::string>{});
+    EXPECT_EQ(untold(phrase("Only %1 is left in %2", std::string("1/8 in"), std::string("B3"))),
+              std::vector<std::string>{});
     EXPECT_EQ(untold(phrase("Only %1 is left", std::string("one inch"))),
               (std::vector<std::string>{"one", "inch"}));
     EXPECT_EQ(untold(phrase("front %1", std::string("Top")), {"Top"}), std::vector<std::string>{});

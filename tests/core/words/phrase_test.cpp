@@ -10,13 +10,15 @@ static_assert(placesOf("%1 of %2, again %1") == 2);
 static_assert(placesOf("%2 without the first") == -1);
 
 TEST(Phrase, ReadsInEnglishAsItWasWritten) {
-    EXPECT_EQ(phrase("Only %1 of wood is left, less than %2", "1/16 in", "1/8 in").english(),
+    EXPECT_EQ(phrase("Only %1 of wood is left, less than %2", std::string("1/16 in"),
+                     std::string("1/8 in"))
+                  .english(),
               "Only 1/16 in of wood is left, less than 1/8 in");
     EXPECT_EQ(Phrase(text("Case width")).english(), "Case width");
 }
 
 TEST(Phrase, HoldsOtherPhrasesInItsPlaces) {
-    const Phrase where = phrase("front %1", "B3");
+    const Phrase where = phrase("front %1", std::string("B3"));
     EXPECT_EQ(phrase("%1: %2", where, text("the screw is too long")),
               "front B3: the screw is too long");
 }
@@ -34,16 +36,17 @@ TEST(Phrase, IsEmptyWithoutWords) {
 }
 
 TEST(Phrase, ListsWithAnAndBeforeTheLast) {
+    const Phrase a(std::string("A1")), b(std::string("B2")), c(std::string("B3"));
     EXPECT_EQ(listed({}), "");
-    EXPECT_EQ(listed({"A1"}), "A1");
-    EXPECT_EQ(listed({"A1", "B2"}), "A1 and B2");
-    EXPECT_EQ(listed({"A1", "B2", "B3"}), "A1, B2 and B3");
+    EXPECT_EQ(listed({a}), "A1");
+    EXPECT_EQ(listed({a, b}), "A1 and B2");
+    EXPECT_EQ(listed({a, b, c}), "A1, B2 and B3");
 }
 
 TEST(Phrase, JoinsWithASpaceOnlyWhereBothSaySomething) {
-    EXPECT_EQ(joined("One.", "Two."), "One. Two.");
-    EXPECT_EQ(joined("", "Two."), "Two.");
-    EXPECT_EQ(joined("One.", ""), "One.");
+    EXPECT_EQ(joined(text("One."), text("Two.")), "One. Two.");
+    EXPECT_EQ(joined({}, text("Two.")), "Two.");
+    EXPECT_EQ(joined(text("One."), {}), "One.");
 }
 
 } // namespace

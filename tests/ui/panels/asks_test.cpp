@@ -71,7 +71,7 @@ TEST_F(Asks, AreAnsweredForEveryNumberOfTheCase) {
             EXPECT_EQ(numbers()->chosen(), quantity) << nameOf(kind);
             const auto derivation =
                 derive(session().project(), plan(), quantity, session().style());
-            EXPECT_TRUE(answer().contains(QString::fromStdString(derivation->figures)))
+            EXPECT_TRUE(answer().contains(QString::fromStdString(derivation->figures.english())))
                 << nameOf(kind);
         }
 }

@@ -13,7 +13,8 @@ namespace frontwright::testing {
 namespace {
 
 std::optional<Error> onlyDeep(const std::string& name) {
-    return name == "Deep" ? std::nullopt : std::optional(Error{"", "not deep", "go deeper"});
+    return name == "Deep" ? std::nullopt
+                          : std::optional(Error{{}, text("not deep"), text("go deeper")});
 }
 
 TEST(ThePresetsName, IsTakenOnlyWhereItWillDo) {
