@@ -31,8 +31,11 @@ Part partOf(const Plan& plan, const Item& item) {
     const std::uint32_t i = item.quantity.item;
     if (!isOpening(item))
         return {std::nullopt, plan.members[i].id, "member width"};
-    const bool isWidth = item.quantity.kind == QuantityKind::OpeningWidth;
-    return {plan.fronts[i].opening, std::nullopt, isWidth ? "opening width" : "opening height"};
+    const QuantityKind kind = item.quantity.kind;
+    const bool isWidth = kind == QuantityKind::OpeningWidth || kind == QuantityKind::SpaceWidth;
+    const bool isSpace = kind == QuantityKind::SpaceWidth || kind == QuantityKind::SpaceHeight;
+    return {isSpace ? plan.spaces[i].opening : plan.fronts[i].opening, std::nullopt,
+            isWidth ? "opening width" : "opening height"};
 }
 
 bool runsAcross(Axis axis, MemberKind kind) {
@@ -44,9 +47,12 @@ std::vector<Item> itemsOf(const Plan& plan, Axis axis) {
     const bool isWidths = axis == Axis::Widths;
     const auto opening = isWidths ? QuantityKind::OpeningWidth : QuantityKind::OpeningHeight;
     std::vector<Item> items;
-    items.reserve(plan.fronts.size() + plan.members.size());
+    const auto space = isWidths ? QuantityKind::SpaceWidth : QuantityKind::SpaceHeight;
+    items.reserve(plan.fronts.size() + plan.spaces.size() + plan.members.size());
     for (std::uint32_t i = 0; i < plan.fronts.size(); ++i)
         items.push_back(itemOf(axis, plan.fronts[i].openingRect, {opening, i, 0}));
+    for (std::uint32_t i = 0; i < plan.spaces.size(); ++i)
+        items.push_back(itemOf(axis, plan.spaces[i].rect, {space, i, 0}));
     for (std::uint32_t i = 0; i < plan.members.size(); ++i)
         // Where no shelf lies between two openings there is nothing to measure.
         if (runsAcross(axis, plan.members[i].kind) && widthOf(plan.members[i]) > Length{})

@@ -98,8 +98,10 @@ constexpr auto allTyped = std::to_array<ForKinds<QuantityKind, Typed>>({
     {FillerSpan, FillerLeastThickness, follows(text("the gap and the screws beside it"))},
     {StopFromFarEdge, StopFromFarEdge, set(text("Set overlay"), setStopFromFarEdge)},
     {StopFromOpening, StopFromOpening, set(text("Set overlay"), setStopFromOpening)},
+    {SpaceWidth, SpaceWidth, set(text("Set opening width"), setSpaceWidth)},
+    {SpaceHeight, SpaceHeight, set(text("Set opening height"), setSpaceHeight)},
 });
-static_assert(holdsEachOnce(allTyped, StopFromOpening));
+static_assert(holdsEachOnce(allTyped, lastQuantityKind));
 
 } // namespace
 

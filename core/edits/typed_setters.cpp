@@ -235,4 +235,13 @@ Result<Project> setStopFromOpening(const Typing& t) {
     return setStop(t, t.value);
 }
 
+Result<Project> setSpaceWidth(const Typing& t) {
+    return setOpeningSize(t.project, t.plan.spaces[t.quantity.item].opening, Direction::Columns,
+                          t.value);
+}
+Result<Project> setSpaceHeight(const Typing& t) {
+    return setOpeningSize(t.project, t.plan.spaces[t.quantity.item].opening, Direction::Rows,
+                          t.value);
+}
+
 } // namespace frontwright::typing

@@ -55,5 +55,7 @@ Result<Project> setCounterbore(const Typing&);
 Result<Project> setSpacer(const Typing&);
 Result<Project> setStopFromFarEdge(const Typing&);
 Result<Project> setStopFromOpening(const Typing&);
+Result<Project> setSpaceWidth(const Typing&);
+Result<Project> setSpaceHeight(const Typing&);
 
 } // namespace frontwright::typing

@@ -3,6 +3,8 @@
 #include "core/amounts/amounts.h"
 #include "core/geometry/side_names.h"
 #include "core/lengths/format.h"
+#include "core/plan/boards.h"
+#include "core/plan/opening_words.h"
 
 #include <array>
 
@@ -33,7 +35,7 @@ bool isGone(const Told& told) {
 Phrase placeOf(const Told& told) {
     const Whereabouts& where = told.finding.where;
     if (told.board != nullptr)
-        return phrase("Board %1", label(told.plan.spaces[told.board->space]));
+        return titleOf(told.plan, *told.board);
     if (told.front == nullptr)
         return text("The case");
     const std::string front = label(told.project, *told.front);
@@ -46,7 +48,7 @@ Phrase placeOf(const Told& told) {
     if (where.handleHole)
         return phrase("Front %1, handle hole %2", front, std::to_string(*where.handleHole + 1));
     return where.side ? phrase("Front %1, %2", front, nameOf(*where.side))
-                      : phrase("Front %1", front);
+                      : nameOf(told.front->use, front);
 }
 
 struct Worded {

@@ -1,6 +1,7 @@
 #include "core/plan/boards.h"
 
 #include "core/boards/new_board.h"
+#include "core/plan/opening_words.h"
 
 #include <algorithm>
 
@@ -86,7 +87,7 @@ Result<BoardSpec> newBoardFor(const Project& project, OpeningId id) {
 }
 
 Phrase titleOf(const Plan& plan, const PlannedBoard& board) {
-    return phrase("Pull-out board %1", label(plan.spaces[board.space]));
+    return nameOf(OpeningUse::Board, label(plan.spaces[board.space]));
 }
 
 std::vector<BoardNumber> numbersOf(const PlannedBoard& board, LengthStyle style) {

@@ -46,18 +46,6 @@ std::string Figures::equals(Length value) const {
     return m_text + " = " + shownAsResult(value, m_style);
 }
 
-Source sourceNamed(SourceKind kind, Text title) {
-    return {kind, std::string(title.english)};
-}
-
-Source commonPractice() {
-    return sourceNamed(SourceKind::CommonPractice, text("common practice, no source"));
-}
-
-Source makersDecision() {
-    return sourceNamed(SourceKind::Maker, text("as the maker decided"));
-}
-
 Source sourceOfLimit(Length inForce, Length ofProgram) {
     return inForce == ofProgram ? commonPractice()
                                 : sourceNamed(SourceKind::Maker, text("the maker's limit"));

@@ -33,12 +33,6 @@ private:
     std::string m_text;
 };
 
-/// A source whose title is the program's own text, so that Source::words() finds its translation.
-Source sourceNamed(SourceKind, Text title);
-/// "common practice, no source"
-Source commonPractice();
-/// "as the maker decided"
-Source makersDecision();
 /// Common practice where the limit in force is the program's default, else the maker's.
 Source sourceOfLimit(Length inForce, Length ofProgram);
 

@@ -47,8 +47,9 @@ constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked
     {SpacerWidth, SpacerWidth, ruleOfSetup},
     {FillerWidth, FillerLeastThickness, ruleOfFiller},
     {StopFromFarEdge, StopFromOpening, ruleOfSetup},
+    {SpaceWidth, SpaceHeight, ruleOfSpace},
 });
-static_assert(holdsEachOnce(rules, StopFromOpening));
+static_assert(holdsEachOnce(rules, lastQuantityKind));
 
 /// A number that is as given needs no " = …": "4.763 mm ≈ 4.8 mm".
 Phrase withResult(Phrase figures, const Measure& value, LengthStyle style) {

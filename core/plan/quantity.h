@@ -133,8 +133,12 @@ enum class QuantityKind : std::uint8_t {
     FillerBend,
     FillerLeastThickness,
     StopFromFarEdge,
-    StopFromOpening
+    StopFromOpening,
+    // per opening without a front
+    SpaceWidth,
+    SpaceHeight
 };
+inline constexpr QuantityKind lastQuantityKind = QuantityKind::SpaceHeight;
 
 /// Kinds of the four sides stand together, in the order of the sides: `left` names which four.
 constexpr QuantityKind atSide(QuantityKind left, Side side) {
@@ -174,7 +178,8 @@ enum class Subject : std::uint8_t {
     Handle,
     Fittings,
     Weight,
-    Blocks ///< spacers, filler strips and stops
+    Blocks, ///< spacers, filler strips and stops
+    Board
 };
 Subject subjectOf(QuantityKind);
 /// For headings: "Gaps".
@@ -182,7 +187,8 @@ Text nameOf(Subject);
 
 struct Quantity {
     QuantityKind kind = QuantityKind::FrontWidth;
-    std::uint32_t item = 0;  ///< index into Plan::members (member kinds), fronts, spacers, fillers or stops
+    std::uint32_t item = 0;  ///< index into Plan::members (member kinds), fronts, spacers, fillers,
+                             ///< stops or spaces
     std::uint32_t index = 0; ///< of what countedBy says; else 0
     friend auto operator<=>(const Quantity&, const Quantity&) = default;
 };
@@ -230,6 +236,8 @@ std::optional<Derivation> derive(const Project&, const Plan&, Quantity, LengthSt
 std::vector<Quantity> quantitiesOfCase(const Plan&);
 std::vector<Quantity> quantitiesOfFront(const Plan&, std::uint32_t front);
 std::vector<Quantity> quantitiesOfMember(const Plan&, std::uint32_t member);
+/// Of an opening without a front.
+std::vector<Quantity> quantitiesOfSpace(std::uint32_t space);
 /// All, in a fixed order.
 std::vector<Quantity> allQuantities(const Plan&);
 

@@ -37,9 +37,12 @@ Rule ruleOfSize(const Asked& asked, Length opening, std::array<Side, 2> sides) {
     return {formula, figures.text(), commonPractice(), {InputPlace::Divisions, InputPlace::Fit}};
 }
 
-Rule ruleOfOpening(const Asked& asked, Span span, Text formula) {
+Rule ruleOfOpening(const Asked& asked, const CaseRect& opening, Direction along) {
+    const bool isWidth = along == Direction::Columns;
+    const Span span = isWidth ? opening.across() : opening.upright();
     return {
-        formula,
+        isWidth ? text("opening's right edge − its left edge, from the case's left side")
+                : text("opening's top − its bottom, from the case's lower edge"),
         asked.figures().plus(span.high).minus(span.low).text(),
         commonPractice(),
         {InputPlace::CaseSize, InputPlace::Frame, InputPlace::Divisions, InputPlace::MemberWidth}};
@@ -72,12 +75,9 @@ Rule ruleOfFrontSize(const Asked& asked) {
     const FrontPlan& front = asked.front();
     const QuantityKind kind = asked.quantity.kind;
     if (kind == OpeningWidth)
-        return ruleOfOpening(
-            asked, front.openingRect.across(),
-            text("opening's right edge − its left edge, from the case's left side"));
+        return ruleOfOpening(asked, front.openingRect, Direction::Columns);
     if (kind == OpeningHeight)
-        return ruleOfOpening(asked, front.openingRect.upright(),
-                             text("opening's top − its bottom, from the case's lower edge"));
+        return ruleOfOpening(asked, front.openingRect, Direction::Rows);
     if (kind == FrontWidth)
         return ruleOfSize(asked, front.openingRect.width(), {Side::Left, Side::Right});
     if (kind == FrontHeight)
@@ -91,6 +91,12 @@ Rule ruleOfFrontSize(const Asked& asked) {
     if (kind == EdgeThickness)
         return ruleOfEdge(asked);
     return asGiven(asked, InputPlace::Thickness);
+}
+
+Rule ruleOfSpace(const Asked& asked) {
+    return ruleOfOpening(asked, asked.plan.spaces[asked.quantity.item].rect,
+                         asked.quantity.kind == QuantityKind::SpaceWidth ? Direction::Columns
+                                                                         : Direction::Rows);
 }
 
 } // namespace frontwright::deriving

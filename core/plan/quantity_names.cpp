@@ -138,6 +138,8 @@ constexpr auto allNames = std::to_array<Names>({
      text("Least thickness of the filler strip")},
     {QuantityKind::StopFromFarEdge, "stop_from_far_edge", text("Stop from the member's far edge")},
     {QuantityKind::StopFromOpening, "stop_from_opening", text("Stop from the opening's edge")},
+    {QuantityKind::SpaceWidth, "space_width", text("Space width")},
+    {QuantityKind::SpaceHeight, "space_height", text("Space height")},
 });
 
 constexpr bool isInOrder() {
@@ -147,7 +149,7 @@ constexpr bool isInOrder() {
     return true;
 }
 static_assert(isInOrder());
-static_assert(allNames.back().kind == QuantityKind::StopFromOpening);
+static_assert(allNames.back().kind == lastQuantityKind);
 
 const Names& namesOf(QuantityKind kind) {
     assert(static_cast<std::size_t>(kind) < allNames.size());

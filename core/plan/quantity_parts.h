@@ -46,6 +46,7 @@ Rule ruleOfSeason(const Asked&);
 Rule ruleOfRow(const Asked&);
 Rule ruleOfMember(const Asked&);
 Rule ruleOfFrontSize(const Asked&);
+Rule ruleOfSpace(const Asked&);
 Rule ruleOfOverlay(const Asked&, Side);
 Rule ruleOfGap(const Asked&, Side);
 Rule ruleOfTotal(const Asked&);

@@ -29,8 +29,9 @@ constexpr auto subjects = std::to_array<ForKinds<QuantityKind, Subject>>({
     {FittingX, MortiseWood, Subject::Fittings},
     {FrontWeight, StorageVolume, Subject::Weight},
     {SpacerWidth, StopFromOpening, Subject::Blocks},
+    {SpaceWidth, SpaceHeight, Subject::Opening},
 });
-static_assert(holdsEachOnce(subjects, StopFromOpening));
+static_assert(holdsEachOnce(subjects, lastQuantityKind));
 
 } // namespace
 
@@ -71,9 +72,11 @@ Text nameOf(Subject subject) {
     case Subject::Weight:
         return text("Weight");
     case Subject::Blocks:
+        return text("Spacers, filler strips and stops");
+    case Subject::Board:
         break;
     }
-    return text("Spacers and stops");
+    return text("Pull-out board");
 }
 
 } // namespace frontwright

@@ -23,9 +23,9 @@ constexpr auto indices = std::to_array<ForKinds<QuantityKind, CountedBy>>({
     {BoltGrip, BoltEngagement, CountedBy::Way},
     {HandleCentres, HandleCentres, CountedBy::Nothing},
     {FittingX, MortiseWood, CountedBy::Fitting},
-    {FrontWeight, StopFromOpening, CountedBy::Nothing},
+    {FrontWeight, SpaceHeight, CountedBy::Nothing},
 });
-static_assert(holdsEachOnce(indices, StopFromOpening));
+static_assert(holdsEachOnce(indices, lastQuantityKind));
 
 Value valueOfCase(const Plan& plan, Quantity quantity) {
     if (quantity.item != 0)
@@ -71,11 +71,6 @@ Value valueOfMember(const MemberPlan& member, QuantityKind kind, Index index) {
 bool isOfScrews(QuantityKind kind) {
     return kind >= ScrewLength && kind <= ScrewPull;
 }
-/// A door is not screwed on.
-bool isScrewedOn(const FrontPlan& front) {
-    return front.hasBox() || !front.mounting.holes.empty();
-}
-
 } // namespace
 
 CountedBy countedBy(QuantityKind kind) {
@@ -101,9 +96,13 @@ std::optional<Measure> measureOf(const Plan& plan, Quantity quantity) {
         return item < plan.stops.size() ? Value(plan.stops[item].fromFarEdge) : std::nullopt;
     if (quantity.kind == StopFromOpening)
         return item < plan.stops.size() ? Value(plan.stops[item].fromOpening) : std::nullopt;
+    if (quantity.kind == SpaceWidth)
+        return item < plan.spaces.size() ? Value(plan.spaces[item].rect.width()) : std::nullopt;
+    if (quantity.kind == SpaceHeight)
+        return item < plan.spaces.size() ? Value(plan.spaces[item].rect.height()) : std::nullopt;
     if (item >= plan.fronts.size())
         return std::nullopt;
-    if (isOfScrews(quantity.kind) && !isScrewedOn(plan.fronts[item]))
+    if (isOfScrews(quantity.kind) && !plan.fronts[item].isScrewedOn())
         return std::nullopt;
     return valueOfFront(plan.fronts[item], quantity.kind, quantity.index);
 }
@@ -132,6 +131,10 @@ std::vector<Quantity> quantitiesOfMember(const Plan& plan, std::uint32_t member)
     return found;
 }
 
+std::vector<Quantity> quantitiesOfSpace(std::uint32_t space) {
+    return {{SpaceWidth, space}, {SpaceHeight, space}};
+}
+
 std::vector<Quantity> allQuantities(const Plan& plan) {
     std::vector<Quantity> all = quantitiesOfCase(plan);
     const auto append = [&all](const std::vector<Quantity>& more) {
@@ -152,6 +155,8 @@ std::vector<Quantity> allQuantities(const Plan& plan) {
         all.push_back({QuantityKind::StopFromFarEdge, stop});
         all.push_back({QuantityKind::StopFromOpening, stop});
     }
+    for (Index space = 0; space < plan.spaces.size(); ++space)
+        append(quantitiesOfSpace(space));
     return all;
 }
 

@@ -3,6 +3,7 @@
 #include "core/geometry/side_names.h"
 #include "core/hardware/way_words.h"
 #include "core/plan/member_words.h"
+#include "core/plan/opening_words.h"
 
 namespace frontwright {
 
@@ -21,6 +22,8 @@ Kind kindOf(QuantityKind kind) {
         return Kind::Filler;
     if (kind == QuantityKind::StopFromFarEdge || kind == QuantityKind::StopFromOpening)
         return Kind::Stop;
+    if (kind == QuantityKind::SpaceWidth || kind == QuantityKind::SpaceHeight)
+        return Kind::Space;
     return Kind::Front;
 }
 
@@ -31,7 +34,9 @@ Phrase titleOf(const Project& project, const Plan& plan, Kind kind, std::uint32_
     case Kind::Member:
         return nameOfMember(plan, item);
     case Kind::Front:
-        return phrase("Front %1", label(project, plan.fronts[item]));
+        return nameOf(plan.fronts[item].use, label(project, plan.fronts[item]));
+    case Kind::Space:
+        return nameOf(plan.spaces[item].use, label(plan.spaces[item]));
     case Kind::Spacer:
         return phrase("Spacer between %1 and %2",
                       label(project, plan.fronts[plan.spacers[item].lower]),

@@ -85,6 +85,8 @@ std::string_view kindName(QuantityGroup::Kind kind) {
         return "spacer";
     case QuantityGroup::Kind::Filler:
         return "filler";
+    case QuantityGroup::Kind::Space:
+        return "space";
     case QuantityGroup::Kind::Stop:
         break;
     }
@@ -100,6 +102,9 @@ void writePlaces(JsonWriter& json, const Plan& plan, const QuantityGroup& group)
         writeRect(json, plan.fronts[group.item].openingRect);
         json.key("rect");
         writeRect(json, plan.fronts[group.item].rect);
+    } else if (group.kind == QuantityGroup::Kind::Space) {
+        json.key("rect");
+        writeRect(json, plan.spaces[group.item].rect);
     }
 }
 

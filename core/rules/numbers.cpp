@@ -1,9 +1,11 @@
 #include "core/edits/choices.h"
 #include "core/edits/divisions.h"
+#include "core/edits/uses.h"
 #include "core/plan/quantity.h"
 #include "core/rules/rule_parts.h"
 
 #include <algorithm>
+#include <array>
 
 namespace frontwright {
 
@@ -70,6 +72,16 @@ Result<Project> facedCase() {
     return faced;
 }
 
+/// The same with nothing over the lower opening: what only an open space has.
+Result<Project> openCase() {
+    Result<Project> project = sampleCase();
+    if (!project.ok())
+        return project;
+    const auto& rows = std::get<Split>(project.value().casework.divisions->content);
+    const auto& lower = std::get<Opening>(rows.children.back().region->content);
+    return setUse(project.value(), std::array{lower.id}, OpeningUse::OpenSpace);
+}
+
 /// Rows for the kinds that have not been told yet.
 void addNumbersOf(const Result<Project>& project, const Catalogue& program, DecimalMark mark,
                   std::vector<bool>& isTold, std::vector<RuleRow>& rows) {
@@ -97,7 +109,7 @@ void addNumbersOf(const Result<Project>& project, const Catalogue& program, Deci
 
 void addNumbers(std::vector<RuleRow>& rows, const Catalogue& program, DecimalMark mark) {
     std::vector<bool> isTold;
-    for (const Result<Project>& project : {sampleCase(), roundedCase(), facedCase()})
+    for (const Result<Project>& project : {sampleCase(), roundedCase(), facedCase(), openCase()})
         addNumbersOf(project, program, mark, isTold, rows);
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/lengths/format.h"
 #include "core/plan/member_words.h"
+#include "core/plan/opening_words.h"
 #include "ui/language/told.h"
 
 #include <QCoreApplication>
@@ -28,22 +29,6 @@ const FrontPlan* frontOf(const Selection& selection, const Plan& plan) {
 const SpacePlan* spaceOf(const Selection& selection, const Plan& plan) {
     const auto id = selection.lastOpening();
     return id ? plan.spaceOf(*id) : nullptr;
-}
-
-QString frontName(OpeningUse use) {
-    switch (use) {
-    case OpeningUse::Door:
-        return tr("Door %1");
-    case OpeningUse::FixedFront:
-        return tr("Fixed front %1");
-    case OpeningUse::OpenSpace:
-        return tr("Open space %1");
-    case OpeningUse::Board:
-        return tr("Pull-out board %1");
-    case OpeningUse::Drawer:
-        break;
-    }
-    return tr("Front %1");
 }
 
 std::uint32_t indexOf(const FrontPlan& front, const Plan& plan) {
@@ -154,9 +139,9 @@ QString nameOf(const Selection& part, const Project& project, const Plan& plan) 
     if (part.handleHole)
         return tr("Handle hole %1").arg(*part.handleHole + 1);
     if (const SpacePlan* space = spaceOf(part, plan))
-        return frontName(space->use).arg(QString::fromStdString(label(*space)));
+        return told(frontwright::nameOf(space->use, label(*space)));
     const FrontPlan& front = *frontOf(part, plan);
-    return frontName(front.use).arg(QString::fromStdString(label(project, front)));
+    return told(frontwright::nameOf(front.use, label(project, front)));
 }
 
 QString sizeOf(const Selection& part, const Plan& plan, LengthStyle style) {
@@ -227,7 +212,10 @@ std::vector<Quantity> numbersOf(const Selection& part, const Plan& plan) {
             static_cast<std::uint32_t>(plan.memberOf(*part.member) - plan.members.data());
         for (const QuantityKind kind : {MemberWidth, MemberLength, MemberReveal})
             add(kind, index);
-    } else if (frontOf(part, plan)) {
+    } else if (const SpacePlan* space = spaceOf(part, plan)) {
+        for (const QuantityKind kind : {SpaceWidth, SpaceHeight})
+            add(kind, static_cast<std::uint32_t>(space - plan.spaces.data()));
+    } else {
         const std::uint32_t front = indexOf(*frontOf(part, plan), plan);
         if (part.mountingHole)
             for (const QuantityKind kind : {HoleX, HoleY, ScrewTipCover, ScrewPenetration})

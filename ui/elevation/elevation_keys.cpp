@@ -262,14 +262,15 @@ void ElevationView::wantEntryForSelection(Qt::KeyboardModifiers modifiers) {
                     static_cast<std::uint32_t>(member - plan.members.data()), 0};
         place = inScene(member->rect);
     } else if (const auto id = selection.lastOpening()) {
-        const FrontPlan* front = plan.frontOf(*id);
-        if (!front) {
-            Q_EMIT hint(tr("Type its size under Opening in the panel."));
-            return;
+        if (const FrontPlan* front = plan.frontOf(*id)) {
+            quantity = {QuantityKind::OpeningHeight,
+                        static_cast<std::uint32_t>(front - plan.fronts.data()), 0};
+            place = inScene(front->rect);
+        } else if (const SpacePlan* space = plan.spaceOf(*id)) {
+            quantity = {QuantityKind::SpaceHeight,
+                        static_cast<std::uint32_t>(space - plan.spaces.data()), 0};
+            place = inScene(space->rect);
         }
-        quantity = {QuantityKind::OpeningHeight,
-                    static_cast<std::uint32_t>(front - plan.fronts.data()), 0};
-        place = inScene(front->rect);
     } else {
         return;
     }

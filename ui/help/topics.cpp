@@ -92,8 +92,9 @@ constexpr auto numbers = std::to_array<ForKinds<QuantityKind, const char*>>({
     {SpacerWidth, SpacerWidth, "spacer"},
     {FillerWidth, FillerLeastThickness, "filler"},
     {StopFromFarEdge, StopFromOpening, "stop"},
+    {SpaceWidth, SpaceHeight, "opening"},
 });
-static_assert(holdsEachOnce(numbers, StopFromOpening));
+static_assert(holdsEachOnce(numbers, lastQuantityKind));
 
 } // namespace
 

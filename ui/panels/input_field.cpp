@@ -21,6 +21,11 @@ const FrontPlan* frontOf(const Quantity& about, const Plan& plan) {
     if (kind == CaseWidth || kind == CaseHeight || kind == TotalWidth || kind == TotalHeight ||
         kind == MemberWidth || kind == MemberLength || kind == MemberReveal)
         return nullptr;
+    if (kind >= FillerWidth && kind <= FillerLeastThickness)
+        return about.item < plan.fillers.size() ? &plan.fronts[plan.fillers[about.item].lower]
+                                                : nullptr;
+    if (kind == SpaceWidth || kind == SpaceHeight)
+        return nullptr;
     std::uint32_t front = about.item;
     if (kind == SpacerWidth)
         front = about.item < plan.spacers.size() ? plan.spacers[about.item].lower : 0;
@@ -50,6 +55,10 @@ Selection ofFront(std::optional<Quantity> about, const Plan& plan, const Selecti
 }
 
 Selection ofOpening(std::optional<Quantity> about, const Plan& plan, const Selection& now) {
+    const bool isOfSpace = about && (about->kind == QuantityKind::SpaceWidth ||
+                                     about->kind == QuantityKind::SpaceHeight);
+    if (isOfSpace && about->item < plan.spaces.size())
+        return Selection::of(plan.spaces[about->item].opening);
     Selection selection = ofFront(about, plan, now);
     if (selection.openings.empty() && !plan.fronts.empty())
         selection = Selection::of(plan.fronts.front().opening);
@@ -216,9 +225,10 @@ QString nameOf(InputPlace place) {
 InputField inputField(InputPlace place, std::optional<Quantity> about, const Plan& plan,
                       const Selection& now) {
     const Selection front = ofFront(about, plan, now);
-    const bool upright = about && (about->kind == QuantityKind::CaseHeight ||
-                                   about->kind == QuantityKind::OpeningHeight ||
-                                   about->kind == QuantityKind::FrontHeight);
+    const bool upright =
+        about &&
+        (about->kind == QuantityKind::CaseHeight || about->kind == QuantityKind::OpeningHeight ||
+         about->kind == QuantityKind::SpaceHeight || about->kind == QuantityKind::FrontHeight);
     switch (place) {
     case InputPlace::CaseSize:
         return {{}, QStringLiteral("case"), upright ? tr("Height") : tr("Width")};

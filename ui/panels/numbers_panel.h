@@ -2,16 +2,13 @@
 
 #include "core/boards/board_numbers.h"
 #include "core/plan/quantity.h"
+#include "ui/panels/numbers_tree.h"
 #include "ui/session/session.h"
 
 #include <QWidget>
 
-#include <set>
-
 class QLabel;
 class QLineEdit;
-class QTreeWidget;
-class QTreeWidgetItem;
 
 namespace frontwright {
 
@@ -27,7 +24,7 @@ public:
     /// Selects the number's part and chooses the number; the panel has to be seen.
     void ask(Quantity);
     [[nodiscard]] std::optional<Quantity> chosen() const;
-    [[nodiscard]] QTreeWidget& list() { return *m_list; }
+    [[nodiscard]] NumbersTree& list() { return *m_list; }
     [[nodiscard]] QLineEdit& searchField() { return *m_search; }
 
 protected:
@@ -35,33 +32,19 @@ protected:
     bool eventFilter(QObject*, QEvent*) override; ///< Down leads from the search into the list
 
 private:
-    /// A number and its row.
-    struct Row {
-        Quantity quantity;
-        QTreeWidgetItem* item;
-    };
     void addSearch();
     void fill();
-    void addRow(Quantity, const Derivation&);
     void search();
-    void choose(QTreeWidgetItem*);
     void explain();
-    [[nodiscard]] QTreeWidgetItem* newGroup(const QString& name, int place) const;
-    [[nodiscard]] QTreeWidgetItem* groupOf(Subject);
-    [[nodiscard]] std::optional<std::size_t> chosenOfBoard() const; ///< index into m_ofBoard
-    [[nodiscard]] QTreeWidgetItem* firstSeen() const;
     [[nodiscard]] std::vector<Quantity> quantities() const;
     [[nodiscard]] std::vector<BoardNumber> boardNumbers() const;
-    void listQuantities();
-    void listBoard();
+    [[nodiscard]] std::vector<NumbersTree::Row> rows() const;
 
     Session& m_session;
     QLineEdit* m_search;
-    QTreeWidget* m_list;
+    NumbersTree* m_list;
     QLabel* m_none;
     NumberAnswer* m_answer;
-    std::vector<Row> m_rows;
-    std::set<Subject> m_folded; ///< by the maker
     std::vector<BoardNumber> m_ofBoard; ///< instead, where a pull-out board is selected
     /// Asked for, and not of what is selected: a spacer, a stop.
     std::optional<Quantity> m_asked;

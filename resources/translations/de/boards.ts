@@ -4,10 +4,6 @@
 <context>
     <name>frontwright</name>
     <message>
-        <source>common practice, no source</source>
-        <translation>allgemeine Praxis, ohne Quelle</translation>
-    </message>
-    <message>
         <source>statics of stiff parts, common practice</source>
         <translation>Statik starrer Teile, allgemeine Praxis</translation>
     </message>
@@ -206,10 +202,6 @@
     <message>
         <source>as given</source>
         <translation>wie angegeben</translation>
-    </message>
-    <message>
-        <source>as the maker decided</source>
-        <translation>wie vom Möbelbauer entschieden</translation>
     </message>
     <message>
         <source>(opening&apos;s height − board) / 2</source>

@@ -756,10 +756,6 @@
         <translation>Zu wissen</translation>
     </message>
     <message>
-        <source>Board %1</source>
-        <translation>Platte %1</translation>
-    </message>
-    <message>
         <source>The case</source>
         <translation>Der Korpus</translation>
     </message>
@@ -782,10 +778,6 @@
     <message>
         <source>Front %1, %2</source>
         <translation>Blende %1, %2</translation>
-    </message>
-    <message>
-        <source>Front %1</source>
-        <translation>Blende %1</translation>
     </message>
     <message>
         <source>The front that this was about is no longer in the case.</source>

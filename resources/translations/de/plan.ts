@@ -20,20 +20,8 @@
         <translation>diese Öffnung gibt es im Korpus nicht</translation>
     </message>
     <message>
-        <source>Pull-out board %1</source>
-        <translation>Ausziehplatte %1</translation>
-    </message>
-    <message>
         <source>board %1</source>
         <translation>Platte %1</translation>
-    </message>
-    <message>
-        <source>common practice, no source</source>
-        <translation>allgemeine Praxis, ohne Quelle</translation>
-    </message>
-    <message>
-        <source>as the maker decided</source>
-        <translation>wie vom Möbelbauer entschieden</translation>
     </message>
     <message>
         <source>the maker&apos;s limit</source>
@@ -110,6 +98,26 @@
     <message>
         <source>Shelf %1</source>
         <translation>Zwischenboden %1</translation>
+    </message>
+    <message>
+        <source>Front %1</source>
+        <translation>Blende %1</translation>
+    </message>
+    <message>
+        <source>Fixed front %1</source>
+        <translation>Feste Blende %1</translation>
+    </message>
+    <message>
+        <source>Door %1</source>
+        <translation>Tür %1</translation>
+    </message>
+    <message>
+        <source>Open space %1</source>
+        <translation>Offenes Fach %1</translation>
+    </message>
+    <message>
+        <source>Pull-out board %1</source>
+        <translation>Ausziehplatte %1</translation>
     </message>
     <message>
         <source>no runner kind &quot;%1&quot; in the catalogue</source>
@@ -328,20 +336,20 @@
         <translation>%1 + %2</translation>
     </message>
     <message>
-        <source>thickness, as no profile takes from the edge</source>
-        <translation>Dicke, denn kein Profil nimmt etwas von der Kante</translation>
-    </message>
-    <message>
-        <source>thickness − profile&apos;s depth</source>
-        <translation>Dicke − Tiefe des Profils</translation>
-    </message>
-    <message>
         <source>opening&apos;s right edge − its left edge, from the case&apos;s left side</source>
         <translation>rechte Kante der Öffnung − ihre linke Kante, von der linken Seite des Korpus aus</translation>
     </message>
     <message>
         <source>opening&apos;s top − its bottom, from the case&apos;s lower edge</source>
         <translation>obere Kante der Öffnung − ihre untere Kante, von der Unterkante des Korpus aus</translation>
+    </message>
+    <message>
+        <source>thickness, as no profile takes from the edge</source>
+        <translation>Dicke, denn kein Profil nimmt etwas von der Kante</translation>
+    </message>
+    <message>
+        <source>thickness − profile&apos;s depth</source>
+        <translation>Dicke − Tiefe des Profils</translation>
     </message>
     <message>
         <source>front&apos;s width − profile at the left − profile at the right</source>
@@ -1016,6 +1024,14 @@
         <translation>Anschlagholz von der Kante der Öffnung</translation>
     </message>
     <message>
+        <source>Space width</source>
+        <translation>Breite des Fachs</translation>
+    </message>
+    <message>
+        <source>Space height</source>
+        <translation>Höhe des Fachs</translation>
+    </message>
+    <message>
         <source>what the runner asks for</source>
         <translation>was die Führung verlangt</translation>
     </message>
@@ -1288,8 +1304,12 @@
         <translation>Gewicht</translation>
     </message>
     <message>
-        <source>Spacers and stops</source>
-        <translation>Distanz- und Anschlaghölzer</translation>
+        <source>Spacers, filler strips and stops</source>
+        <translation>Abstandhalter, Füllleisten und Anschläge</translation>
+    </message>
+    <message>
+        <source>Pull-out board</source>
+        <translation>Ausziehplatte</translation>
     </message>
     <message>
         <source>case + what the top stands out at the left and at the right</source>

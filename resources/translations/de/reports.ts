@@ -28,10 +28,6 @@
         <translation>Korpus</translation>
     </message>
     <message>
-        <source>Front %1</source>
-        <translation>Blende %1</translation>
-    </message>
-    <message>
         <source>Spacer between %1 and %2</source>
         <translation>Distanzholz zwischen %1 und %2</translation>
     </message>

@@ -15,5 +15,13 @@
         <source>%1: %2; %3</source>
         <translation>%1: %2; %3</translation>
     </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>allgemeine Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>as the maker decided</source>
+        <translation>wie vom Möbelbauer entschieden</translation>
+    </message>
 </context>
 </TS>

@@ -260,10 +260,6 @@
         <translation>Aufschlag %1</translation>
     </message>
     <message>
-        <source>common practice, no source</source>
-        <translation>allgemeine Praxis, ohne Quelle</translation>
-    </message>
-    <message>
         <source>findings</source>
         <translation>Befunde</translation>
     </message>
@@ -354,6 +350,10 @@
     <message>
         <source>withdrawal, pilot holes, weights</source>
         <translation>Ausziehen, Vorbohrungen, Gewichte</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>allgemeine Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>Moisture content of wood in air of temperature T and humidity h</source>

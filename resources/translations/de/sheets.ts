@@ -384,6 +384,38 @@
         <translation>das obere Ende der Platte ist oben</translation>
     </message>
     <message>
+        <source>Runners: %1, no stocked length fits.</source>
+        <translation>Führungen: %1, keine vorrätige Länge passt.</translation>
+    </message>
+    <message>
+        <source>Runners: %1, a pair %2 long, front ends %3 behind the frame&apos;s face.</source>
+        <translation>Führungen: %1, ein Paar %2 lang, vordere Enden %3 hinter der Vorderseite des Rahmens.</translation>
+    </message>
+    <message>
+        <source>Runner: %1, one %2 long, its front end %3 behind the frame&apos;s face.</source>
+        <translation>Führung: %1, eine %2 lang, vorderes Ende %3 hinter der Vorderseite des Rahmens.</translation>
+    </message>
+    <message>
+        <source>runner: no screw here</source>
+        <translation>Führung: hier keine Schraube</translation>
+    </message>
+    <message>
+        <source>cut out %1</source>
+        <translation>ausklinken %1</translation>
+    </message>
+    <message>
+        <source>for the runner</source>
+        <translation>für die Führung</translation>
+    </message>
+    <message>
+        <source>Notch the box&apos;s back %1 at both lower ends, from the sides&apos; inner faces.</source>
+        <translation>Das Rückenstück an beiden unteren Enden %1 ausklinken, von den Innenflächen der Seiten aus.</translation>
+    </message>
+    <message>
+        <source>Notch the box&apos;s back %1 in the middle of its lower edge.</source>
+        <translation>Das Rückenstück in der Mitte der Unterkante %1 ausklinken.</translation>
+    </message>
+    <message>
         <source>openings</source>
         <translation>Öffnungen</translation>
     </message>
@@ -518,38 +550,6 @@
     <message>
         <source>inner face of the side</source>
         <translation>Innenseite der Seite</translation>
-    </message>
-    <message>
-        <source>runner: no screw here</source>
-        <translation>Führung: hier keine Schraube</translation>
-    </message>
-    <message>
-        <source>cut out %1</source>
-        <translation>ausklinken %1</translation>
-    </message>
-    <message>
-        <source>for the runner</source>
-        <translation>für die Führung</translation>
-    </message>
-    <message>
-        <source>Runners: %1, no stocked length fits.</source>
-        <translation>Führungen: %1, keine vorrätige Länge passt.</translation>
-    </message>
-    <message>
-        <source>Runners: %1, a pair %2 long, front ends %3 behind the frame&apos;s face.</source>
-        <translation>Führungen: %1, ein Paar %2 lang, vordere Enden %3 hinter der Vorderseite des Rahmens.</translation>
-    </message>
-    <message>
-        <source>Runner: %1, one %2 long, its front end %3 behind the frame&apos;s face.</source>
-        <translation>Führung: %1, eine %2 lang, vorderes Ende %3 hinter der Vorderseite des Rahmens.</translation>
-    </message>
-    <message>
-        <source>Notch the box&apos;s back %1 at both lower ends, from the sides&apos; inner faces.</source>
-        <translation>Das Rückenstück an beiden unteren Enden %1 ausklinken, von den Innenflächen der Seiten aus.</translation>
-    </message>
-    <message>
-        <source>Notch the box&apos;s back %1 in the middle of its lower edge.</source>
-        <translation>Das Rückenstück in der Mitte der Unterkante %1 ausklinken.</translation>
     </message>
     <message>
         <source>front %1</source>

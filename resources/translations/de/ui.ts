@@ -465,26 +465,6 @@
         <translation>solche Führungen gibt es nicht</translation>
     </message>
     <message>
-        <source>Door %1</source>
-        <translation>Tür %1</translation>
-    </message>
-    <message>
-        <source>Fixed front %1</source>
-        <translation>Feste Blende %1</translation>
-    </message>
-    <message>
-        <source>Open space %1</source>
-        <translation>Offenes Fach %1</translation>
-    </message>
-    <message>
-        <source>Pull-out board %1</source>
-        <translation>Ausziehplatte %1</translation>
-    </message>
-    <message>
-        <source>Front %1</source>
-        <translation>Blende %1</translation>
-    </message>
-    <message>
         <source>Divider right of %1</source>
         <translation>Mittelwand rechts von %1</translation>
     </message>
@@ -2356,10 +2336,6 @@
         <translation>Ausgewählt: %1. Pfeiltasten rücken, Eingabe öffnet die Höhe, Umschalt+Eingabe die Lage quer, Entf nimmt eine Bohrung weg.</translation>
     </message>
     <message>
-        <source>Type its size under Opening in the panel.</source>
-        <translation>Die Größe im Bedienfeld unter Öffnung eintippen.</translation>
-    </message>
-    <message>
         <source>Elevation of the case</source>
         <translation>Ansicht des Korpus</translation>
     </message>
@@ -3357,18 +3333,6 @@ Regel: %4</translation>
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>Computed numbers</source>
-        <translation>Berechnete Zahlen</translation>
-    </message>
-    <message>
-        <source>Number</source>
-        <translation>Zahl</translation>
-    </message>
-    <message>
-        <source>Value</source>
-        <translation>Wert</translation>
-    </message>
-    <message>
         <source>How the number came about</source>
         <translation>Wie die Zahl zustande kam</translation>
     </message>
@@ -3384,9 +3348,20 @@ Regel: %4</translation>
         <source>No number of what is selected has such a name.</source>
         <translation>Keine Zahl dessen, was ausgewählt ist, heißt so.</translation>
     </message>
+</context>
+<context>
+    <name>frontwright::NumbersTree</name>
     <message>
-        <source>Pull-out board</source>
-        <translation>Ausziehplatte</translation>
+        <source>Computed numbers</source>
+        <translation>Berechnete Zahlen</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Zahl</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
     </message>
 </context>
 <context>

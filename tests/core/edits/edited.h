@@ -7,12 +7,12 @@ namespace frontwright::testing {
 
 /// The project of an edit that must succeed.
 inline Project edited(Result<Project> result) {
-    EXPECT_TRUE(result.ok()) << (result.ok() ? "" : result.error().sentence());
+    EXPECT_TRUE(result.ok()) << (result.ok() ? Phrase() : result.error().sentence());
     return result.ok() ? std::move(result).value() : Project{};
 }
 inline DragOutcome dragged(const Project& project, MemberId member, Length delta) {
     auto outcome = dragMember(project, member, delta);
-    EXPECT_TRUE(outcome.ok()) << (outcome.ok() ? "" : outcome.error().sentence());
+    EXPECT_TRUE(outcome.ok()) << (outcome.ok() ? Phrase() : outcome.error().sentence());
     return outcome.ok() ? std::move(outcome).value() : DragOutcome{};
 }
 inline std::string refusal(const Result<Project>& result) {

@@ -215,7 +215,8 @@ TEST(TypedNumber, HasANameExactlyWhereItCanBeTyped) {
         const auto result = setQuantity(planned.project, planned.plan, quantity, *value);
         EXPECT_EQ(result.ok(), !typedEditName(quantity.kind).english.empty()) << named(quantity);
         if (!result.ok()) {
-            EXPECT_TRUE(refusal(result).starts_with(nameOf(quantity.kind))) << refusal(result);
+            EXPECT_TRUE(refusal(result).starts_with(nameOf(quantity.kind).english))
+                << refusal(result);
             ++refused;
         }
     }

@@ -77,7 +77,7 @@ TEST(BoardFindings, TellEveryFaultOfABoardWithItsPlace) {
         EXPECT_EQ(finding->where.opening, theBoard);
         EXPECT_EQ(key(*finding), key(fault));
         const FindingText text = describe(*finding, found.project, found.plan, inches);
-        EXPECT_EQ(text.place.english(), "Board A1");
+        EXPECT_EQ(text.place.english(), "Pull-out board A1");
         EXPECT_TRUE(text.sentence.english().ends_with('.')) << text.sentence;
         EXPECT_NE(text.reason.english().find("What helps: "), std::string::npos) << text.reason;
         EXPECT_FALSE(numberOf(*finding, found.plan));

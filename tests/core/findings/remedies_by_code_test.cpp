@@ -277,7 +277,7 @@ TEST(RemediesByCode, AreOfferedBestFirst) {
         std::vector<std::string> labels;
         for (const Remedy& remedy : remedies(*found.find(provocation.code), found.project,
                                              found.catalogue, found.plan, {Unit::Inch, 16}))
-            labels.push_back(remedy.label);
+            labels.push_back(remedy.label.english());
         EXPECT_EQ(labels, offeredAtTheLimit.at(provocation.code)) << key(provocation.code);
     }
 }

@@ -307,7 +307,7 @@ const std::vector<Told> toldAtTheLimit{
      "flat back it can do only one of them, unless it is rabbeted.",
      "an inset side lies 3/4 in, the front's thickness, behind the frame's face; an overlay side "
      "lies on it"},
-    {FindingCode::OfBoard, "Board A2", "The board is deeper than its case by 1/64 in.",
+    {FindingCode::OfBoard, "Pull-out board A2", "The board is deeper than its case by 1/64 in.",
      "frame and depth inside are 20 3/4 in, the board's depth is 20 49/64 in. What helps: Make the "
      "board at most 20 3/4 in deep"},
 };

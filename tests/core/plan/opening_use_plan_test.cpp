@@ -1,3 +1,4 @@
+#include "core/plan/quantity.h"
 #include "tests/core/plan/planned.h"
 
 #include <gtest/gtest.h>
@@ -31,6 +32,19 @@ TEST(AnOpenSpace, HasNoFrontAndKeepsItsPlaceInTheBank) {
     EXPECT_EQ(chest.plan.frontOf(space.opening), nullptr);
     EXPECT_EQ(chest.plan.spaceOf(chest.front(0).opening), nullptr);
     EXPECT_EQ(brokenInvariant(chest.plan), "");
+}
+
+TEST(AnOpenSpace, TellsItsOwnSizes) {
+    // Inside the frame the bank is 13 wide; each opening is 6 high.
+    const Planned chest(withMiddle(OpeningUse::OpenSpace));
+    EXPECT_EQ(valueOf(chest.plan, {QuantityKind::SpaceWidth, 0}), in(13));
+    EXPECT_EQ(valueOf(chest.plan, {QuantityKind::SpaceHeight, 0}), in(6));
+    const auto height =
+        derive(chest.project, chest.plan, {QuantityKind::SpaceHeight, 0}, {Unit::Inch, 16});
+    ASSERT_TRUE(height);
+    // Above the bottom rail of 1 1/2, an opening of 6 and a rail of 1 1/4
+    EXPECT_EQ(height->figures, "14 3/4 in − 8 3/4 in = 6 in");
+    EXPECT_FALSE(valueOf(chest.plan, {QuantityKind::SpaceHeight, 1}));
 }
 
 TEST(AnOpenSpace, LeavesTheMemberBesideItToBeSeen) {

@@ -187,14 +187,18 @@ TEST(QuantityKinds, AreAllTold) {
     const auto isOfFiller = [](QuantityKind kind) {
         return kind >= FillerWidth && kind <= FillerLeastThickness;
     };
-    for (int kind = 0; kind <= static_cast<int>(StopFromOpening); ++kind) {
+    const auto isOfSpace = [](QuantityKind kind) {
+        return kind == SpaceWidth || kind == SpaceHeight;
+    };
+    for (int kind = 0; kind <= static_cast<int>(lastQuantityKind); ++kind) {
         const auto each = static_cast<QuantityKind>(kind);
         // Those of the season: quantity_season_test.cpp; of holding and weight:
         // holding_quantities_test.cpp; of runners: runner_quantities_test.cpp; of fittings:
-        // fitting_quantities_test.cpp; of what stands round the case: round_case_test.cpp; of filler
-        // strips: shared_box_test.cpp.
+        // fitting_quantities_test.cpp; of what stands round the case: round_case_test.cpp; of
+        // filler strips: shared_box_test.cpp; of spaces: opening_use_plan_test.cpp.
         EXPECT_NE(told.contains(each), testing::isOfSeason(each) || isOfHolding(each) ||
-                                           isOfRunner(each) || isOfFiller(each) || testing::isRoundCase(each))
+                                           isOfRunner(each) || isOfFiller(each) ||
+                                           isOfSpace(each) || testing::isRoundCase(each))
             << key(each);
     }
 }

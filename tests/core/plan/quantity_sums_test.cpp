@@ -95,11 +95,11 @@ void expectFiguresGiveTheValue(const Planned& planned, LengthStyle style) {
         if (!derivation.value.isLength())
             continue; // forces and weights: holding_quantities_test.cpp
         EXPECT_EQ(derivation.value, valueOf(planned.plan, quantity));
-        const auto computed = reader.computed(derivation.figures);
+        const auto computed = reader.computed(derivation.figures.english());
         ASSERT_TRUE(computed.has_value())
             << derivation.name << ": cannot read " << derivation.figures;
         EXPECT_LE((*computed - derivation.value.length()).magnitude(),
-                  reader.tolerance(derivation.figures))
+                  reader.tolerance(derivation.figures.english()))
             << derivation.name << " = " << derivation.formula << ": " << derivation.figures;
         EXPECT_NE(derivation.figures.english().find(shown(derivation.value, style)),
                   std::string::npos)

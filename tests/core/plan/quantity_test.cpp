@@ -33,7 +33,7 @@ Derivation derived(const Planned& planned, Quantity quantity, LengthStyle style 
     return derivation.value_or(Derivation{});
 }
 std::string figuresOf(const Planned& planned, Quantity quantity, LengthStyle style = sixteenths) {
-    return derived(planned, quantity, style).figures;
+    return derived(planned, quantity, style).figures.english();
 }
 
 // Common practice, no source: opening 12 5/8 in with 1/4 in all round takes a front of 13 1/8 in.
@@ -227,10 +227,10 @@ TEST(Quantities, AreAllListedOnce) {
     std::set<QuantityKind> kinds;
     for (const Quantity quantity : all)
         kinds.insert(quantity.kind);
-    // Those of filler strips: shared_box_test.cpp.
-    constexpr auto ofFillers = static_cast<std::size_t>(FillerLeastThickness) -
-                               static_cast<std::size_t>(FillerWidth) + 1;
-    EXPECT_EQ(kinds.size() + ofFillers, static_cast<std::size_t>(StopFromOpening) + 1);
+    // Those of filler strips: shared_box_test.cpp; of open spaces: opening_use_plan_test.cpp.
+    constexpr auto ofFillers =
+        static_cast<std::size_t>(FillerLeastThickness) - static_cast<std::size_t>(FillerWidth) + 1;
+    EXPECT_EQ(kinds.size() + ofFillers + 2, static_cast<std::size_t>(lastQuantityKind) + 1);
 }
 
 TEST(QuantityKeys, AreStableNamesInLowerCaseAllDifferent) {
@@ -238,11 +238,11 @@ TEST(QuantityKeys, AreStableNamesInLowerCaseAllDifferent) {
     EXPECT_EQ(key(OverlayLeft), "overlay_left");
     EXPECT_EQ(key(StopFromFarEdge), "stop_from_far_edge");
     std::set<std::string_view> keys, names;
-    for (int kind = 0; kind <= static_cast<int>(StopFromOpening); ++kind) {
+    for (int kind = 0; kind <= static_cast<int>(lastQuantityKind); ++kind) {
         keys.insert(key(static_cast<QuantityKind>(kind)));
-        names.insert(nameOf(static_cast<QuantityKind>(kind)));
+        names.insert(nameOf(static_cast<QuantityKind>(kind)).english);
     }
-    EXPECT_EQ(keys.size(), static_cast<std::size_t>(StopFromOpening) + 1);
+    EXPECT_EQ(keys.size(), static_cast<std::size_t>(lastQuantityKind) + 1);
     EXPECT_EQ(names.size(), keys.size());
 }
 

@@ -58,7 +58,7 @@ Catalogue builtIn() {
 Planned sampleOf(const std::filesystem::path& file) {
     auto project = readDocument(contentOf(file));
     if (!project.ok())
-        throw std::runtime_error(project.error().sentence());
+        throw std::runtime_error(project.error().sentence().english());
     const Catalogue all = merged(builtIn(), project.value().own);
     return Planned(std::move(project).value(), all);
 }
@@ -127,7 +127,7 @@ TEST(ReportSchema, RefusesWhatNoReportSays) {
 TEST(ReportSchema, ListsEveryKeyOfANumber) {
     const Schema plan("plan");
     std::set<std::string> keys;
-    for (int kind = 0; kind <= static_cast<int>(QuantityKind::StopFromOpening); ++kind)
+    for (int kind = 0; kind <= static_cast<int>(lastQuantityKind); ++kind)
         keys.insert(std::string(key(static_cast<QuantityKind>(kind))));
     EXPECT_EQ(wordsOf(plan.text()["definitions"]["number"]["properties"]["key"]["enum"]), keys);
 }

@@ -76,7 +76,7 @@ TEST(Rules, HoldEveryDefaultOfANewCase) {
 }
 
 TEST(Rules, HoldEveryKindOfNumber) {
-    for (int i = 0; i <= static_cast<int>(QuantityKind::StopFromOpening); ++i) {
+    for (int i = 0; i <= static_cast<int>(lastQuantityKind); ++i) {
         const std::string id = "number." + std::string(key(static_cast<QuantityKind>(i)));
         EXPECT_NE(row(id), nullptr) << id;
     }

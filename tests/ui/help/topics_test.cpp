@@ -47,7 +47,7 @@ TEST_P(HelpTopics, AreThereForEveryFinding) {
 }
 
 TEST_P(HelpTopics, AreThereForEveryNumber) {
-    for (int i = 0; i <= static_cast<int>(QuantityKind::StopFromOpening); ++i) {
+    for (int i = 0; i <= static_cast<int>(lastQuantityKind); ++i) {
         const HelpTopic topic = topicOf(static_cast<QuantityKind>(i));
         EXPECT_TRUE(isThere(topic)) << topic.toStdString();
     }

@@ -27,7 +27,7 @@ protected:
     /// Names of numbers and of sheets are told by core.
     static bool isToldByCore(const QString& where) {
         static const QStringList places{
-            QStringLiteral("QTreeWidget in QSplitter in frontwright::NumbersPanel"),
+            QStringLiteral("frontwright::NumbersTree in QSplitter in frontwright::NumbersPanel"),
             QStringLiteral("QHeaderView in QTableWidget in frontwright::WaysPanel"),
             QStringLiteral("QLabel in QWidget in QSplitter in frontwright::TemplateDialog"),
             QStringLiteral("QTreeWidget in frontwright::SheetChoice")};
