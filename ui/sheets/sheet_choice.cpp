@@ -9,7 +9,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <array>
+#include <map>
 
 namespace frontwright {
 
@@ -53,24 +53,35 @@ SheetChoice::SheetChoice(std::vector<Template> templates, std::vector<OpeningId>
     connect(m_onlySelected, &QCheckBox::toggled, this, &SheetChoice::wantOnlySelected);
 }
 
+QString SheetChoice::nameOfGroup(TemplateKind kind) {
+    switch (kind) {
+    case TemplateKind::Front:
+        return tr("Fronts");
+    case TemplateKind::BoxWall:
+        return tr("Box walls");
+    case TemplateKind::StoryStick:
+        return tr("Story sticks");
+    case TemplateKind::KeeperStrip:
+        return tr("Keepers");
+    }
+    return {};
+}
+
 void SheetChoice::addTemplates() {
-    const std::array names{tr("Fronts"), tr("Box walls"), tr("Story sticks")};
-    std::array<QTreeWidgetItem*, 3> groups{};
+    std::map<TemplateKind, QTreeWidgetItem*> groups;
     for (std::size_t i = 0; i < m_templates.size(); ++i) {
-        const auto kind = static_cast<std::size_t>(m_templates[i].kind);
-        if (!groups.at(kind)) {
-            groups.at(kind) = new QTreeWidgetItem(m_tree, {names.at(kind)});
-            groups.at(kind)->setFlags(parentFlags);
+        QTreeWidgetItem*& group = groups[m_templates[i].kind];
+        if (!group) {
+            group = new QTreeWidgetItem(m_tree, {nameOfGroup(m_templates[i].kind)});
+            group->setFlags(parentFlags);
         }
-        auto* item = new QTreeWidgetItem(groups.at(kind), {told(m_templates[i].title)});
+        auto* item = new QTreeWidgetItem(group, {told(m_templates[i].title)});
         item->setFlags(parentFlags);
         item->setCheckState(0, Qt::Checked);
         item->setData(0, templateRole, static_cast<qulonglong>(i));
         m_items.push_back(item);
     }
-    for (QTreeWidgetItem* group : groups)
-        if (group)
-            group->setExpanded(true);
+    m_tree->expandToDepth(0);
 }
 
 std::vector<QTreeWidgetItem*> SheetChoice::wantedItems() const {

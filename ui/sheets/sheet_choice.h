@@ -35,6 +35,7 @@ Q_SIGNALS:
     void pageActivated(std::size_t page); ///< by its index among those that were laid
 
 private:
+    static QString nameOfGroup(TemplateKind);
     void addTemplates();
     void addTiles(QTreeWidgetItem&, const std::vector<std::size_t>& pages,
                   const std::vector<Page>& laid);
