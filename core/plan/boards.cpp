@@ -117,7 +117,8 @@ std::optional<Error> addBoards(Plan& plan, const Project& project, const Catalog
         }
         const BoardPlace place = boardPlace(project.casework, layout, placed, spec.sidePanel);
         plan.boards.push_back({placed.id, i, &spec, place,
-                               fitBoard(spec, place, materials.value(), project.limits, step)});
+                               fitBoard(spec, place, materials.value(), project.limits, step),
+                               materials.value().screw});
     }
     return std::nullopt;
 }

@@ -112,6 +112,7 @@ struct PlannedBoard {
     const BoardSpec* spec = nullptr; ///< into the Project; never null
     BoardPlace place;
     FittedBoard fitted;
+    const WoodScrew* keeperScrew = nullptr; ///< into the Catalogue; null where none is chosen
 };
 
 /// Loose block that sets the gap between two fronts that face each other across a member. None

@@ -34,17 +34,52 @@ Length heightOf(const PlannedBoard& board, Side side) {
     return keeper.width + greatest({}, board.fitted.board.furring[side]);
 }
 
-void addScrews(TemplateDraft& draft, const OnStrip& on, const KeeperPiece& piece,
-               const std::string& name) {
-    int number = 0;
-    for (const Length screw : piece.screws) {
-        const PointMm at(on(screw), on.height / 2);
-        const std::string which = name + ", screw " + std::to_string(++number);
-        draft.line(Layer::Centre, at - PointMm(crossArm, 0), at + PointMm(crossArm, 0),
-                   which + ", along");
-        draft.line(Layer::Centre, at - PointMm(0, crossArm), at + PointMm(0, crossArm), which);
+/// The piece is named at its first screw, where its drill is told too.
+class Piece {
+public:
+    Piece(TemplateDraft& draft, const TemplateSource& source, const PlannedBoard& board)
+        : m_draft(draft),
+          m_source(source),
+          m_board(board) {}
+
+    void add(const OnStrip& on, const KeeperPiece& piece, std::size_t index) {
+        const std::string name = "piece " + number(index);
+        m_draft.rectangle(Layer::CutEdge, on.box(piece.along), name);
+        std::vector<Phrase> lines{
+            phrase("piece %1: %2", number(index), shown(piece.along.size(), fineStyle(m_source)))};
+        addDrill(lines);
+        for (std::size_t i = 0; i < piece.screws.size(); ++i) {
+            const PointMm at(on(piece.screws[i]), on.height / 2);
+            addScrew(at, name + ", screw " + number(i), lines);
+            lines.clear();
+        }
     }
-}
+
+private:
+    void addDrill(std::vector<Phrase>& lines) const {
+        if (!m_board.keeperScrew)
+            return;
+        lines.push_back(
+            phrase("drill %1, through", drill(m_source, m_board.keeperScrew->clearanceHole)));
+        if (const Length sunk = m_board.spec->keeper.screwRecess; sunk > Length{})
+            lines.push_back(phrase("head sunk %1", shown(sunk, fineStyle(m_source))));
+    }
+    void addScrew(const PointMm& at, const std::string& which, const std::vector<Phrase>& lines) {
+        if (m_board.keeperScrew) {
+            const double radius = m_board.keeperScrew->clearanceHole.inMillimetres() / 2;
+            return m_draft.hole(Layer::Hole, {at, radius}, which, lines);
+        }
+        m_draft.line(Layer::Centre, at - PointMm(crossArm, 0), at + PointMm(crossArm, 0),
+                     which + ", along");
+        m_draft.line(Layer::Centre, at - PointMm(0, crossArm), at + PointMm(0, crossArm), which);
+        if (!lines.empty())
+            m_draft.label(lines, CircleMark{at, crossArm}, which);
+    }
+
+    TemplateDraft& m_draft;
+    const TemplateSource& m_source;
+    const PlannedBoard& m_board;
+};
 
 /// "Piece 1: 5 1/2 in long, begins 3/4 in behind the frame's face; screws 1 in and 4 1/2 in from
 /// its front end."
@@ -92,16 +127,9 @@ Template keeperTemplate(const TemplateSource& source, const PlannedBoard& board,
                         titleOf(label(source.plan.spaces[board.space]), side, servesBoth),
                         on.box(on.strip), board.opening, source.language);
     const KeeperStrip& strip = board.fitted.strips[side];
-    for (std::size_t i = 0; i < strip.pieces.size(); ++i) {
-        const KeeperPiece& piece = strip.pieces[i];
-        const std::string name = "piece " + std::to_string(i + 1);
-        draft.rectangle(Layer::CutEdge, on.box(piece.along), name);
-        addScrews(draft, on, piece, name);
-        const LineMark edge{{on(piece.along.low), 0}, {on(piece.along.low), on.height}};
-        draft.label({phrase("piece %1", std::to_string(i + 1)),
-                     Phrase(shown(piece.along.size(), fineStyle(source)))},
-                    edge, name);
-    }
+    Piece piece(draft, source, board);
+    for (std::size_t i = 0; i < strip.pieces.size(); ++i)
+        piece.add(on, strip.pieces[i], i);
     for (const auto* free : {&strip.interruptions, &strip.leftOut})
         for (const Span& span : *free)
             draft.hatch(Layer::Waste, on.box(span));

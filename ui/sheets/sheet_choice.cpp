@@ -34,6 +34,7 @@ SheetChoice::SheetChoice(std::vector<Template> templates, std::vector<OpeningId>
       m_tree(new QTreeWidget),
       m_onlySelected(new QCheckBox(tr("Only the selected &fronts (%1)").arg(m_selected.size()))) {
     m_tree->setHeaderHidden(true);
+    m_tree->header()->setStretchLastSection(false);
     m_tree->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_tree->setAccessibleName(tr("Sheets"));
     m_tree->setWhatsThis(tr("Tick what is to be printed; a tile alone can be printed again."));

@@ -208,6 +208,18 @@
         <translation>die Oberkante der Blende ist oben</translation>
     </message>
     <message>
+        <source>piece %1: %2</source>
+        <translation>Stück %1: %2</translation>
+    </message>
+    <message>
+        <source>drill %1, through</source>
+        <translation>Bohrer %1, durch</translation>
+    </message>
+    <message>
+        <source>head sunk %1</source>
+        <translation>Kopf %1 versenkt</translation>
+    </message>
+    <message>
         <source>Keeper piece %1: %2 long, begins %3 behind the frame&apos;s face; screws %4 from its front end.</source>
         <translation>Halteleiste, Stück %1: %2 lang, beginnt %3 hinter der Vorderseite des Rahmens; Schrauben %4 von seinem vorderen Ende.</translation>
     </message>
@@ -238,10 +250,6 @@
     <message>
         <source>Keeper strip of board %1, right</source>
         <translation>Halteleiste der Platte %1, rechts</translation>
-    </message>
-    <message>
-        <source>piece %1</source>
-        <translation>Stück %1</translation>
     </message>
     <message>
         <source>Read from inside the case; on the right side from behind</source>
@@ -514,10 +522,6 @@
     <message>
         <source>through, from inside</source>
         <translation>durch, von innen</translation>
-    </message>
-    <message>
-        <source>head sunk %1</source>
-        <translation>Kopf %1 versenkt</translation>
     </message>
     <message>
         <source>bolt %1: drill %2</source>

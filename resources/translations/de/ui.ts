@@ -4345,6 +4345,10 @@ Regel: %4</translation>
         <translation>Maßlatten</translation>
     </message>
     <message>
+        <source>Keepers</source>
+        <translation>Halteleisten</translation>
+    </message>
+    <message>
         <source>Tile %1, page %2</source>
         <translation>Kachel %1, Seite %2</translation>
     </message>

@@ -45,6 +45,20 @@ TEST(KeeperTemplates, AreTwoWhereAFastenerInterruptsOneSide) {
     EXPECT_EQ(keepers[1].title.english(), "Keeper strip of board A1, right");
 }
 
+TEST(KeeperTemplates, NameEachPieceAndItsDrillAtItsFirstScrew) {
+    // The strip runs from 3/4 to 20 3/4; free are 1/2 in and 1/8 in on both sides of the fastener's
+    // middle at 8: pieces of 7 3/8 - 3/4 and 20 3/4 - 8 5/8. The tests' screw clears in 3/16 in.
+    const auto keepers = keepersOf(Planned(withFastener(Side::Left)));
+    std::vector<std::vector<std::string>> words;
+    for (const TemplateLabel& label : keepers[0].labels)
+        if (!label.lines.empty())
+            words.push_back(label.lines);
+    const std::vector<std::vector<std::string>> expected{
+        {"piece 1: 6 5/8 in", "drill Ø3/16 in, through", "head sunk 1/8 in"},
+        {"piece 2: 12 1/8 in", "drill Ø3/16 in, through", "head sunk 1/8 in"}};
+    EXPECT_EQ(words, expected);
+}
+
 TEST(KeeperTemplates, ListWhatIsCut) {
     // From 3/4 to 7 3/8 is 6 5/8: screws 1 in from the ends and, 4 5/8 apart, one between
     const auto keepers = keepersOf(Planned(withFastener(Side::Left)));
