@@ -213,7 +213,7 @@
     </message>
     <message>
         <source>drill %1, through</source>
-        <translation>Bohrer %1, durch</translation>
+        <translation>%1 bohren, durch</translation>
     </message>
     <message>
         <source>head sunk %1</source>
