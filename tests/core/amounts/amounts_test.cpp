@@ -1,6 +1,7 @@
 #include "core/amounts/amounts.h"
 
 #include "core/amounts/measure.h"
+#include "tests/core/shorthand.h"
 #include "tests/core/words/untold.h"
 
 #include <gtest/gtest.h>
@@ -10,8 +11,8 @@
 namespace frontwright {
 namespace {
 
-constexpr LengthStyle inches{Unit::Inch, 16};
-constexpr LengthStyle millimetres{Unit::Millimetre, 16};
+using testing::millimetres;
+using testing::sixteenths;
 
 TEST(Mass, KnowsThePoundExactly) {
     // 1 lb = 0.453 592 37 kg, by definition (international pound, 1959).
@@ -48,11 +49,11 @@ TEST(Ratio, HasAnEndWhereNothingIsHeld) {
 }
 
 TEST(Amounts, AreShownInTheDocumentsSystem) {
-    EXPECT_EQ(shown(Mass::pounds(25), inches), "25.0 lb");
+    EXPECT_EQ(shown(Mass::pounds(25), sixteenths), "25.0 lb");
     EXPECT_EQ(shown(Mass::pounds(25), millimetres), "11.3 kg");
-    EXPECT_EQ(shown(Force::nearestToPoundsForce(50), inches), "50 lbf");
+    EXPECT_EQ(shown(Force::nearestToPoundsForce(50), sixteenths), "50 lbf");
     EXPECT_EQ(shown(Force::nearestToPoundsForce(50), millimetres), "222 N");
-    EXPECT_EQ(shown(Volume::fromCubicMillimetres(90'614'000), inches), "3.2 ft³");
+    EXPECT_EQ(shown(Volume::fromCubicMillimetres(90'614'000), sixteenths), "3.2 ft³");
     EXPECT_EQ(shown(Volume::fromCubicMillimetres(90'614'000), millimetres), "90.6 dm³");
     EXPECT_EQ(shown(Ratio::fromThousandths(4449)), "4.4");
     EXPECT_EQ(shown(Ratio::fromThousandths(4450)), "4.5");
@@ -65,10 +66,10 @@ TEST(Measure, IsMadeFromAnyOfThemAndKeepsItApart) {
     EXPECT_EQ(Measure(Length::inches(1)), Length::inches(1));
     EXPECT_FALSE(Measure(Mass::fromMicrograms(7)) == Measure(Force::fromMicronewtons(7)));
     EXPECT_EQ(Measure(Mass::pounds(2)).mass(), Mass::pounds(2));
-    EXPECT_EQ(shown(Measure(Length::inches(1, 32)), inches), "1 1/2 in");
-    EXPECT_EQ(shown(Measure(Mass::pounds(2)), inches), "2.0 lb");
+    EXPECT_EQ(shown(Measure(Length::inches(1, 32)), sixteenths), "1 1/2 in");
+    EXPECT_EQ(shown(Measure(Mass::pounds(2)), sixteenths), "2.0 lb");
     EXPECT_EQ(shown(Measure(Force::nearestToNewtons(10)), millimetres), "10 N");
-    EXPECT_EQ(shown(Measure(Ratio::fromThousandths(2000)), inches), "2.0");
+    EXPECT_EQ(shown(Measure(Ratio::fromThousandths(2000)), sixteenths), "2.0");
     EXPECT_EQ(shown(Measure(Volume::fromCubicMillimetres(1'000'000)), millimetres), "1.0 dm³");
 }
 

@@ -1,6 +1,7 @@
 #include "core/boards/board_faults.h"
 
 #include "tests/core/boards/fitted.h"
+#include "tests/core/shorthand.h"
 #include "tests/core/words/untold.h"
 
 #include <gtest/gtest.h>
@@ -10,9 +11,9 @@
 namespace frontwright {
 namespace {
 
-using namespace testing;
+using testing::sixtyFourths;
 
-constexpr LengthStyle inches{Unit::Inch, 64};
+using namespace testing;
 
 std::string keysOf(const std::vector<BoardFinding>& findings) {
     std::string keys;
@@ -57,7 +58,7 @@ TEST(BoardFindings, ComeGravestFirst) {
 TEST(BoardFinding, SaysHowFarTheBradComesOut) {
     BoardCase board;
     board.spec.bradLength = in(1, 32);
-    const auto found = judgeBoard(board.spec, board.fitted(), {}, inches);
+    const auto found = judgeBoard(board.spec, board.fitted(), {}, sixtyFourths);
     ASSERT_EQ(found.size(), 1u);
     EXPECT_EQ(found[0].sentence,
               "The furring's brads come through the show side of the case by 1/32 in");
@@ -71,7 +72,7 @@ TEST(BoardFinding, TellsTheWorseSide) {
     BoardCase board;
     board.spec.bradLength = in(1, 32);
     board.place.leftPanel += in(0, 8); // 19/32 of furring on the left
-    const auto found = judgeBoard(board.spec, board.fitted(), {}, inches);
+    const auto found = judgeBoard(board.spec, board.fitted(), {}, sixtyFourths);
     EXPECT_EQ(found[0].sentence,
               "The furring's brads come through the show side of the case by 5/32 in");
 }

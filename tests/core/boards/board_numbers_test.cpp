@@ -1,4 +1,5 @@
 #include "tests/core/boards/fitted.h"
+#include "tests/core/shorthand.h"
 #include "tests/core/words/untold.h"
 
 #include <gtest/gtest.h>
@@ -6,9 +7,9 @@
 namespace frontwright {
 namespace {
 
-using namespace testing;
+using testing::sixtyFourths;
 
-constexpr LengthStyle inches{Unit::Inch, 64};
+using namespace testing;
 
 struct Expected {
     std::string_view name, value, formula, figures;
@@ -46,7 +47,7 @@ const std::vector<Expected> expectedNumbers{
 TEST(BoardNumbers, TellTheirFormulasWithFigures) {
     const BoardCase board;
     for (const Expected& expected : expectedNumbers) {
-        const BoardNumber row = board.number(expected.name, inches);
+        const BoardNumber row = board.number(expected.name, sixtyFourths);
         EXPECT_EQ(row.name, expected.name);
         EXPECT_EQ(row.value, expected.value) << expected.name;
         EXPECT_EQ(row.formula, expected.formula);
@@ -57,12 +58,12 @@ TEST(BoardNumbers, TellTheirFormulasWithFigures) {
 
 TEST(BoardNumbers, TellTheMomentWithTheBoardsWeight) {
     BoardCase board;
-    EXPECT_NE(board.number("Moment about the runners' front end", inches)
+    EXPECT_NE(board.number("Moment about the runners' front end", sixtyFourths)
                   .figures.find("50 lbf × (6 in + 3/4 in) + 6.2 lb"),
               std::string::npos);
     board.wood.gravity = std::nullopt;
     // 50 × 6 3/4 = 337.5
-    EXPECT_EQ(board.number("Moment about the runners' front end", inches).figures,
+    EXPECT_EQ(board.number("Moment about the runners' front end", sixtyFourths).figures,
               "50 lbf × (6 in + 3/4 in) = 338 lbf·in");
     EXPECT_TRUE(board.number("Use of the most loaded screw").name.empty());
 }

@@ -2,17 +2,16 @@
 
 #include "core/boards/layers.h"
 #include "tests/core/boards/worked_board.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-using namespace testing;
+using testing::mm;
 
-constexpr Length mm(std::int64_t whole) {
-    return Length::millimetres(whole);
-}
+using namespace testing;
 
 TEST(NewBoard, HasWholeMillimetresInACaseOfMillimetres) {
     const BoardSpec board = newBoard(Unit::Millimetre);

@@ -2,6 +2,7 @@
 
 #include "core/boards/keeper_hold.h"
 #include "core/boards/pull_out.h"
+#include "tests/core/shorthand.h"
 
 #include <cstdint>
 #include <random>
@@ -9,10 +10,6 @@
 // A board that its tests share: 3/4 in thick and 16 in deep, in an opening 18 in wide and 1 in high
 // between stiles of 1 1/2 in; side panels 3/4 in thick at the stiles' outer edges.
 namespace frontwright::testing {
-
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
 
 inline double numberOf(Ratio ratio) {
     return static_cast<double>(ratio.thousandths()) / 1000;
@@ -56,9 +53,7 @@ class RandomBoards {
 public:
     explicit RandomBoards(std::uint32_t seed) : m_random(seed) {}
 
-    Length upTo(std::int64_t sixtyFourths) {
-        return Length::fromSixtyFourths(between(0, sixtyFourths));
-    }
+    Length upTo(std::int64_t over64) { return Length::fromSixtyFourths(between(0, over64)); }
     std::int64_t between(std::int64_t low, std::int64_t high) {
         return low +
                static_cast<std::int64_t>(m_random() % static_cast<std::uint64_t>(high - low + 1));

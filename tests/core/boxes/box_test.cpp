@@ -1,13 +1,13 @@
 #include "core/boxes/box.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
+using testing::in;
 
 BoxSpec plainBox() {
     BoxSpec spec;

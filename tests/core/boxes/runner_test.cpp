@@ -1,6 +1,7 @@
 #include "core/boxes/runner.h"
 
 #include "tests/core/plan/small_catalogue.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -9,9 +10,7 @@
 namespace frontwright {
 namespace {
 
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
+using testing::in;
 
 const RunnerKind& kind(const char* id) {
     static const Catalogue catalogue = testing::smallCatalogue();

@@ -2,6 +2,7 @@
 
 #include "core/case/layout.h"
 #include "tests/core/plan/small_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -10,10 +11,6 @@
 
 // Reading a laid-out case in tests, and random divisions with every kind of rule.
 namespace frontwright::testing {
-
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
 
 inline Child place(RegionPtr region) {
     return {GraduatedPlace{}, std::move(region)};

@@ -2,14 +2,14 @@
 
 #include "core/case/surroundings.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-constexpr Length mm(std::int64_t whole) {
-    return Length::millimetres(whole);
-}
+using testing::mm;
 
 TEST(AnEdgeLimit, IsTheWallsDistanceFromTheCase) {
     EXPECT_EQ(edgeLimit(Wall{mm(2), mm(3)}), (EdgeLimit{mm(2), mm(3)}));

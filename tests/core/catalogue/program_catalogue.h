@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/documents/document.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -33,9 +34,6 @@ inline Catalogue programCatalogue() {
     return all;
 }
 
-inline Length thousandths(std::int64_t n) {
-    return Length::fromNanometres(n * 25'400);
-}
 inline Length tenths(std::int64_t n) { // of a millimetre
     return Length::fromMicrometres(n * 100);
 }

@@ -17,10 +17,10 @@ Project sample(const std::string& name) {
     return std::move(read).value();
 }
 
-WrittenLength inch(std::int64_t whole, std::int64_t sixtyFourths = 0) {
+WrittenLength writtenIn(std::int64_t whole, std::int64_t sixtyFourths = 0) {
     return {Length::inches(whole, sixtyFourths), Notation::InchFraction};
 }
-WrittenLength mm(std::int64_t whole) {
+WrittenLength writtenMm(std::int64_t whole) {
     return {Length::millimetres(whole), Notation::Millimetre};
 }
 
@@ -37,12 +37,12 @@ TEST(Document, GivesTheCaseAsTheMakerWroteIt) {
     const Project p = sample("glaze-chest");
     EXPECT_EQ(p.title, "Glaze chest");
     EXPECT_EQ(p.style, (LengthStyle{Unit::Inch, 16}));
-    EXPECT_EQ(p.casework.width, inch(44));
-    EXPECT_EQ(p.casework.height, inch(36));
-    EXPECT_EQ(p.casework.frame.left, inch(1, 48));
-    EXPECT_EQ(p.casework.frame.bottom, inch(2, 16));
-    EXPECT_EQ(p.casework.grid, inch(0, 4));
-    EXPECT_EQ(p.limits.leastOpening, mm(60));
+    EXPECT_EQ(p.casework.width, writtenIn(44));
+    EXPECT_EQ(p.casework.height, writtenIn(36));
+    EXPECT_EQ(p.casework.frame.left, writtenIn(1, 48));
+    EXPECT_EQ(p.casework.frame.bottom, writtenIn(2, 16));
+    EXPECT_EQ(p.casework.grid, writtenIn(0, 4));
+    EXPECT_EQ(p.limits.leastOpening, writtenMm(60));
 }
 
 TEST(Document, GivesRowsTopToBottomWithTheirRules) {
@@ -50,36 +50,36 @@ TEST(Document, GivesRowsTopToBottomWithTheirRules) {
     const Split& rows = split(p.casework.divisions);
     EXPECT_EQ(rows.direction, Direction::Rows);
     ASSERT_EQ(rows.children.size(), 2U);
-    EXPECT_EQ(rows.children[0].rule, SizeRule(FixedSize{inch(5)}));
+    EXPECT_EQ(rows.children[0].rule, SizeRule(FixedSize{writtenIn(5)}));
     EXPECT_EQ(rows.children[1].rule, SizeRule(Share{1}));
-    EXPECT_EQ(rows.members.at(0).width, inch(1, 16));
+    EXPECT_EQ(rows.members.at(0).width, writtenIn(1, 16));
     EXPECT_EQ(rows.remainderChild, 1U);
     const Split& banks = split(rows.children[1].region);
     EXPECT_EQ(banks.direction, Direction::Columns);
     const Split& left = split(banks.children.at(0).region);
     EXPECT_EQ(left.children.size(), 4U);
     EXPECT_EQ(left.children[0].rule, SizeRule(GraduatedPlace{}));
-    EXPECT_EQ(left.graduation, Graduation(ArithmeticRun{inch(1)}));
+    EXPECT_EQ(left.graduation, Graduation(ArithmeticRun{writtenIn(1)}));
     EXPECT_EQ(opening(left.children[0].region).name, "Stains");
 }
 
 TEST(Document, GivesTheFrontsAndWhatAnOpeningDecidesForItself) {
     const Project p = sample("glaze-chest");
-    EXPECT_EQ(p.fronts.fit, FrontFit::all({Fit::Overlay, inch(0, 16)}));
+    EXPECT_EQ(p.fronts.fit, FrontFit::all({Fit::Overlay, writtenIn(0, 16)}));
     EXPECT_EQ(p.fronts.profile.family, ProfileFamily::Raised);
-    EXPECT_EQ(p.fronts.profile.step, inch(0, 8));
+    EXPECT_EQ(p.fronts.profile.step, writtenIn(0, 8));
     EXPECT_EQ(p.fronts.profile.sides, PerSide<bool>::all(true));
     EXPECT_EQ(p.fronts.box.runner, "side-mounted");
     EXPECT_FALSE(p.fronts.box.sideClearance);
     EXPECT_EQ(p.fronts.mounting.pattern, ScrewPattern::FourCorners);
-    EXPECT_EQ(p.fronts.hardware.twoPast, inch(30));
+    EXPECT_EQ(p.fronts.hardware.twoPast, writtenIn(30));
     EXPECT_EQ(p.fronts.hardware.twoAtPercent, 25);
     const Split& right =
         split(split(split(p.casework.divisions).children[1].region).children[1].region);
     const FrontChoices& tiles = opening(right.children[1].region).choices;
     ASSERT_TRUE(tiles.hardware);
     EXPECT_EQ(tiles.hardware->form, "cup-3in");
-    EXPECT_EQ(tiles.hardware->boltLength, inch(1));
+    EXPECT_EQ(tiles.hardware->boltLength, writtenIn(1));
     EXPECT_FALSE(tiles.mounting);
     EXPECT_EQ(tiles.fit, FrontChoices{}.fit);
 }
@@ -87,15 +87,15 @@ TEST(Document, GivesTheFrontsAndWhatAnOpeningDecidesForItself) {
 TEST(Document, GivesMillimetresAndInsets) {
     const Project p = sample("plan-chest");
     EXPECT_EQ(p.style.unit, Unit::Millimetre);
-    EXPECT_EQ(p.casework.width, mm(1160));
-    EXPECT_EQ(p.fronts.fit, FrontFit::all({Fit::Inset, mm(2)}));
+    EXPECT_EQ(p.casework.width, writtenMm(1160));
+    EXPECT_EQ(p.fronts.fit, FrontFit::all({Fit::Inset, writtenMm(2)}));
     EXPECT_EQ(split(p.casework.divisions).children.size(), 8U);
 }
 
 TEST(Document, WritesAnOverrideOfOneSideAlone) {
     Project p = sample("plan-chest");
     Opening own;
-    own.choices.fit.top = SideFit{Fit::Gap, mm(3)};
+    own.choices.fit.top = SideFit{Fit::Gap, writtenMm(3)};
     own.choices.profile = Profile{ProfileFamily::Square, {}, {}, {}, {true, false, false, true}};
     p.casework.divisions = std::make_shared<Region>(Region{own});
     const std::string text = writeDocument(p);

@@ -1,11 +1,15 @@
 #include "core/documents/reading.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 using namespace frontwright;
 using namespace frontwright::documents;
 
 namespace {
+
+using frontwright::testing::in;
 
 /// One value read by itself: `value` where that went well, else the message.
 template<class T>
@@ -25,10 +29,6 @@ ReadBack<T> read(const std::string& json) {
     if (state.error)
         back.error = state.error->what.english();
     return back;
-}
-
-Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "tests/core/drawings/drawn.h"
 #include "tests/core/plan/board_case.h"
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -46,8 +47,6 @@ Project withFastener(std::optional<WrittenLength> pullOut) {
         opening.board->keeper.fasteners = {{Side::Left, Length::inches(8), Length::inches(1)}};
     });
 }
-
-constexpr double inch = 25.4;
 
 TEST(ElevationOfABoard, ShowsItsEdgeInTheOpeningAndWhatCarriesItDashed) {
     // The opening begins 1 1/2 in from the left and lies 7 1/2 in up; 1/16 of play, and half of

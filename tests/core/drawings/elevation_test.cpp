@@ -1,16 +1,17 @@
 #include "core/drawings/elevation.h"
 
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::exactly;
+
 using testing::DrawnCase;
 using testing::shapesOn;
-
-constexpr double exactly = 1e-9; // mm
 
 Profile chamfer(Length width) {
     Profile profile;

@@ -3,6 +3,7 @@
 #include "core/sheets/sheets.h"
 #include "tests/core/drawings/drawn_case.h"
 #include "tests/core/plan/faced.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -13,13 +14,13 @@
 namespace frontwright {
 namespace {
 
+using testing::exactly;
+using testing::inch;
+
 using testing::DrawnCase;
 using testing::faced;
 using testing::fixedFronts;
 using testing::shapesOn;
-
-constexpr double exactly = 1e-9; // mm
-constexpr double inch = 25.4;
 
 std::size_t countOf(const Drawing& drawing, const std::string& name) {
     return static_cast<std::size_t>(std::ranges::count_if(

@@ -2,18 +2,19 @@
 
 #include "core/lengths/format.h"
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::exactly;
+using testing::inch;
+
 using testing::dimensionNamed;
 using testing::DrawnCase;
 using testing::shapesOn;
-
-constexpr double exactly = 1e-9; // mm
-constexpr double inch = 25.4;
 
 Drawing level(const DrawnCase& drawn, std::uint32_t hole = 0,
               std::optional<std::uint32_t> handleHole = {}, double scale = 0.5) {

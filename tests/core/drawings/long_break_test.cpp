@@ -3,17 +3,18 @@
 #include "core/drawings/section.h"
 #include "core/drawings/sketch.h"
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::exactly;
+
 using testing::dimensionNamed;
 using testing::DrawnCase;
 using testing::shapesOn;
-
-constexpr double exactly = 1e-9; // mm
 
 /// A board 200 mm long and 20 mm thick with a hole of 4 mm at 30, hatched; drawn 1:1.
 std::vector<Mark> board() {

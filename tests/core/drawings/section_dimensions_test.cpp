@@ -2,16 +2,17 @@
 
 #include "core/lengths/format.h"
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::exactly;
+
 using testing::dimensionNamed;
 using testing::DrawnCase;
-
-constexpr double exactly = 1e-9; // mm
 
 double lengthOf(const DimensionMark& mark) {
     return (mark.to - mark.from).norm();

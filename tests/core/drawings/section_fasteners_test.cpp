@@ -1,17 +1,18 @@
 #include "core/drawings/hatch.h"
 #include "core/drawings/section_parts.h"
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::exactly;
+using testing::inch;
+
 using testing::DrawnCase;
 using testing::shapesOn;
-
-constexpr double inch = 25.4;
-constexpr double exactly = 1e-9; // mm
 
 /// A case of two drawers whose subject can be asked for its fasteners.
 struct Section {

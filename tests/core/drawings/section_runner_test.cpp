@@ -1,5 +1,6 @@
 #include "core/drawings/section.h"
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -8,11 +9,11 @@
 namespace frontwright {
 namespace {
 
+using testing::exactly;
+using testing::inch;
+
 using testing::DrawnCase;
 using testing::shapesOn;
-
-constexpr double exactly = 1e-9; // mm
-constexpr double inch = 25.4;
 
 Project on(const char* runner) {
     Project project = testing::bank(1);

@@ -3,6 +3,7 @@
 #include "core/drawings/hatch.h"
 #include "core/drawings/sketch.h"
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -11,11 +12,11 @@
 namespace frontwright {
 namespace {
 
+using testing::exactly;
+using testing::inch;
+
 using testing::DrawnCase;
 using testing::shapesOn;
-
-constexpr double exactly = 1e-9; // mm
-constexpr double inch = 25.4;
 
 BoxMm boxOfParts(const Drawing& drawing, Layer layer, const std::string& name) {
     BoxMm box;

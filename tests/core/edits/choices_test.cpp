@@ -1,14 +1,15 @@
 #include "core/edits/choices.h"
 #include "tests/core/edits/edited.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-using namespace frontwright::testing;
+using testing::theCase;
 
-constexpr EditTarget theCase{};
+using namespace frontwright::testing;
 
 TEST(AFit, IsSetForTheCaseOrForOneOpening) {
     const Project project = bank(3);

@@ -6,6 +6,7 @@
 #include "core/edits/typed.h"
 #include "tests/core/edits/edited.h"
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 #include "tests/core/words/untold.h"
 
 #include <gtest/gtest.h>
@@ -15,11 +16,12 @@
 namespace frontwright {
 namespace {
 
+using testing::across;
+using testing::theCase;
+using testing::upright;
+
 using namespace frontwright::testing;
 
-constexpr EditTarget theCase{};
-constexpr Direction across = Direction::Columns;
-constexpr Direction upright = Direction::Rows;
 using Words = std::vector<std::string>;
 
 /// The words of a refusal that no other language could tell.

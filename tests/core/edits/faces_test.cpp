@@ -3,16 +3,17 @@
 #include "core/edits/choices.h"
 #include "core/edits/presets.h"
 #include "tests/core/edits/edited.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-using namespace frontwright::testing;
+using testing::across;
+using testing::upright;
 
-constexpr Direction across = Direction::Columns;
-constexpr Direction upright = Direction::Rows;
+using namespace frontwright::testing;
 
 TEST(DividingAFace, GivesFrontsOverOneOpening) {
     const Project project = oneOpening(in(20), in(31));

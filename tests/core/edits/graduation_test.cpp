@@ -1,5 +1,7 @@
 #include "tests/core/edits/edited.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 #include <array>
@@ -7,9 +9,9 @@
 namespace frontwright {
 namespace {
 
-using namespace frontwright::testing;
+using testing::upright;
 
-constexpr Direction upright = Direction::Rows;
+using namespace frontwright::testing;
 
 Project unequalBank() {
     return bankOf(

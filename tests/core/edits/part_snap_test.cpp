@@ -1,18 +1,18 @@
 #include "core/edits/part_snap.h"
 
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::in;
+
 using testing::DrawnCase;
 using Kind = PlacedPart::Kind;
 
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
 constexpr Length sixteenth = Length::fromSixtyFourths(4);
 
 /// One bank of three drawers with a hole by hand in each: 2 in from the left, 3 in up, and one

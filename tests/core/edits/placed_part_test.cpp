@@ -5,18 +5,18 @@
 #include "core/plan/chosen.h"
 #include "tests/core/drawings/drawn_case.h"
 #include "tests/core/edits/edited.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::in;
+
 using testing::DrawnCase;
 using Kind = PlacedPart::Kind;
 
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
 PlacedPart hole(const DrawnCase& drawn, std::size_t front, std::uint32_t index) {
     return {Kind::MountingHole, drawn.plan.fronts.at(front).opening, index};
 }

@@ -1,15 +1,17 @@
 #include "core/edits/presets.h"
 
 #include "tests/core/edits/edited.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::theCase;
+
 using namespace frontwright::testing;
 
-constexpr EditTarget theCase{};
 constexpr PresetKind hardware = PresetKind::Hardware;
 
 EditTarget front(const Project& project, std::size_t index) {

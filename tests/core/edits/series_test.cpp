@@ -2,6 +2,7 @@
 #include "core/edits/series.h"
 
 #include "tests/core/edits/edited.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -10,9 +11,9 @@
 namespace frontwright {
 namespace {
 
-using namespace frontwright::testing;
+using testing::upright;
 
-constexpr Direction upright = Direction::Rows;
+using namespace frontwright::testing;
 
 /// Four openings, one above the other, with room for them.
 Project fourIn(Length caseHeight) {

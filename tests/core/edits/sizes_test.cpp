@@ -1,14 +1,16 @@
 #include "tests/core/edits/edited.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-using namespace frontwright::testing;
+using testing::across;
+using testing::upright;
 
-constexpr Direction across = Direction::Columns;
-constexpr Direction upright = Direction::Rows;
+using namespace frontwright::testing;
 
 TEST(ATypedSize, IsFixedAndTheNearestShareGivesIt) {
     const Project project =

@@ -1,5 +1,6 @@
 #include "core/edits/tree_paths.h"
 #include "tests/core/edits/edited.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -9,10 +10,10 @@
 namespace frontwright {
 namespace {
 
-using namespace frontwright::testing;
+using testing::across;
+using testing::upright;
 
-constexpr Direction across = Direction::Columns;
-constexpr Direction upright = Direction::Rows;
+using namespace frontwright::testing;
 
 TEST(SplittingAnOpening, GivesEqualOpeningsWithMembersBetween) {
     const Project project = oneOpening(in(20), in(30));

@@ -1,20 +1,20 @@
 #include "core/fastening/bounds.h"
 
 #include "tests/core/fastening/walls.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::thousandths;
+
 using testing::handleWith;
 using testing::Mounted;
 
 MountingBounds boundsFor(const Mounted& m) {
     return boundsOf(m.spec, m.screw, m.limits, m.place());
-}
-Length thousandths(std::int64_t n) {
-    return Length::fromNanometres(n * 25'400);
 }
 
 TEST(MountingBounds, KeepHeadAndToolOffTheBottomEachByItself) {

@@ -1,20 +1,19 @@
 #include "core/fastening/pattern.h"
 
 #include "tests/core/fastening/walls.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::mm;
+
 using testing::handleWith;
 using testing::Mounted;
 using testing::pointsOf;
 using Points = std::vector<WallPoint>;
-
-Length mm(std::int64_t n) {
-    return Length::millimetres(n);
-}
 
 /// A wall of 400 by 120 mm; screws are allowed 20 mm from its sides, from 23 to 105 mm up.
 class Pattern : public ::testing::Test {

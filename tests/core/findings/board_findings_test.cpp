@@ -3,6 +3,7 @@
 #include "core/findings/cause.h"
 #include "core/reports/report.h"
 #include "tests/core/findings/provoking.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -12,10 +13,11 @@
 namespace frontwright {
 namespace {
 
+using testing::sixteenths;
+
 using namespace frontwright::testing;
 
 constexpr OpeningId theBoard{firstFreeId};
-constexpr LengthStyle inches{Unit::Inch, 16};
 
 Project deskWith(const std::function<void(BoardSpec&)>& change) {
     return withOpenings(boardOverDrawer(), [&](Opening& opening, std::size_t) {
@@ -76,7 +78,7 @@ TEST(BoardFindings, TellEveryFaultOfABoardWithItsPlace) {
         EXPECT_EQ(finding->code, FindingCode::OfBoard);
         EXPECT_EQ(finding->where.opening, theBoard);
         EXPECT_EQ(key(*finding), key(fault));
-        const FindingText text = describe(*finding, found.project, found.plan, inches);
+        const FindingText text = describe(*finding, found.project, found.plan, sixteenths);
         EXPECT_EQ(text.place.english(), "Pull-out board A1");
         EXPECT_TRUE(text.sentence.english().ends_with('.')) << text.sentence;
         EXPECT_NE(text.reason.english().find("What helps: "), std::string::npos) << text.reason;
@@ -110,8 +112,8 @@ TEST(BoardFindings, AreCuredByTheRemediesThatTheyOffer) {
     };
     for (const auto& [fault, project] : provokedFaults()) {
         const Found found(project);
-        const auto offered =
-            remedies(*ofFault(found, fault), found.project, found.catalogue, found.plan, inches);
+        const auto offered = remedies(*ofFault(found, fault), found.project, found.catalogue,
+                                      found.plan, sixteenths);
         if (first.contains(fault)) {
             ASSERT_FALSE(offered.empty()) << key(fault);
             EXPECT_EQ(offered.front().label.english(), first.at(fault));
@@ -125,7 +127,7 @@ TEST(BoardFindings, AreCuredByTheRemediesThatTheyOffer) {
 TEST(BoardFindings, StopABoardWhereItIsSafe) {
     const Found found(provokedFaults().at(BoardFault::TooFarOut));
     const auto offered = remedies(*ofFault(found, BoardFault::TooFarOut), found.project,
-                                  found.catalogue, found.plan, inches);
+                                  found.catalogue, found.plan, sixteenths);
     ASSERT_EQ(offered.size(), 1U);
     const Project cured = offered[0].apply(found.project).value();
     EXPECT_EQ(findOpening(cured, theBoard)->board->pullOut,
@@ -137,12 +139,12 @@ TEST(BoardFindings, AreGoneWithTheirBoard) {
     const Finding* finding = ofFault(with, BoardFault::DoesNotGoIn);
     ASSERT_NE(finding, nullptr);
     const Found without(bank(2));
-    const FindingText text = describe(*finding, without.project, without.plan, inches);
+    const FindingText text = describe(*finding, without.project, without.plan, sixteenths);
     EXPECT_NE(text.sentence.english().find("no longer"), std::string::npos);
     EXPECT_TRUE(
-        remedies(*finding, without.project, without.catalogue, without.plan, inches).empty());
+        remedies(*finding, without.project, without.catalogue, without.plan, sixteenths).empty());
     const Found mended(boardOverDrawer());
-    EXPECT_NE(describe(*finding, mended.project, mended.plan, inches)
+    EXPECT_NE(describe(*finding, mended.project, mended.plan, sixteenths)
                   .sentence.english()
                   .find("no longer"),
               std::string::npos);
@@ -150,17 +152,18 @@ TEST(BoardFindings, AreGoneWithTheirBoard) {
 
 TEST(BoardReports, TellABoardsNumbersAfterAllOthers) {
     const Found found(boardOverDrawer());
-    const std::string text = planText(found.project, found.plan, inches);
+    const std::string text = planText(found.project, found.plan, sixteenths);
     EXPECT_NE(text.find("Pull-out board A1"), std::string::npos) << text;
     EXPECT_NE(text.find("18 in − 2 × 1/16 in = 17 7/8 in"), std::string::npos) << text;
-    const std::string json = planJson(found.project, found.plan, inches);
+    const std::string json = planJson(found.project, found.plan, sixteenths);
     EXPECT_NE(json.find("\"boards\": ["), std::string::npos);
-    EXPECT_EQ(planJson(bank(1), Found(bank(1)).plan, inches).find("\"boards\""), std::string::npos);
+    EXPECT_EQ(planJson(bank(1), Found(bank(1)).plan, sixteenths).find("\"boards\""),
+              std::string::npos);
 }
 
 TEST(BoardReports, NameABoardsFaultByItsOwnKey) {
     const Found found(deskWith([](BoardSpec& s) { s.depth = n64(24 * 64); }));
-    const std::string json = findingsJson(found.project, found.plan, found.findings, inches);
+    const std::string json = findingsJson(found.project, found.plan, found.findings, sixteenths);
     EXPECT_NE(json.find("\"code\": \"board_does_not_go_in\""), std::string::npos) << json;
 }
 

@@ -1,5 +1,6 @@
 #include "core/findings/remedying_fits.h"
 #include "tests/core/findings/provoking.h"
+#include "tests/core/shorthand.h"
 #include "tests/core/words/untold.h"
 
 #include <gtest/gtest.h>
@@ -9,6 +10,8 @@
 // Nothing that a finding or a remedy says is left in English where another language is spoken.
 namespace frontwright {
 namespace {
+
+using testing::sixteenths;
 
 using testing::allProvocations;
 using testing::Found;
@@ -25,14 +28,13 @@ void expectTold(const FindingText& told, FindingCode code) {
         EXPECT_EQ(untold(phrase, asWritten), None()) << key(code) << ": " << phrase;
 }
 
-constexpr LengthStyle inches{Unit::Inch, 16};
 constexpr LengthStyle millimetresWithComma{Unit::Millimetre, 16, DecimalMark::Comma};
 
 TEST(FindingsTold, LeaveNoEnglishWordWhereTheyAreProvoked) {
     for (const auto& provocation : allProvocations()) {
         const Found found(provocation.beyond);
         for (const Finding& finding : found.findings)
-            for (const LengthStyle& style : {inches, millimetresWithComma})
+            for (const LengthStyle& style : {sixteenths, millimetresWithComma})
                 expectTold(describe(finding, found.project, found.plan, style), finding.code);
     }
 }
@@ -80,7 +82,7 @@ std::vector<Finding> allFindings(const Found& found) {
 TEST(FindingsTold, LeaveNoEnglishWordAtAnySideWithAnyFigures) {
     const Found found = knownCase();
     for (const Finding& finding : allFindings(found))
-        for (const LengthStyle& style : {inches, millimetresWithComma})
+        for (const LengthStyle& style : {sixteenths, millimetresWithComma})
             expectTold(describe(finding, found.project, found.plan, style), finding.code);
 }
 
@@ -93,7 +95,7 @@ const std::vector<std::pair<Side, std::string>> wrongNames{
 TEST(FindingsTold, NameTheSideThatTheyAreAbout) {
     const Found found = knownCase();
     for (const Finding& finding : allFindings(found)) {
-        const FindingText text = describe(finding, found.project, found.plan, inches);
+        const FindingText text = describe(finding, found.project, found.plan, sixteenths);
         for (const auto& [side, wrong] : wrongNames)
             if (finding.where.side == side) {
                 EXPECT_EQ(text.sentence.english().find(wrong), std::string::npos) << text.sentence;
@@ -125,7 +127,7 @@ TEST(FindingsTold, TellOfAGoneFrontToo) {
     const Found found(testing::bank(1));
     Finding stray;
     stray.where.opening = OpeningId{999};
-    expectTold(describe(stray, found.project, found.plan, inches), stray.code);
+    expectTold(describe(stray, found.project, found.plan, sixteenths), stray.code);
 }
 
 constexpr std::array allThemes{
@@ -141,8 +143,8 @@ std::vector<Remedy> allProposals(const Found& found, const Finding& finding,
                                  const Catalogue& catalogue) {
     std::vector<Remedy> proposed, forCase;
     for (const auto propose : allThemes)
-        propose({finding, found.project, catalogue, found.plan, found.front(0), inches, proposed,
-                 forCase});
+        propose({finding, found.project, catalogue, found.plan, found.front(0), sixteenths,
+                 proposed, forCase});
     std::move(forCase.begin(), forCase.end(), std::back_inserter(proposed));
     return proposed;
 }

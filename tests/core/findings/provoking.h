@@ -2,10 +2,11 @@
 
 #include "core/findings/finding.h"
 #include "tests/core/findings/provoking_surroundings.h"
-#include "tests/core/plan/faced.h"
 #include "tests/core/plan/board_case.h"
+#include "tests/core/plan/faced.h"
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/seasons.h"
+#include "tests/core/shorthand.h"
 
 #include <algorithm>
 #include <string>
@@ -17,9 +18,6 @@
 // and 3/32 in high) set 1/8 in deep with a 5/8 in tool, a 20 mm knob bolted through the wall.
 namespace frontwright::testing {
 
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 constexpr Length um(std::int64_t n) {
     return Length::fromMicrometres(n);
 }

@@ -1,11 +1,15 @@
 #include "tests/core/findings/provoking.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 #include <set>
 
 namespace frontwright {
 namespace {
+
+using testing::sixteenths;
 
 using testing::allProvocations;
 using testing::bank;
@@ -16,8 +20,6 @@ using testing::Provocation;
 using testing::smallCatalogue;
 using testing::um;
 using testing::withChoices;
-
-constexpr LengthStyle sixteenths{Unit::Inch, 16};
 
 std::vector<Remedy> remediesOf(const Found& found, const Finding& finding) {
     return remedies(finding, found.project, found.catalogue, found.plan, sixteenths);

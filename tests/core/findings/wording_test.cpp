@@ -1,9 +1,13 @@
 #include "tests/core/findings/provoking.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
+
+using testing::sixteenths;
 
 using testing::allProvocations;
 using testing::bank;
@@ -13,8 +17,6 @@ using testing::oneOpening;
 using testing::Provocation;
 using testing::um;
 using testing::withChoices;
-
-constexpr LengthStyle sixteenths{Unit::Inch, 16};
 
 /// As the first finding of that code says it.
 FindingText told(const Project& project, FindingCode code) {

@@ -1,5 +1,7 @@
 #include "core/fronts/profile.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 #include <array>
@@ -8,9 +10,8 @@
 namespace frontwright {
 namespace {
 
-constexpr Length mm(std::int64_t whole) {
-    return Length::millimetres(whole);
-}
+using testing::mm;
+
 constexpr Length oneNanometre = Length::fromNanometres(1);
 constexpr std::array families{ProfileFamily::Square, ProfileFamily::Eased,  ProfileFamily::Chamfer,
                               ProfileFamily::Round,  ProfileFamily::Raised, ProfileFamily::Cove};

@@ -1,5 +1,7 @@
 #include "core/geometry/frames.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 #include <type_traits>
@@ -7,9 +9,8 @@
 namespace frontwright {
 namespace {
 
-constexpr Length mm(std::int64_t whole) {
-    return Length::millimetres(whole);
-}
+using testing::mm;
+
 constexpr Length nm(std::int64_t whole) {
     return Length::fromNanometres(whole);
 }

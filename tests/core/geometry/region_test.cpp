@@ -1,13 +1,14 @@
 #include "core/geometry/region.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-constexpr Length mm(std::int64_t whole) {
-    return Length::millimetres(whole);
-}
+using testing::mm;
+
 constexpr Length oneNanometre = Length::fromNanometres(1);
 
 /// A wall of 100 × 60 with a strip cut out at the bottom and a hole in the middle.

@@ -4,6 +4,7 @@
 
 #include "tests/core/hardware/handles.h"
 #include "tests/core/plan/small_catalogue.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -12,13 +13,11 @@
 namespace frontwright {
 namespace {
 
+using testing::n64;
+
 using testing::profiledFront;
 using testing::smallCatalogue;
 using testing::squareFront;
-
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 
 const FrontStock& stock() {
     static const FrontStock front = squareFront(Length::inches(20), Length::inches(6));

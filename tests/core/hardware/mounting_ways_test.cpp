@@ -1,9 +1,13 @@
 #include "tests/core/hardware/handles.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
+
+using testing::thousandths;
 
 using testing::inchBolt;
 using testing::knob;
@@ -12,9 +16,6 @@ using testing::pull;
 
 const Length front = Length::inches(0, 48); // 3/4 in
 const Length wall = Length::inches(0, 32);  // 1/2 in
-Length thousandths(std::int64_t n) {
-    return Length::fromNanometres(n * 25'400);
-}
 
 HardwareSpec withBolt(Length length) {
     HardwareSpec spec;

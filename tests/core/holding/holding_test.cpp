@@ -3,17 +3,16 @@
 #include "core/holding/withdrawal.h"
 #include "tests/core/catalogue/program_catalogue.h"
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 namespace frontwright {
 namespace {
 
+using testing::n64;
+
 using testing::bank;
 using testing::Planned;
 using testing::thousandths;
-
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 
 /// Openings 13 in × 6 in, oak fronts; the knob bolted to the front alone, at the front's middle.
 Project frontOnly() {

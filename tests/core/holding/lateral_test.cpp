@@ -1,5 +1,7 @@
 #include "core/holding/lateral.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 #include <array>
@@ -7,8 +9,9 @@
 namespace frontwright {
 namespace {
 
+using testing::in;
+
 constexpr Length numberEight = Length::fromNanometres(164 * 25'400);
-constexpr Length oneInch = Length::inches(1);
 
 double poundsOf(double gravity, WoodKind kind, Length penetration = Length::inches(2)) {
     return designLateral(gravity, kind, numberEight, penetration)->inPoundsForce();
@@ -40,13 +43,13 @@ TEST(DesignLateral, LessensWithShortPenetration) {
     EXPECT_NEAR(poundsOf(0.63, WoodKind::Hardwood, 5 * numberEight), whole * 5 / 7, 1e-3);
     EXPECT_NEAR(poundsOf(0.63, WoodKind::Hardwood, 4 * numberEight), whole * 4 / 7, 1e-3);
     EXPECT_EQ(poundsOf(0.63, WoodKind::Hardwood, Length::inches(0, 32)), 0);
-    EXPECT_EQ(poundsOf(0.63, WoodKind::Hardwood, -oneInch), 0);
+    EXPECT_EQ(poundsOf(0.63, WoodKind::Hardwood, -in(1)), 0);
 }
 
 TEST(DesignLateral, IsNotKnownOfWoodLighterThanTheTable) {
-    EXPECT_FALSE(designLateral(0.20, WoodKind::Hardwood, numberEight, oneInch));
-    EXPECT_FALSE(designLateral(0.25, WoodKind::Softwood, numberEight, oneInch));
-    EXPECT_TRUE(designLateral(0.95, WoodKind::Hardwood, numberEight, oneInch));
+    EXPECT_FALSE(designLateral(0.20, WoodKind::Hardwood, numberEight, in(1)));
+    EXPECT_FALSE(designLateral(0.25, WoodKind::Softwood, numberEight, in(1)));
+    EXPECT_TRUE(designLateral(0.95, WoodKind::Hardwood, numberEight, in(1)));
 }
 
 TEST(DesignLateral, GrowsWithTheShankSquared) {

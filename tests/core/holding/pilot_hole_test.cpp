@@ -1,16 +1,16 @@
 #include "core/holding/pilot_hole.h"
 
 #include "tests/core/catalogue/program_catalogue.h"
+#include "tests/core/shorthand.h"
 
 namespace frontwright {
 namespace {
 
+using testing::n64;
+
 using testing::programCatalogue;
 using testing::thousandths;
 
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 constexpr SpecificGravity at12(std::int64_t g) {
     return {g, GravityBasis::At12Percent};
 }

@@ -1,6 +1,7 @@
 #include "core/holding/withdrawal.h"
 
 #include "tests/core/catalogue/program_catalogue.h"
+#include "tests/core/shorthand.h"
 
 #include <array>
 #include <cmath>
@@ -8,13 +9,14 @@
 namespace frontwright {
 namespace {
 
+using testing::in;
+
 using testing::thousandths;
 
 constexpr double newtonsPerMmInPoundsPerInch = 4.4482216152605 / 25.4;
-constexpr Length oneInch = Length::inches(1);
 
 double ultimatePoundsPerInch(double gravity, Length shank) {
-    return ultimateWithdrawal(gravity, shank, oneInch).inPoundsForce();
+    return ultimateWithdrawal(gravity, shank, in(1)).inPoundsForce();
 }
 
 // Both unit systems of the Wood Handbook's and of the NDS's equation: 1 psi = 0.006 894 757 MPa.
@@ -67,7 +69,7 @@ TEST(UltimateWithdrawal, GivesTheWorkedValues) {
 // Printed example: G 0.45, D 0.190 in gives 109 lb for each inch of thread (NDS commentary).
 // The printed figure follows from c = 2850.
 TEST(DesignWithdrawal, GivesThePrintedExample) {
-    const Force design = designWithdrawal(0.45, thousandths(190), oneInch);
+    const Force design = designWithdrawal(0.45, thousandths(190), in(1));
     EXPECT_NEAR(design.inPoundsForce(), 109, 0.7);
 }
 
@@ -75,9 +77,9 @@ TEST(DesignWithdrawal, IsAboutAFifthOfTheUltimateOnItsOwnBasis) {
     for (const std::int64_t g : {350, 500, 630, 680}) {
         const SpecificGravity gravity{g, GravityBasis::At12Percent};
         const double ultimate =
-            ultimateWithdrawal(gravityAt12Percent(gravity), thousandths(164), oneInch).inNewtons();
+            ultimateWithdrawal(gravityAt12Percent(gravity), thousandths(164), in(1)).inNewtons();
         const double design =
-            designWithdrawal(gravityOvendry(gravity), thousandths(164), oneInch).inNewtons();
+            designWithdrawal(gravityOvendry(gravity), thousandths(164), in(1)).inNewtons();
         EXPECT_GT(ultimate / design, 4.5) << g;
         EXPECT_LT(ultimate / design, 5.5) << g;
     }
@@ -85,8 +87,8 @@ TEST(DesignWithdrawal, IsAboutAFifthOfTheUltimateOnItsOwnBasis) {
 
 // A gravity on the wrong basis is no small slip: northern red oak 0.63 at 12 % is 0.68 ovendry.
 TEST(DesignWithdrawal, MustNotMeetAGravityOfTheOtherBasis) {
-    const double right = designWithdrawal(0.68, thousandths(164), oneInch).inNewtons();
-    const double wrong = designWithdrawal(0.63, thousandths(164), oneInch).inNewtons();
+    const double right = designWithdrawal(0.68, thousandths(164), in(1)).inNewtons();
+    const double wrong = designWithdrawal(0.63, thousandths(164), in(1)).inNewtons();
     EXPECT_GT(right / wrong, 1.16);
 }
 
@@ -99,7 +101,7 @@ TEST(Withdrawal, GrowsWithThreadAndShankInProportionAndWithGravitySquared) {
     EXPECT_NEAR(load(0.4, 328, 500), 2 * base, 1e-5);
     EXPECT_NEAR(load(0.8, 164, 500), 4 * base, 1e-5);
     EXPECT_EQ(ultimateWithdrawal(0.4, thousandths(164), Length{}), Force());
-    EXPECT_EQ(ultimateWithdrawal(0.4, thousandths(164), -oneInch), Force());
+    EXPECT_EQ(ultimateWithdrawal(0.4, thousandths(164), -in(1)), Force());
     EXPECT_NEAR(base / 12.7, 15'700 * 0.16 * 0.164 * newtonsPerMmInPoundsPerInch, 0.01);
 }
 
@@ -107,7 +109,7 @@ TEST(Thread, IsAtMostTwoThirdsOfTheScrew) {
     EXPECT_EQ(threadInWood(Length::inches(0, 40), Length::inches(1)), Length::inches(0, 40));
     EXPECT_EQ(threadInWood(Length::inches(0, 48), Length::inches(1)),
               Length::fromNanometres(25'400'000 * 2 / 3));
-    EXPECT_EQ(threadInWood(-oneInch, oneInch), Length{});
+    EXPECT_EQ(threadInWood(-in(1), in(1)), Length{});
 }
 
 TEST(Gauge, IsThatOfTheInchStandard) {

@@ -1,5 +1,7 @@
 #include "core/lengths/format.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 #include <limits>
@@ -7,8 +9,8 @@
 namespace frontwright {
 namespace {
 
-constexpr LengthStyle sixteenths{Unit::Inch, 16};
-constexpr LengthStyle millimetres{Unit::Millimetre, 16};
+using testing::millimetres;
+using testing::sixteenths;
 
 TEST(ShowingALength, IsInLowestTermsWithASpace) {
     EXPECT_EQ(shown(Length::inches(12, 40), sixteenths), "12 5/8 in");

@@ -62,11 +62,11 @@ TEST(Length, IsRoundedOnceFromComputedMillimetresHalvesAwayFromZero) {
 }
 
 TEST(WrittenLength, IsTheSameOnlyInTheSameNotation) {
-    const WrittenLength inches(Length::inches(1), Notation::InchFraction);
-    const WrittenLength millimetres(Length::inches(1), Notation::Millimetre);
-    EXPECT_FALSE(inches == millimetres);
-    EXPECT_EQ(inches.length, millimetres.length);
-    EXPECT_EQ(inches + Length::inches(1), Length::inches(2));
+    const WrittenLength inInches(Length::inches(1), Notation::InchFraction);
+    const WrittenLength inMillimetres(Length::inches(1), Notation::Millimetre);
+    EXPECT_FALSE(inInches == inMillimetres);
+    EXPECT_EQ(inInches.length, inMillimetres.length);
+    EXPECT_EQ(inInches + Length::inches(1), Length::inches(2));
 }
 
 } // namespace

@@ -1,5 +1,7 @@
 #include "core/lengths/format.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 #include <random>
@@ -7,8 +9,9 @@
 namespace frontwright {
 namespace {
 
-constexpr LengthStyle sixteenths{Unit::Inch, 16};
-constexpr LengthStyle millimetres{Unit::Millimetre, 16};
+using testing::millimetres;
+using testing::sixteenths;
+
 constexpr LengthStyle withComma{Unit::Millimetre, 16, DecimalMark::Comma};
 
 Length um(std::int64_t micrometres) {

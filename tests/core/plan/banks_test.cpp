@@ -1,11 +1,14 @@
 #include "core/plan/banks.h"
 
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
+
+using testing::in;
 
 using testing::banks;
 using testing::columns;
@@ -15,10 +18,6 @@ using testing::projectWith;
 using testing::rows;
 using testing::share;
 using testing::withOpenings;
-
-constexpr Length in(std::int64_t whole) {
-    return Length::inches(whole);
-}
 
 TEST(BankLetters, AreThoseOfALedgersColumns) {
     EXPECT_EQ(bankLetters(0), "A");

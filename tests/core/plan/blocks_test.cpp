@@ -1,11 +1,17 @@
 #include "tests/core/plan/planned.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
 
 namespace frontwright {
 namespace {
+
+using testing::in;
+using testing::inset;
+using testing::overlay;
 
 using testing::bank;
 using testing::columns;
@@ -18,15 +24,6 @@ using testing::share;
 using testing::sideBySide;
 using testing::withChoices;
 
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
-SideFit overlay(Length amount) {
-    return {Fit::Overlay, amount};
-}
-SideFit inset(Length amount) {
-    return {Fit::Inset, amount};
-}
 FrontChoices withLeft(SideFit fit) {
     FrontChoices choices;
     choices.fit.left = fit;

@@ -4,17 +4,16 @@
 #include "tests/core/plan/board_case.h"
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/seasons.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-using namespace frontwright::testing;
+using testing::in;
 
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
+using namespace frontwright::testing;
 
 Project changedBoard(Project project, const std::function<void(BoardSpec&)>& change) {
     return withOpenings(std::move(project), [&](Opening& opening, std::size_t) {

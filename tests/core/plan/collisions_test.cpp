@@ -1,6 +1,7 @@
 #include "core/plan/collisions.h"
 
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -9,13 +10,12 @@
 namespace frontwright {
 namespace {
 
+using testing::mm;
+
 using testing::Dice;
 using testing::Planned;
 using testing::sideBySide;
 
-constexpr Length mm(std::int64_t whole) {
-    return Length::millimetres(whole);
-}
 CaseRect rect(std::int64_t left, std::int64_t bottom, std::int64_t right, std::int64_t top) {
     return {mm(left), mm(bottom), mm(right), mm(top)};
 }

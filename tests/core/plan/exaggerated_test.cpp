@@ -1,15 +1,16 @@
 #include "core/plan/exaggerated.h"
 
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-using namespace testing;
+using testing::inch;
 
-constexpr double inch = 25.4;
+using namespace testing;
 
 /// The front at that place of the only bank.
 std::size_t placed(const Plan& plan, std::uint32_t place) {

@@ -1,6 +1,7 @@
 #include "core/plan/facing.h"
 
 #include "tests/core/plan/small_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -11,9 +12,7 @@
 namespace frontwright {
 namespace {
 
-constexpr Length in(std::int64_t whole) {
-    return Length::inches(whole);
-}
+using testing::in;
 
 /// A rail from 0 to `length`, 1 in wide, with openings 5 in high above and below.
 Layout railBetween(const std::vector<Span>& below, const std::vector<Span>& above) {

@@ -2,16 +2,15 @@
 
 #include "core/limits/limits.h"
 #include "core/words/approximate.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-constexpr LengthStyle sixteenths{Unit::Inch, 16};
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
+using testing::in;
+using testing::sixteenths;
 
 TEST(Figures, AreWrittenAsAMakerWouldWriteThem) {
     EXPECT_EQ(

@@ -2,19 +2,18 @@
 #include "core/edits/typed.h"
 #include "core/plan/quantity.h"
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::n64;
+
 using enum QuantityKind;
 using testing::bank;
 using testing::Planned;
-
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 
 FittingSpec lock() {
     FittingSpec spec;

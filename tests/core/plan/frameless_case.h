@@ -2,12 +2,10 @@
 
 #include "core/edits/construction.h"
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 namespace frontwright::testing {
 
-constexpr Length mm(std::int64_t whole) {
-    return Length::millimetres(whole);
-}
 constexpr Length tenths(std::int64_t tenthsOfMillimetre) {
     return Length::fromMicrometres(tenthsOfMillimetre * 100);
 }

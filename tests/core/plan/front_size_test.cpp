@@ -1,24 +1,20 @@
 #include "tests/core/plan/planned.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::in;
+using testing::inset;
+using testing::overlay;
+
 using testing::bank;
 using testing::oneOpening;
 using testing::Planned;
 using testing::withChoices;
-
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
-SideFit overlay(Length amount) {
-    return {Fit::Overlay, amount};
-}
-SideFit inset(Length amount) {
-    return {Fit::Inset, amount};
-}
 
 TEST(FrontSize, IsTheOpeningPlusBothOverlays) {
     // 12 5/8 + 2 × 1/4 = 13 1/8: common practice, no source

@@ -1,9 +1,15 @@
 #include "tests/core/plan/planned.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
+
+using testing::in;
+using testing::inset;
+using testing::overlay;
 
 using testing::bank;
 using testing::columns;
@@ -15,20 +21,11 @@ using testing::rows;
 using testing::share;
 using testing::sideBySide;
 
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
 constexpr Length nm(std::int64_t whole) {
     return Length::fromNanometres(whole);
 }
-SideFit overlay(Length amount) {
-    return {Fit::Overlay, amount};
-}
 SideFit gap(Length amount) {
     return {Fit::Gap, amount};
-}
-SideFit inset(Length amount) {
-    return {Fit::Inset, amount};
 }
 
 /// Overlays over the stile between two openings.

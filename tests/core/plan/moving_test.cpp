@@ -2,20 +2,20 @@
 
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/seasons.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::n64;
+
 using testing::bank;
 using testing::meters;
 using testing::oakInAir;
 using testing::Planned;
 
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 Length um(double micrometres) {
     return Length::nearestToMillimetres(micrometres / 1000);
 }

@@ -1,16 +1,15 @@
 #include "core/plan/quantity.h"
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
-using namespace frontwright::testing;
+using testing::in;
 
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
+using namespace frontwright::testing;
 
 /// Three openings, each 13 × 6 at 7 1/4 from the next, the middle one for something else.
 Project withMiddle(OpeningUse use) {

@@ -1,11 +1,14 @@
 #include "core/plan/plan.h"
 
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
+
+using testing::in;
 
 using testing::bank;
 using testing::banks;
@@ -14,10 +17,6 @@ using testing::Planned;
 using testing::smallCatalogue;
 using testing::withChoices;
 using testing::withOpenings;
-
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
 
 Error errorOf(const Project& project) {
     const auto result = makePlan(project, smallCatalogue());

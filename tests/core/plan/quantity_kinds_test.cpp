@@ -3,6 +3,7 @@
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/round_case.h"
 #include "tests/core/plan/seasons.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -11,14 +12,12 @@
 namespace frontwright {
 namespace {
 
+using testing::n64;
+
 using testing::bank;
 using testing::Planned;
 
 using enum QuantityKind;
-
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 
 /// A bank of two openings 13 in × 6 in in stiles and rails of 1 1/2 in with a 1 1/4 in rail
 /// between, overlays 1/4 in, at the top a gap of 1/4 in; bevelled and raised fronts 3/4 in thick.

@@ -2,6 +2,7 @@
 
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/seasons.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -10,12 +11,10 @@
 namespace frontwright {
 namespace {
 
+using testing::n64;
+
 using testing::Planned;
 using enum QuantityKind;
-
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 
 /// Two fronts 13 1/2 in × 6 1/2 in of oak, 0.0025; cut at 8 %, from 6 to 12 % in the room. The
 /// second stands upright in its grain. Rows of screws 1 in and 4 in up the wall.

@@ -3,25 +3,23 @@
 #include "core/lengths/format.h"
 #include "core/lengths/parse.h"
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
 namespace frontwright {
 namespace {
 
+using testing::millimetres;
+using testing::n64;
+using testing::sixteenths;
+using testing::sixtyFourths;
+
 using testing::banks;
 using testing::Planned;
 using testing::randomProject;
 using testing::sideBySide;
 using testing::withChoices;
-
-constexpr LengthStyle sixteenths{Unit::Inch, 16};
-constexpr LengthStyle sixtyFourths{Unit::Inch, 64};
-constexpr LengthStyle millimetres{Unit::Millimetre, 16};
-
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 
 Derivation derived(const Planned& planned, Quantity quantity, LengthStyle style) {
     auto derivation = derive(planned.project, planned.plan, quantity, style);

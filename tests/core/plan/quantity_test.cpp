@@ -3,6 +3,7 @@
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/round_case.h"
 #include "tests/core/plan/seasons.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -11,6 +12,11 @@
 namespace frontwright {
 namespace {
 
+using testing::millimetres;
+using testing::n64;
+using testing::sixteenths;
+using testing::sixtyFourths;
+
 using testing::bank;
 using testing::banks;
 using testing::oneOpening;
@@ -18,14 +24,6 @@ using testing::Planned;
 using testing::sideBySide;
 
 using enum QuantityKind;
-
-constexpr LengthStyle sixteenths{Unit::Inch, 16};
-constexpr LengthStyle sixtyFourths{Unit::Inch, 64};
-constexpr LengthStyle millimetres{Unit::Millimetre, 16};
-
-constexpr Length n64(std::int64_t n) {
-    return Length::fromSixtyFourths(n);
-}
 
 Derivation derived(const Planned& planned, Quantity quantity, LengthStyle style = sixteenths) {
     auto derivation = derive(planned.project, planned.plan, quantity, style);

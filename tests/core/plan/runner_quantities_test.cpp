@@ -1,6 +1,7 @@
 #include "core/edits/typed.h"
 #include "tests/core/plan/planned.h"
 #include "tests/core/plan/seasons.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -9,13 +10,11 @@
 namespace frontwright {
 namespace {
 
+using testing::in;
+
 using testing::bank;
 using testing::Planned;
 using enum QuantityKind;
-
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
 
 Project on(const char* runner) {
     Project project = bank(1);
@@ -109,7 +108,8 @@ TEST(SwellingOfABox, IsThatOfItsWoodUpToTheWettestAir) {
     const Planned planned(project);
     EXPECT_EQ(valueOf(planned.plan, {BoxSwelling, 0, 0}), Length::fromNanometres(2'857'500));
     const auto told = derive(project, planned.plan, {BoxSwelling, 0, 0}, {Unit::Millimetre, 64});
-    EXPECT_EQ(told->figures.english(), "≈ 142.9 mm × 0.02000 (from 6.0 % to 14.0 %) = 2.86 mm ≈ 2.9 mm");
+    EXPECT_EQ(told->figures.english(),
+              "≈ 142.9 mm × 0.02000 (from 6.0 % to 14.0 %) = 2.86 mm ≈ 2.9 mm");
     project.fronts.box.wood = "no such wood";
     EXPECT_FALSE(makePlan(project, testing::smallCatalogue()).ok());
 }

@@ -3,6 +3,7 @@
 #include "core/plan/quantity.h"
 #include "tests/core/plan/faced.h"
 #include "tests/core/plan/planned.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -11,11 +12,9 @@
 namespace frontwright {
 namespace {
 
-using namespace frontwright::testing;
+using testing::in;
 
-constexpr Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-    return Length::inches(whole, sixtyFourths);
-}
+using namespace frontwright::testing;
 
 std::vector<WallPoint> placesOf(const FrontPlan& front) {
     std::vector<WallPoint> places;

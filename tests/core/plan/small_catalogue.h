@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "tests/core/shorthand.h"
 
 namespace frontwright::testing {
 
@@ -53,33 +54,32 @@ inline std::vector<RunnerKind> knownRunners(const Source& source) {
 /// One of each kind with round numbers: made for tests, not for the shop.
 inline Catalogue smallCatalogue() {
     const Source source{SourceKind::CommonPractice, "common practice, no source"};
-    const auto sixtyFourths = [](std::int64_t n) { return Length::fromSixtyFourths(n); };
     Catalogue catalogue;
 
     WoodScrew screw;
     screw.id = "wood-screw-8";
     screw.name = "No. 8 flat-head wood screw";
-    screw.shankDiameter = sixtyFourths(10);
-    screw.headDiameter = sixtyFourths(20);
-    screw.headHeight = sixtyFourths(6);
-    screw.clearanceHole = sixtyFourths(12);
-    screw.pilotHole = sixtyFourths(8);
+    screw.shankDiameter = n64(10);
+    screw.headDiameter = n64(20);
+    screw.headHeight = n64(6);
+    screw.clearanceHole = n64(12);
+    screw.pilotHole = n64(8);
     for (std::int64_t length : {40, 48, 56, 64, 72, 80, 96})
-        screw.lengths.push_back(sixtyFourths(length));
+        screw.lengths.push_back(n64(length));
     screw.source = source;
-    screw.rootDiameter = sixtyFourths(9);
+    screw.rootDiameter = n64(9);
     catalogue.woodScrews.push_back(screw);
 
     Bolt bolt;
     bolt.id = "bolt-8-32";
     bolt.name = "8-32 pan head";
     bolt.thread = "8-32 UNC";
-    bolt.majorDiameter = sixtyFourths(10);
-    bolt.headDiameter = sixtyFourths(20);
-    bolt.headHeight = sixtyFourths(6);
-    bolt.clearanceHole = sixtyFourths(12);
+    bolt.majorDiameter = n64(10);
+    bolt.headDiameter = n64(20);
+    bolt.headHeight = n64(6);
+    bolt.clearanceHole = n64(12);
     for (std::int64_t length : {48, 64, 80, 96, 112, 128})
-        bolt.lengths.push_back(sixtyFourths(length));
+        bolt.lengths.push_back(n64(length));
     bolt.source = source;
     catalogue.bolts.push_back(bolt);
 
@@ -107,11 +107,11 @@ inline Catalogue smallCatalogue() {
     FittingForm label;
     label.id = "label-holder";
     label.name = "Label holder, 3 × 1 in";
-    label.footprint = {FootprintShape::Rectangle, sixtyFourths(192), sixtyFourths(64)};
-    label.projection = sixtyFourths(8);
-    label.plate = sixtyFourths(4);
+    label.footprint = {FootprintShape::Rectangle, n64(192), n64(64)};
+    label.projection = n64(8);
+    label.plate = n64(4);
     label.screw = screw.id;
-    label.screws = {{sixtyFourths(-80), {}}, {sixtyFourths(80), {}}};
+    label.screws = {{n64(-80), {}}, {n64(80), {}}};
     label.source = source;
     catalogue.fittings.push_back(label);
 
@@ -121,32 +121,32 @@ inline Catalogue smallCatalogue() {
     lock.name = "Half-mortise lock, 2 in";
     lock.kind = FittingKind::Lock;
     lock.bearsOn = FrontFace::Back;
-    lock.footprint = {FootprintShape::Rectangle, sixtyFourths(128), sixtyFourths(96)};
+    lock.footprint = {FootprintShape::Rectangle, n64(128), n64(96)};
     lock.projection = {};
-    lock.screws = {{sixtyFourths(-56), sixtyFourths(-20)}, {sixtyFourths(56), sixtyFourths(-20)}};
-    lock.bores = {{{}, sixtyFourths(20), std::nullopt, FrontFace::Show}};
+    lock.screws = {{n64(-56), n64(-20)}, {n64(56), n64(-20)}};
+    lock.bores = {{{}, n64(20), std::nullopt, FrontFace::Show}};
     const auto plate = [&](std::int64_t x, std::int64_t low, std::int64_t high) {
-        return FrontRect{sixtyFourths(-x), sixtyFourths(low), sixtyFourths(x), sixtyFourths(high)};
+        return FrontRect{n64(-x), n64(low), n64(x), n64(high)};
     };
-    lock.mortises = {{FrontFace::Back, plate(64, -48, 48), sixtyFourths(4)},
-                     {FrontFace::Back, plate(48, -40, 48), sixtyFourths(28)},
-                     {FrontFace::TopEdge, plate(64, 0, 20), sixtyFourths(4)}};
-    lock.belowTop = sixtyFourths(48);
+    lock.mortises = {{FrontFace::Back, plate(64, -48, 48), n64(4)},
+                     {FrontFace::Back, plate(48, -40, 48), n64(28)},
+                     {FrontFace::TopEdge, plate(64, 0, 20), n64(4)}};
+    lock.belowTop = n64(48);
     catalogue.fittings.push_back(lock);
 
     RunnerKind wooden;
     wooden.id = "wooden";
     wooden.name = "Wooden runners";
-    wooden.sideClearance = sixtyFourths(4);
-    wooden.clearanceBelow = sixtyFourths(8);
-    wooden.clearanceAbove = sixtyFourths(16);
+    wooden.sideClearance = n64(4);
+    wooden.clearanceBelow = n64(8);
+    wooden.clearanceAbove = n64(16);
     wooden.source = source;
     catalogue.runners.push_back(wooden);
 
     RunnerKind sideMounted = wooden;
     sideMounted.id = "side-mounted";
     sideMounted.name = "Side-mounted metal runners";
-    sideMounted.sideClearance = sixtyFourths(32);
+    sideMounted.sideClearance = n64(32);
     sideMounted.rating = Mass::pounds(75);
     catalogue.runners.push_back(sideMounted);
 

@@ -12,7 +12,7 @@ std::string millimetres(Length length) {
     return json.finish();
 }
 
-std::string text(std::string_view value) {
+std::string asText(std::string_view value) {
     JsonWriter json;
     json.text(value);
     return json.finish();
@@ -58,8 +58,8 @@ TEST(JsonWriter, LosesNoNanometreOfALongLength) {
 }
 
 TEST(JsonWriter, EscapesWhatJsonForbidsAndKeepsTheRest) {
-    EXPECT_EQ(text("a \"b\" \\ c\n"), "\"a \\\"b\\\" \\\\ c\\n\"\n");
-    EXPECT_EQ(text(std::string_view("\x01", 1)), "\"\\u0001\"\n");
-    EXPECT_EQ(text("≈ 3/64 in − 1"), "\"≈ 3/64 in − 1\"\n");
-    EXPECT_EQ(text(""), "\"\"\n");
+    EXPECT_EQ(asText("a \"b\" \\ c\n"), "\"a \\\"b\\\" \\\\ c\\n\"\n");
+    EXPECT_EQ(asText(std::string_view("\x01", 1)), "\"\\u0001\"\n");
+    EXPECT_EQ(asText("≈ 3/64 in − 1"), "\"≈ 3/64 in − 1\"\n");
+    EXPECT_EQ(asText(""), "\"\"\n");
 }

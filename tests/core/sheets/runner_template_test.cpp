@@ -1,5 +1,7 @@
 #include "tests/core/sheets/laid_sheets.h"
 
+#include "tests/core/shorthand.h"
+
 #include <gtest/gtest.h>
 
 // Wall templates of boxes on the small catalogue's runners, read from inside the box; opening
@@ -7,12 +9,12 @@
 namespace frontwright {
 namespace {
 
+using testing::exactly;
+using testing::inch;
+
 using testing::says;
 using testing::shopWith;
 using testing::titled;
-
-constexpr double exactly = 1e-9; // mm
-constexpr double inch = 25.4;
 
 Project on(const char* runner) {
     Project project = testing::oneOpening(Length::inches(12, 40), Length::inches(6));
