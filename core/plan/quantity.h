@@ -148,6 +148,21 @@ constexpr Side sideOf(QuantityKind left, QuantityKind kind) {
     return static_cast<Side>(static_cast<int>(kind) - static_cast<int>(left));
 }
 
+/// The side of kinds that stand for the four; none for the others.
+std::optional<Side> sideOf(QuantityKind);
+
+/// Of what a quantity of the kind is one: what its item indexes.
+enum class PlanPart : std::uint8_t {
+    Case, ///< one; the item is 0
+    Member,
+    Front,
+    Spacer,
+    Filler,
+    Stop,
+    Space ///< an opening without a front
+};
+PlanPart partOf(QuantityKind);
+
 /// What the index of a quantity of the kind counts.
 enum class CountedBy : std::uint8_t {
     Nothing, ///< one number; the index is 0
@@ -187,11 +202,14 @@ Text nameOf(Subject);
 
 struct Quantity {
     QuantityKind kind = QuantityKind::FrontWidth;
-    std::uint32_t item = 0;  ///< index into Plan::members (member kinds), fronts, spacers, fillers,
-                             ///< stops or spaces
+    std::uint32_t item = 0;  ///< index into the Plan's list of what partOf says
     std::uint32_t index = 0; ///< of what countedBy says; else 0
     friend auto operator<=>(const Quantity&, const Quantity&) = default;
 };
+
+/// The front that the number is of; for a spacer or a filler strip the lower or left one beside it,
+/// for a stop the one that it sets. Null for numbers of the case, a member or a space.
+const FrontPlan* frontOf(const Plan&, Quantity);
 
 /// A decision of the maker's that a number follows from; where to go to change it.
 enum class InputPlace : std::uint8_t {

@@ -73,15 +73,6 @@ Rule ruleOfSeasonSide(const Asked& asked, Length whenCut) {
             seasonInputs()};
 }
 
-Side sideOf(QuantityKind kind) {
-    using enum QuantityKind;
-    if (kind == SeasonOverlayLeft || kind == SeasonGapLeft)
-        return Side::Left;
-    if (kind == SeasonOverlayRight || kind == SeasonGapRight)
-        return Side::Right;
-    return kind == SeasonOverlayBottom || kind == SeasonGapBottom ? Side::Bottom : Side::Top;
-}
-
 Rule ruleOfSeasonReveal(const Asked& asked) {
     const MemberPlan& member = asked.plan.members[asked.quantity.item];
     const Length whenCut = asked.quantity.index == 0 ? member.reveal.least : member.reveal.greatest;
@@ -126,7 +117,7 @@ Rule ruleOfSeason(const Asked& asked) {
         return since(asked, text("width + change"), front.rect.width());
     if (kind == SeasonHeight)
         return since(asked, text("height + change"), front.rect.height());
-    const Side side = sideOf(kind);
+    const Side side = sideOf(kind).value();
     const bool isOverlay = kind >= SeasonOverlayLeft && kind <= SeasonOverlayTop;
     return ruleOfSeasonSide(asked, isOverlay ? front.overlay[side] : front.neighbours[side].gap);
 }

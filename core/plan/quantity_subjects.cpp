@@ -33,7 +33,60 @@ constexpr auto subjects = std::to_array<ForKinds<QuantityKind, Subject>>({
 });
 static_assert(holdsEachOnce(subjects, lastQuantityKind));
 
+constexpr auto parts = std::to_array<ForKinds<QuantityKind, PlanPart>>({
+    {CaseWidth, CaseStorage, PlanPart::Case},
+    {MemberWidth, SeasonReveal, PlanPart::Member},
+    {OpeningWidth, StorageVolume, PlanPart::Front},
+    {SpacerWidth, SpacerWidth, PlanPart::Spacer},
+    {FillerWidth, FillerLeastThickness, PlanPart::Filler},
+    {StopFromFarEdge, StopFromOpening, PlanPart::Stop},
+    {SpaceWidth, SpaceHeight, PlanPart::Space},
+});
+static_assert(holdsEachOnce(parts, lastQuantityKind));
+
+/// The first of each four.
+constexpr auto ofFourSides =
+    std::to_array({OverlayLeft, GapLeft, ToSurroundLeft, SeasonOverlayLeft, SeasonGapLeft});
+
 } // namespace
+
+PlanPart partOf(QuantityKind kind) {
+    return valueFor(parts, kind);
+}
+
+const FrontPlan* frontOf(const Plan& plan, Quantity quantity) {
+    const std::size_t item = quantity.item;
+    std::size_t front = plan.fronts.size();
+    switch (partOf(quantity.kind)) {
+    case PlanPart::Front:
+        front = item;
+        break;
+    case PlanPart::Spacer:
+        if (item < plan.spacers.size())
+            front = plan.spacers[item].lower;
+        break;
+    case PlanPart::Filler:
+        if (item < plan.fillers.size())
+            front = plan.fillers[item].lower;
+        break;
+    case PlanPart::Stop:
+        if (item < plan.stops.size())
+            front = plan.stops[item].front;
+        break;
+    case PlanPart::Case:
+    case PlanPart::Member:
+    case PlanPart::Space:
+        break;
+    }
+    return front < plan.fronts.size() ? &plan.fronts[front] : nullptr;
+}
+
+std::optional<Side> sideOf(QuantityKind kind) {
+    for (const QuantityKind left : ofFourSides)
+        if (kind >= left && kind <= atSide(left, Side::Top))
+            return sideOf(left, kind);
+    return std::nullopt;
+}
 
 Subject subjectOf(QuantityKind kind) {
     return valueFor(subjects, kind);

@@ -124,8 +124,45 @@ Rule storageRule(const Asked& asked) {
             {InputPlace::Box, InputPlace::Divisions}};
 }
 
+/// "3 × 17.2 lb + 24.1 lb", or where that becomes long how many there are. What is nothing is left
+/// out.
+template<class Amount>
+Phrase sumOfDrawers(const Asked& asked, Amount DrawerLoad::*part) {
+    std::vector<std::pair<std::string, int>> terms;
+    int drawers = 0;
+    for (const FrontPlan& front : asked.plan.fronts) {
+        if (!(front.load.*part > Amount{}))
+            continue;
+        ++drawers;
+        const std::string term = shown(front.load.*part, asked.style);
+        const auto same = std::ranges::find(terms, term, &std::pair<std::string, int>::first);
+        if (same != terms.end())
+            ++same->second;
+        else
+            terms.emplace_back(term, 1);
+    }
+    constexpr std::size_t most = 6;
+    if (terms.empty() || terms.size() > most)
+        return phrase("drawers: %1", std::to_string(drawers));
+    std::string sum;
+    for (const auto& [term, times] : terms)
+        sum +=
+            (sum.empty() ? "" : " + ") + (times > 1 ? std::to_string(times) + " × " + term : term);
+    return sum;
+}
+
+Phrase partsOfCase(const Asked& asked) {
+    Mass fronts, boxes;
+    for (const FrontPlan& front : asked.plan.fronts) {
+        fronts += front.load.front.value_or(Mass{});
+        boxes += front.load.box.value_or(Mass{});
+    }
+    const Mass frame = asked.plan.load.empty - fronts - boxes;
+    return shown(fronts, asked.style) + " + " + shown(boxes, asked.style) + " + " +
+           shown(frame, asked.style);
+}
+
 Rule caseRule(const Asked& asked) {
-    const Phrase count = phrase("drawers: %1", std::to_string(asked.plan.fronts.size()));
     const std::vector<InputPlace> inputs{InputPlace::Box, InputPlace::Frame};
     if (asked.quantity.kind == QuantityKind::CaseWeight)
         return {asked.project.casework.construction == Construction::FaceFrame
@@ -133,10 +170,12 @@ Rule caseRule(const Asked& asked) {
                            "counted")
                     : text("fronts + boxes + panels, as of the fronts' wood; the back and a top "
                            "that lies on are not counted"),
-                count, densitySource(), inputs};
+                partsOfCase(asked), densitySource(), inputs};
     if (asked.quantity.kind == QuantityKind::CaseContents)
-        return {text("sum of the contents"), count, commonPractice(), inputs};
-    return {text("sum of the drawers' enclosed storage"), count, storageSource(), inputs};
+        return {text("sum of the contents"), sumOfDrawers(asked, &DrawerLoad::contents),
+                commonPractice(), inputs};
+    return {text("sum of the drawers' enclosed storage"), sumOfDrawers(asked, &DrawerLoad::storage),
+            storageSource(), inputs};
 }
 
 } // namespace

@@ -9,43 +9,25 @@ namespace frontwright {
 
 namespace {
 
-using Kind = QuantityGroup::Kind;
-
-Kind kindOf(QuantityKind kind) {
-    if (kind <= QuantityKind::CaseStorage)
-        return Kind::Case;
-    if (kind <= QuantityKind::SeasonReveal)
-        return Kind::Member;
-    if (kind == QuantityKind::SpacerWidth)
-        return Kind::Spacer;
-    if (kind >= QuantityKind::FillerWidth && kind <= QuantityKind::FillerLeastThickness)
-        return Kind::Filler;
-    if (kind == QuantityKind::StopFromFarEdge || kind == QuantityKind::StopFromOpening)
-        return Kind::Stop;
-    if (kind == QuantityKind::SpaceWidth || kind == QuantityKind::SpaceHeight)
-        return Kind::Space;
-    return Kind::Front;
-}
-
-Phrase titleOf(const Project& project, const Plan& plan, Kind kind, std::uint32_t item) {
+Phrase titleOf(const Project& project, const Plan& plan, PlanPart kind, std::uint32_t item) {
     switch (kind) {
-    case Kind::Case:
+    case PlanPart::Case:
         return text("Case");
-    case Kind::Member:
+    case PlanPart::Member:
         return nameOfMember(plan, item);
-    case Kind::Front:
+    case PlanPart::Front:
         return nameOf(plan.fronts[item].use, label(project, plan.fronts[item]));
-    case Kind::Space:
+    case PlanPart::Space:
         return nameOf(plan.spaces[item].use, label(plan.spaces[item]));
-    case Kind::Spacer:
+    case PlanPart::Spacer:
         return phrase("Spacer between %1 and %2",
                       label(project, plan.fronts[plan.spacers[item].lower]),
                       label(project, plan.fronts[plan.spacers[item].upper]));
-    case Kind::Filler:
+    case PlanPart::Filler:
         return phrase("Filler strip between %1 and %2",
                       label(project, plan.fronts[plan.fillers[item].lower]),
                       label(project, plan.fronts[plan.fillers[item].upper]));
-    case Kind::Stop:
+    case PlanPart::Stop:
         break;
     }
     const Stop& stop = plan.stops[item];
@@ -59,7 +41,7 @@ std::vector<QuantityGroup> grouped(const Project& project, const Plan& plan) {
     for (const Quantity quantity : allQuantities(plan)) {
         if (!measureOf(plan, quantity))
             continue;
-        const Kind kind = kindOf(quantity.kind);
+        const PlanPart kind = partOf(quantity.kind);
         if (groups.empty() || groups.back().kind != kind || groups.back().item != quantity.item)
             groups.push_back(
                 {kind, quantity.item, titleOf(project, plan, kind, quantity.item), {}});

@@ -9,15 +9,7 @@ namespace frontwright {
 /// The numbers of one thing (the case, a member, a front, a spacer, a filler strip, a stop, an
 /// opening without a front), in shown order.
 struct QuantityGroup {
-    enum class Kind : std::uint8_t {
-        Case,
-        Member,
-        Front,
-        Spacer,
-        Filler,
-        Stop,
-        Space
-    } kind = Kind::Case;
+    PlanPart kind = PlanPart::Case;
     std::uint32_t item = 0; ///< index into the plan's list of that kind
     Phrase title;           ///< "Front A2", "Rail 3"
     std::vector<Quantity> quantities;

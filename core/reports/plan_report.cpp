@@ -73,36 +73,36 @@ void writeNumber(JsonWriter& json, const Derivation& derivation, Quantity quanti
     json.endObject();
 }
 
-std::string_view kindName(QuantityGroup::Kind kind) {
+std::string_view kindName(PlanPart kind) {
     switch (kind) {
-    case QuantityGroup::Kind::Case:
+    case PlanPart::Case:
         return "case";
-    case QuantityGroup::Kind::Member:
+    case PlanPart::Member:
         return "member";
-    case QuantityGroup::Kind::Front:
+    case PlanPart::Front:
         return "front";
-    case QuantityGroup::Kind::Spacer:
+    case PlanPart::Spacer:
         return "spacer";
-    case QuantityGroup::Kind::Filler:
+    case PlanPart::Filler:
         return "filler";
-    case QuantityGroup::Kind::Space:
+    case PlanPart::Space:
         return "space";
-    case QuantityGroup::Kind::Stop:
+    case PlanPart::Stop:
         break;
     }
     return "stop";
 }
 
 void writePlaces(JsonWriter& json, const Plan& plan, const QuantityGroup& group) {
-    if (group.kind == QuantityGroup::Kind::Member) {
+    if (group.kind == PlanPart::Member) {
         json.key("rect");
         writeRect(json, plan.members[group.item].rect);
-    } else if (group.kind == QuantityGroup::Kind::Front) {
+    } else if (group.kind == PlanPart::Front) {
         json.key("opening");
         writeRect(json, plan.fronts[group.item].openingRect);
         json.key("rect");
         writeRect(json, plan.fronts[group.item].rect);
-    } else if (group.kind == QuantityGroup::Kind::Space) {
+    } else if (group.kind == PlanPart::Space) {
         json.key("rect");
         writeRect(json, plan.spaces[group.item].rect);
     }

@@ -18,7 +18,8 @@ bool FrontItem::shows(const FrontPlan& front, const ElevationOptions& options) c
     return seen.openingRect == front.openingRect && seen.rect == front.rect &&
            seen.thickness == front.thickness && m_seen->profile == *front.profile &&
            seen.box == front.box && seen.mounting == front.mounting &&
-           seen.hardware == front.hardware && m_seen->name == *front.name &&
+           seen.hardware == front.hardware && seen.fittings == front.fittings &&
+           seen.use == front.use && seen.hinge == front.hinge && m_seen->name == *front.name &&
            seen.bank == front.bank && seen.place == front.place && m_seen->options == options;
 }
 

@@ -14,40 +14,17 @@ QString tr(const char* label) {
     return QCoreApplication::translate("frontwright", label);
 }
 
-/// The front that a number is of; for a spacer or a stop the one that it sets.
-const FrontPlan* frontOf(const Quantity& about, const Plan& plan) {
+/// Where the kind has none: the side that moves when the size is typed.
+Side sideToChange(QuantityKind kind) {
     using enum QuantityKind;
-    const QuantityKind kind = about.kind;
-    if (kind == CaseWidth || kind == CaseHeight || kind == TotalWidth || kind == TotalHeight ||
-        kind == MemberWidth || kind == MemberLength || kind == MemberReveal)
-        return nullptr;
-    if (kind >= FillerWidth && kind <= FillerLeastThickness)
-        return about.item < plan.fillers.size() ? &plan.fronts[plan.fillers[about.item].lower]
-                                                : nullptr;
-    if (kind == SpaceWidth || kind == SpaceHeight)
-        return nullptr;
-    std::uint32_t front = about.item;
-    if (kind == SpacerWidth)
-        front = about.item < plan.spacers.size() ? plan.spacers[about.item].lower : 0;
-    else if (kind == StopFromFarEdge || kind == StopFromOpening)
-        front = about.item < plan.stops.size() ? plan.stops[about.item].front : 0;
-    return front < plan.fronts.size() ? &plan.fronts[front] : nullptr;
-}
-
-Side sideOf(QuantityKind kind) {
-    using enum QuantityKind;
-    if (kind == OverlayLeft || kind == GapLeft || kind == ToSurroundLeft)
-        return Side::Left;
-    if (kind == OverlayRight || kind == GapRight || kind == ToSurroundRight ||
-        kind == OpeningWidth || kind == FrontWidth)
-        return Side::Right;
-    if (kind == OverlayTop || kind == GapTop || kind == ToSurroundTop)
-        return Side::Top;
-    return Side::Bottom;
+    if (const auto side = sideOf(kind))
+        return *side;
+    return kind == OpeningWidth || kind == FrontWidth || kind == SeasonWidth ? Side::Right
+                                                                             : Side::Bottom;
 }
 
 Selection ofFront(std::optional<Quantity> about, const Plan& plan, const Selection& now) {
-    const FrontPlan* front = about ? frontOf(*about, plan) : nullptr;
+    const FrontPlan* front = about ? frontOf(plan, *about) : nullptr;
     if (front)
         return now.contains(front->opening) ? now : Selection::of(front->opening);
     // What holds for the case can be changed with nothing selected, but not at a member.
@@ -55,8 +32,7 @@ Selection ofFront(std::optional<Quantity> about, const Plan& plan, const Selecti
 }
 
 Selection ofOpening(std::optional<Quantity> about, const Plan& plan, const Selection& now) {
-    const bool isOfSpace = about && (about->kind == QuantityKind::SpaceWidth ||
-                                     about->kind == QuantityKind::SpaceHeight);
+    const bool isOfSpace = about && partOf(about->kind) == PlanPart::Space;
     if (isOfSpace && about->item < plan.spaces.size())
         return Selection::of(plan.spaces[about->item].opening);
     Selection selection = ofFront(about, plan, now);
@@ -74,15 +50,13 @@ Selection ofBoard(const Plan& plan, const Selection& now) {
 
 Selection ofMember(std::optional<Quantity> about, const Plan& plan, const Selection& now) {
     if (about) {
-        using enum QuantityKind;
-        const bool isMembers = about->kind == MemberWidth || about->kind == MemberLength ||
-                               about->kind == MemberReveal;
+        const bool isMembers = partOf(about->kind) == PlanPart::Member;
         std::uint32_t member = plan.members.empty() ? 0 : about->item;
         if (!isMembers) {
-            if (about->kind == SpacerWidth && about->item < plan.spacers.size())
+            if (partOf(about->kind) == PlanPart::Spacer && about->item < plan.spacers.size())
                 member = plan.spacers[about->item].member;
-            else if (const FrontPlan* front = frontOf(*about, plan))
-                member = front->neighbours[sideOf(about->kind)].member;
+            else if (const FrontPlan* front = frontOf(plan, *about))
+                member = front->neighbours[sideToChange(about->kind)].member;
             else
                 member = 0;
         }
@@ -95,7 +69,7 @@ Selection ofMember(std::optional<Quantity> about, const Plan& plan, const Select
 }
 
 QString sideLabel(std::optional<Quantity> about) {
-    switch (about ? sideOf(about->kind) : Side::Left) {
+    switch (about ? sideToChange(about->kind) : Side::Left) {
     case Side::Left:
         return tr("Left");
     case Side::Right:
@@ -160,7 +134,7 @@ QString surroundLabel(std::optional<Quantity> about) {
     using enum QuantityKind;
     if (!about || about->kind < ToSurroundLeft || ToSurroundTop < about->kind)
         return about && about->kind == TotalWidth ? tr("Above") : tr("Below");
-    switch (sideOf(about->kind)) {
+    switch (sideToChange(about->kind)) {
     case Side::Left:
         return tr("At the left");
     case Side::Right:

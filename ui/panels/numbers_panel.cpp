@@ -184,27 +184,27 @@ void NumbersPanel::explain() {
 }
 
 Selection partOf(Quantity quantity, const Plan& plan) {
-    using enum QuantityKind;
-    const QuantityKind kind = quantity.kind;
     const std::size_t item = quantity.item;
-    if (kind == CaseWidth || kind == CaseHeight || kind == TotalWidth || kind == TotalHeight)
+    const auto ofMember = [&](std::size_t member) {
+        return Selection::of(plan.members[member].id);
+    };
+    switch (partOf(quantity.kind)) {
+    case PlanPart::Case:
         return {};
-    if (kind == MemberWidth || kind == MemberLength || kind == MemberReveal)
-        return item < plan.members.size() ? Selection::of(plan.members[item].id) : Selection();
-    if (kind == SpacerWidth)
-        return item < plan.spacers.size()
-                   ? Selection::of(plan.members[plan.spacers[item].member].id)
-                   : Selection();
-    if (kind >= FillerWidth && kind <= FillerLeastThickness)
-        return item < plan.fillers.size()
-                   ? Selection::of(plan.members[plan.fillers[item].member].id)
-                   : Selection();
-    if (kind == SpaceWidth || kind == SpaceHeight)
+    case PlanPart::Member:
+        return item < plan.members.size() ? ofMember(item) : Selection();
+    case PlanPart::Spacer:
+        return item < plan.spacers.size() ? ofMember(plan.spacers[item].member) : Selection();
+    case PlanPart::Filler:
+        return item < plan.fillers.size() ? ofMember(plan.fillers[item].member) : Selection();
+    case PlanPart::Space:
         return item < plan.spaces.size() ? Selection::of(plan.spaces[item].opening) : Selection();
-    std::size_t front = item;
-    if (kind == StopFromFarEdge || kind == StopFromOpening)
-        front = item < plan.stops.size() ? plan.stops[item].front : plan.fronts.size();
-    return front < plan.fronts.size() ? Selection::of(plan.fronts[front].opening) : Selection();
+    case PlanPart::Stop:
+    case PlanPart::Front:
+        break;
+    }
+    const FrontPlan* front = frontOf(plan, quantity);
+    return front ? Selection::of(front->opening) : Selection();
 }
 
 } // namespace frontwright

@@ -25,9 +25,9 @@ struct Told {
 
 const std::vector<Told> toldOfOneDrawer{
     {CaseWeight, "fronts + boxes + face frame; sides, back and top of the case are not counted",
-     "drawers: 1 = 7.9 lb"},
-    {CaseContents, "sum of the contents", "drawers: 1 = 17.2 lb"},
-    {CaseStorage, "sum of the drawers' enclosed storage", "drawers: 1 = 0.5 ft³"},
+     "1.7 lb + 4.9 lb + 1.3 lb = 7.9 lb"},
+    {CaseContents, "sum of the contents", "17.2 lb"},
+    {CaseStorage, "sum of the drawers' enclosed storage", "0.5 ft³"},
     {ClearanceHole, "the catalogue's for the screw", "3/16 in"},
     {HeadBearing, "(the screw's head − the clearance hole) / 2",
      "(5/16 in − 3/16 in) / 2 = 1/16 in"},

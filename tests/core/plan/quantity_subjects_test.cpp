@@ -30,11 +30,43 @@ TEST(Subjects, AreWhatAMakerLooksFor) {
     EXPECT_EQ(subjectOf(SpacerWidth), Subject::Blocks);
 }
 
+TEST(PlanParts, AreWhatANumberIsOf) {
+    EXPECT_EQ(partOf(CaseWeight), PlanPart::Case);
+    EXPECT_EQ(partOf(MoistureWettest), PlanPart::Case);
+    EXPECT_EQ(partOf(SeasonReveal), PlanPart::Member);
+    EXPECT_EQ(partOf(SeasonGapTop), PlanPart::Front);
+    EXPECT_EQ(partOf(StorageVolume), PlanPart::Front);
+    EXPECT_EQ(partOf(FillerBend), PlanPart::Filler);
+    EXPECT_EQ(partOf(StopFromFarEdge), PlanPart::Stop);
+    EXPECT_EQ(partOf(SpaceHeight), PlanPart::Space);
+}
+
+TEST(PlanParts, LeadToTheFrontThatTheNumberIsOf) {
+    const Planned chest(bank(3));
+    const Plan& plan = chest.plan;
+    EXPECT_EQ(frontOf(plan, {FrontHeight, 2, 0}), &plan.fronts[2]);
+    EXPECT_EQ(frontOf(plan, {SpacerWidth, 0, 0}), &plan.fronts[plan.spacers[0].lower]);
+    EXPECT_EQ(frontOf(plan, {StopFromFarEdge, 0, 0}), &plan.fronts[plan.stops[0].front]);
+    EXPECT_EQ(frontOf(plan, {CaseWeight, 0, 0}), nullptr);
+    EXPECT_EQ(frontOf(plan, {MoistureDriest, 0, 0}), nullptr);
+    EXPECT_EQ(frontOf(plan, {SeasonReveal, 0, 0}), nullptr);
+    EXPECT_EQ(frontOf(plan, {FrontHeight, 3, 0}), nullptr);
+}
+
+TEST(Sides, AreThoseThatANumberStandsAt) {
+    EXPECT_EQ(sideOf(OverlayLeft), Side::Left);
+    EXPECT_EQ(sideOf(ToSurroundTop), Side::Top);
+    EXPECT_EQ(sideOf(SeasonGapLeft), Side::Left);
+    EXPECT_EQ(sideOf(SeasonOverlayRight), Side::Right);
+    EXPECT_EQ(sideOf(FrontStep), std::nullopt);
+    EXPECT_EQ(sideOf(FrontWidth), std::nullopt);
+}
+
 TEST(Subjects, HaveNamesOfTheirOwn) {
     std::set<std::string> names;
-    for (int i = 0; i <= static_cast<int>(Subject::Blocks); ++i)
+    for (int i = 0; i <= static_cast<int>(Subject::Board); ++i)
         names.emplace(nameOf(static_cast<Subject>(i)).english);
-    EXPECT_EQ(names.size(), static_cast<std::size_t>(Subject::Blocks) + 1);
+    EXPECT_EQ(names.size(), static_cast<std::size_t>(Subject::Board) + 1);
 }
 
 TEST(Subjects, HoldEveryNumberOfAFront) {

@@ -74,7 +74,7 @@ TEST(Groups, HoldEveryNumberThatExistsOnce) {
 
 TEST(Groups, ComeOncePerPart) {
     const Planned planned(banks(3, 4));
-    std::vector<std::pair<QuantityGroup::Kind, std::uint32_t>> parts;
+    std::vector<std::pair<PlanPart, std::uint32_t>> parts;
     for (const QuantityGroup& group : grouped(planned.project, planned.plan))
         parts.emplace_back(group.kind, group.item);
     std::sort(parts.begin(), parts.end());

@@ -87,6 +87,29 @@ TEST_F(Asks, SelectThePartThatTheNumberIsOf) {
     EXPECT_EQ(session().selection(), Selection::of(plan().fronts[plan().stops[0].front].opening));
 }
 
+TEST_F(Asks, SelectNoFrontForWhatIsTheCases) {
+    openSample(QStringLiteral("plan-chest"));
+    for (const QuantityKind kind : {QuantityKind::CaseWeight, QuantityKind::MoistureDriest}) {
+        session().select({});
+        ask({kind, 0, 0});
+        EXPECT_TRUE(session().selection().isEmpty()) << nameOf(kind);
+    }
+    go(InputPlace::Box, Quantity{QuantityKind::CaseWeight, 0, 0});
+    EXPECT_TRUE(session().selection().isEmpty());
+}
+
+TEST_F(Asks, LeadFromAGapOverTheSeasonToItsOwnSide) {
+    openSample(QStringLiteral("plan-chest"));
+    using enum QuantityKind;
+    const auto fieldOf = [&](QuantityKind kind) {
+        return inputField(InputPlace::Fit, Quantity{kind, 2, 0}, plan(), {}).label;
+    };
+    EXPECT_EQ(fieldOf(SeasonGapLeft), QStringLiteral("Left"));
+    EXPECT_EQ(fieldOf(SeasonGapTop), QStringLiteral("Top"));
+    EXPECT_EQ(fieldOf(SeasonOverlayRight), QStringLiteral("Right"));
+    EXPECT_EQ(fieldOf(GapBottom), QStringLiteral("Bottom"));
+}
+
 TEST_F(Asks, KeepSeveralSelectedWhereTheNumberIsOfTheLast) {
     Selection both = Selection::of(plan().fronts[0].opening);
     both.openings.push_back(plan().fronts[1].opening);

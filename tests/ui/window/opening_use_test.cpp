@@ -65,6 +65,21 @@ TEST_F(OpeningUses, AreChosenInThePanelWhichThenShowsWhatIsLeftToDecide) {
     EXPECT_TRUE(panel->reveal(QStringLiteral("stock")));
 }
 
+TEST_F(OpeningUses, ShowADoorsHingesWhereTheyAreNow) {
+    useMiddleFor(OpeningUse::Door);
+    session().select({});
+    QApplication::processEvents();
+    const QImage left = view().grab().toImage();
+    const std::array middle{plan().fronts.at(1).opening};
+    ASSERT_TRUE(session().apply(QStringLiteral("Hinges"),
+                                setHinge(session().project(), middle, HingeSide::Right)));
+    QApplication::processEvents();
+    EXPECT_NE(view().grab().toImage(), left);
+    session().undoStack().undo();
+    QApplication::processEvents();
+    EXPECT_EQ(view().grab().toImage(), left);
+}
+
 TEST_F(OpeningUses, LeaveASpaceThatCanBeClicked) {
     useMiddleFor(OpeningUse::OpenSpace);
     session().select({});
