@@ -28,6 +28,16 @@ constexpr std::array<MassUnit, 3> massUnits{{{"kg", Mass::microgramsPerKilogram}
                                              {"g", 1'000'000},
                                              {"lb", Mass::microgramsPerTenthPound * 10}}};
 
+struct ForceUnit {
+    std::string_view name;
+    double newtons;
+};
+constexpr std::array<ForceUnit, 3> forceUnits{
+    {{"lbf", Force::newtonsPerPoundForce}, {"kN", 1000}, {"N", 1}}};
+
+/// On a drawer or a board: a hundred people.
+constexpr double greatestNewtons = 100'000;
+
 /// Of a load: far above what a drawer carries.
 constexpr Mass greatestMass = Mass::grams(100'000'000);
 
@@ -190,6 +200,37 @@ Result<Mass> parseMass(std::string_view typed) {
         if (mass > greatestMass)
             return Error{{}, phrase("\"%1\" is more than 100 000 kg", std::string(typed)), {}};
         return mass;
+    }
+    return unreadable();
+}
+
+std::string exact(Force force) {
+    const double lbf = std::round(force.inPoundsForce());
+    if (Force::nearestToPoundsForce(lbf) == force)
+        return decimal(lbf, 0) + " lbf";
+    constexpr std::int64_t million = 1'000'000;
+    return plain(force.micronewtons() / million, force.micronewtons() % million, 6) + " N";
+}
+
+Result<Force> parseForce(std::string_view typed) {
+    const std::string_view whole = trimmed(typed);
+    const auto unreadable = [&] {
+        return Error{{},
+                     phrase("\"%1\" is not a force", std::string(typed)),
+                     text("write it like 50 lbf or 220 N")};
+    };
+    for (const ForceUnit& unit : forceUnits) {
+        if (!whole.ends_with(unit.name))
+            continue;
+        const auto number = readDecimal(trimmed(whole.substr(0, whole.size() - unit.name.size())));
+        if (!number)
+            return unreadable();
+        const double newtons =
+            (static_cast<double>(number->whole) + static_cast<double>(number->billionths) / 1e9) *
+            unit.newtons;
+        if (newtons > greatestNewtons)
+            return Error{{}, phrase("\"%1\" is more than 100 kN", std::string(typed)), {}};
+        return Force::nearestToNewtons(newtons);
     }
     return unreadable();
 }

@@ -125,4 +125,10 @@ std::string exact(Mass);
 /// or more than 100 000 kg.
 Result<Mass> parseMass(std::string_view typed);
 
+/// "50 lbf" where it is a whole number of pounds, else "222.5 N".
+std::string exact(Force);
+/// "50 lbf", "220 N", "0.2 kN"; at most nine decimals. Error: a missing unit, a sign, or more than
+/// 100 kN.
+Result<Force> parseForce(std::string_view typed);
+
 } // namespace frontwright

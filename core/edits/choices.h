@@ -14,6 +14,7 @@ namespace frontwright {
 /// Whose decision is meant: one opening's own, or where none is named the case's default.
 struct EditTarget {
     std::optional<OpeningId> opening;
+    friend bool operator==(const EditTarget&, const EditTarget&) = default;
 };
 
 Result<Project> setFrontFit(const Project&, EditTarget, Side, SideFit);

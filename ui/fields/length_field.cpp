@@ -1,16 +1,13 @@
 #include "ui/fields/length_field.h"
 
 #include "core/lengths/format.h"
+#include "ui/fields/field_note.h"
 #include "ui/language/told.h"
-#include "ui/look/theme.h"
 
 #include <QDialog>
-#include <QGridLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
-#include <QPainter>
-#include <QPixmap>
+#include <QVBoxLayout>
 
 namespace frontwright {
 
@@ -24,41 +21,20 @@ Length fieldGrid(LengthStyle style, Qt::KeyboardModifiers modifiers) {
     return Length::fromMicrometres(fine ? 100 : coarse ? 10'000 : 1'000);
 }
 
-QPixmap signPixmap(const QWidget& widget, Severity severity) {
-    const qreal ratio = widget.devicePixelRatioF();
-    const int side = widget.fontMetrics().height();
-    QPixmap pixmap(QSize(side, side) * ratio);
-    pixmap.setDevicePixelRatio(ratio);
-    pixmap.fill(Qt::transparent);
-    QPainter painter(&pixmap);
-    drawSeverity(painter, QRectF(0, 0, side, side), severity, themeOf(widget.palette()));
-    return pixmap;
-}
-
 } // namespace
 
 LengthField::LengthField(const QString& accessibleName, QWidget* parent)
     : QWidget(parent),
       m_edit(new QLineEdit),
-      m_sign(new QLabel),
-      m_echo(new QLabel) {
+      m_note(new FieldNote) {
     m_edit->setAccessibleName(accessibleName);
     m_edit->setMaxLength(64);
     m_edit->installEventFilter(this);
-    m_echo->setWordWrap(true);
-    m_echo->setVisible(false);
-    m_sign->setVisible(false);
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.9);
-    m_echo->setFont(small);
-    auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setVerticalSpacing(1);
-    grid->setHorizontalSpacing(4);
-    grid->addWidget(m_edit, 0, 0, 1, 2);
-    grid->addWidget(m_sign, 1, 0, Qt::AlignTop);
-    grid->addWidget(m_echo, 1, 1);
-    grid->setColumnStretch(1, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(1);
+    column->addWidget(m_edit);
+    column->addWidget(m_note);
     setFocusProxy(m_edit);
     connect(m_edit, &QLineEdit::textEdited, this, [this] { reread(); });
 }
@@ -73,9 +49,7 @@ void LengthField::setValue(std::optional<Length> value, LengthStyle style) {
 
 void LengthField::restore() {
     m_typed.reset();
-    m_problem.clear();
-    m_sign->hide();
-    m_echo->hide();
+    m_note->clear();
     m_edit->setText(m_value ? QString::fromStdString(shown(*m_value, m_style)) : QString());
     m_edit->setModified(false);
     m_edit->setToolTip(
@@ -95,14 +69,21 @@ void LengthField::setReadOnly(const QString& why) {
 }
 
 void LengthField::keepRoomForEcho() {
-    QSizePolicy policy = m_echo->sizePolicy();
-    policy.setRetainSizeWhenHidden(true);
-    m_echo->setSizePolicy(policy);
+    m_note->keepRoom();
+}
+
+bool LengthField::isUnderstood() const {
+    return m_note->problem().isEmpty();
 }
 
 void LengthField::refuse(const QString& reason) {
     showProblem(reason);
     m_edit->setModified(true);
+}
+
+void LengthField::discard() {
+    if (m_edit->isModified())
+        restore();
 }
 
 void LengthField::startTyping(const QString& typed) {
@@ -120,9 +101,7 @@ void LengthField::reread() {
     const QByteArray text = m_edit->text().trimmed().toUtf8();
     m_typed.reset();
     if (text.isEmpty()) {
-        m_echo->hide();
-        m_sign->hide();
-        m_problem.clear();
+        m_note->clear();
         if (m_empty == Empty::IsAMistake)
             showProblem(tr("A length is wanted, such as 12 5/8 or 321 mm"));
         return;
@@ -134,29 +113,22 @@ void LengthField::reread() {
         return;
     }
     m_typed = read.value().length;
-    m_problem.clear();
     showEcho(told(read.value().echo));
     Q_EMIT understood(*m_typed);
 }
 
 void LengthField::showEcho(const QString& text) {
-    m_sign->hide();
-    m_echo->setText(text);
-    m_echo->show();
+    m_note->showEcho(text);
     Q_EMIT saidMore();
 }
 
 void LengthField::showProblem(const QString& text) {
-    m_problem = text;
-    m_sign->setPixmap(signPixmap(*this, Severity::WontWork));
-    m_sign->show();
-    m_echo->setText(text);
-    m_echo->show();
+    m_note->showProblem(text);
     Q_EMIT saidMore();
 }
 
 void LengthField::decide() {
-    if (!m_edit->isModified() || !m_problem.isEmpty())
+    if (!m_edit->isModified() || !isUnderstood())
         return;
     if (m_edit->text().trimmed().isEmpty()) {
         m_edit->setModified(false);

@@ -6,10 +6,11 @@
 
 #include <optional>
 
-class QLabel;
 class QLineEdit;
 
 namespace frontwright {
+
+class FieldNote;
 
 /// A field for one length. Shows the value; while it is typed in, shows beside it what was
 /// understood, or why it can't be read, with a sign and words. Nothing is put back silently: text
@@ -29,13 +30,15 @@ public:
     void setEmpty(Empty empty) { m_empty = empty; }
     /// Shows a reason beside the text, as when an edit was refused; gone with the next key.
     void refuse(const QString& reason);
+    /// What is being typed or was refused gives way to the value: it was for something else.
+    void discard();
     void setReadOnly(const QString& why);
     /// The line below stays free while nothing is said, so that what follows does not move.
     void keepRoomForEcho();
 
     /// Puts the keyboard there, all selected; `typed` replaces the text first.
     void startTyping(const QString& typed = {});
-    [[nodiscard]] bool isUnderstood() const { return m_problem.isEmpty(); }
+    [[nodiscard]] bool isUnderstood() const;
     [[nodiscard]] QLineEdit& lineEdit() { return *m_edit; }
 
 Q_SIGNALS:
@@ -60,12 +63,10 @@ private:
     void restore();
 
     QLineEdit* m_edit;
-    QLabel* m_sign;
-    QLabel* m_echo;
+    FieldNote* m_note;
     std::optional<Length> m_value;
     std::optional<WrittenLength> m_typed;
     LengthStyle m_style;
-    QString m_problem;
     Empty m_empty = Empty::IsAMistake;
 };
 

@@ -134,6 +134,26 @@ void addKeepers(PropertyForm& form, const QString& name) {
     row(tr("Shortest piece"), &KeeperSpec::leastPiece);
 }
 
+void addLoad(PropertyForm& form) {
+    form.add(PropertyForm::TextRow{
+        tr("Load at the front edge, e.g. 50 lbf or 220 N"), tr("Set the board's load"),
+        [](const Project& p, EditTarget t) {
+            const auto& load = boardOf(p, t).load;
+            return load ? exact(*load) : std::string();
+        },
+        [](const Project& p, EditTarget t, const std::string& typed) -> Result<Project> {
+            BoardSpec board = boardOf(p, t);
+            board.load.reset();
+            if (!typed.empty()) {
+                const Result<Force> load = parseForce(typed);
+                if (!load.ok())
+                    return load.error();
+                board.load = load.value();
+            }
+            return setBoardOf(p, t, board);
+        }});
+}
+
 } // namespace
 
 PropertyForm* boardForm(Session& session) {
@@ -143,6 +163,7 @@ PropertyForm* boardForm(Session& session) {
                       boardOf, setBoardOf));
     form->add(specRow(tr("Pulled off its middle by"), name, &BoardSpec::pullOffCentre,
                       tr("at a corner"), boardOf, setBoardOf));
+    addLoad(*form);
     addSizes(*form, name);
     addRunnerWood(*form);
     addKeepers(*form, tr("Change the keeper strips"));

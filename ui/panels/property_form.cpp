@@ -1,6 +1,7 @@
 #include "ui/panels/property_form.h"
 
 #include "ui/fields/length_field.h"
+#include "ui/fields/text_field.h"
 #include "ui/language/told.h"
 #include "ui/panels/preset_row.h"
 
@@ -75,6 +76,7 @@ void PropertyForm::add(LengthRow row) {
     auto* field = new LengthField(row.label);
     addWidget(row.label, field);
     showWhile(row.isShown);
+    m_discarders.push_back([field] { field->discard(); });
     field->setEmpty(row.clear ? LengthField::Empty::Clears : LengthField::Empty::IsAMistake);
     connect(field, &LengthField::decided, this, [this, row, field](const WrittenLength& value) {
         const auto failed =
@@ -131,21 +133,20 @@ void PropertyForm::add(ChoiceRow row) {
 }
 
 void PropertyForm::add(TextRow row) {
-    auto* edit = new QLineEdit;
-    edit->setAccessibleName(row.label);
-    addWidget(row.label, edit);
-    connect(edit, &QLineEdit::editingFinished, this, [this, row, edit] {
-        if (!edit->isModified())
-            return;
-        edit->setModified(false);
-        const std::string text = edit->text().trimmed().toStdString();
-        applyToAll(row.undoName, [&](const Project& project, EditTarget target) {
-            return row.set(project, target, text);
-        });
+    auto* field = new TextField(row.label);
+    addWidget(row.label, field);
+    m_discarders.push_back([field] { field->discard(); });
+    connect(field, &TextField::decided, this, [this, row, field](const QString& typed) {
+        const std::string text = typed.toStdString();
+        const auto failed =
+            applyToAll(row.undoName, [&](const Project& project, EditTarget target) {
+                return row.set(project, target, text);
+            });
+        if (failed)
+            field->refuse(told(failed->sentence()));
     });
-    m_refreshers.push_back([this, row, edit] {
-        if (!edit->isModified())
-            edit->setText(QString::fromStdString(row.get(m_session.project(), m_targets.front())));
+    m_refreshers.push_back([this, row, field] {
+        field->setText(QString::fromStdString(row.get(m_session.project(), m_targets.front())));
     });
 }
 
@@ -246,7 +247,12 @@ void PropertyForm::hideTitle() {
 }
 
 void PropertyForm::setTargets(std::vector<EditTarget> targets) {
-    m_targets = targets.empty() ? std::vector<EditTarget>{EditTarget{}} : std::move(targets);
+    if (targets.empty())
+        targets.emplace_back();
+    if (targets != m_targets)
+        for (const auto& discard : m_discarders)
+            discard();
+    m_targets = std::move(targets);
     refresh();
 }
 

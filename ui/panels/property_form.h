@@ -110,6 +110,7 @@ private:
     QPushButton* m_follow;
     std::vector<EditTarget> m_targets{EditTarget{}};
     std::vector<std::function<void()>> m_refreshers;
+    std::vector<std::function<void()>> m_discarders; ///< of what is typed for the former targets
     std::function<bool(const Project&, EditTarget)> m_isOwn;
     std::function<Result<Project>(const Project&, EditTarget)> m_followCase;
 };

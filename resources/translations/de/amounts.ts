@@ -15,5 +15,17 @@
         <source>&quot;%1&quot; is more than 100 000 kg</source>
         <translation>„%1“ ist mehr als 100 000 kg</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is not a force</source>
+        <translation>„%1“ ist keine Kraft</translation>
+    </message>
+    <message>
+        <source>write it like 50 lbf or 220 N</source>
+        <translation>so schreiben: 50 lbf oder 220 N</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is more than 100 kN</source>
+        <translation>„%1“ ist mehr als 100 kN</translation>
+    </message>
 </context>
 </TS>

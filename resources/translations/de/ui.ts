@@ -633,6 +633,14 @@
         <translation>Kürzestes Stück</translation>
     </message>
     <message>
+        <source>Load at the front edge, e.g. 50 lbf or 220 N</source>
+        <translation>Last an der Vorderkante, z. B. 50 lbf oder 220 N</translation>
+    </message>
+    <message>
+        <source>Set the board&apos;s load</source>
+        <translation>Last der Platte setzen</translation>
+    </message>
+    <message>
         <source>Pull-out board</source>
         <translation>Ausziehplatte</translation>
     </message>

@@ -100,6 +100,33 @@ TEST(ParseMass, RefusesWhatIsNoWeight) {
     EXPECT_NE(parseMass("100001 kg").error().what.english().find("more than"), std::string::npos);
 }
 
+TEST(ParseForce, ReadsWhatAMakerWrites) {
+    // 50 lbf × 4.448 221 615 N = 222.411 081 N
+    EXPECT_EQ(parseForce("50 lbf").value(), Force::fromMicronewtons(222'411'081));
+    EXPECT_EQ(parseForce(" 220N ").value(), Force::fromMicronewtons(220'000'000));
+    EXPECT_EQ(parseForce("0,2 kN").value(), Force::fromMicronewtons(200'000'000));
+    EXPECT_EQ(parseForce("0 N").value(), Force());
+}
+
+TEST(ParseForce, RefusesWhatIsNoForce) {
+    for (const char* typed : {"", "50", "N", "-3 N", "1.2.3 N", "50 lb", "3 kg", "101 kN"})
+        EXPECT_FALSE(parseForce(typed).ok()) << typed;
+    EXPECT_EQ(parseForce("50 lb").error().what, "\"50 lb\" is not a force");
+    EXPECT_EQ(parseForce("101 kN").error().what, "\"101 kN\" is more than 100 kN");
+}
+
+TEST(ExactForce, ReadsBackToTheSame) {
+    EXPECT_EQ(exact(Force::nearestToPoundsForce(50)), "50 lbf");
+    EXPECT_EQ(exact(Force::nearestToNewtons(222.5)), "222.5 N");
+    std::mt19937_64 dice(11);
+    for (int i = 0; i < 500; ++i) {
+        const auto count = static_cast<std::int64_t>(dice() % 100'000'000'000ULL);
+        const Force force = i % 2 == 0 ? Force::fromMicronewtons(count)
+                                       : Force::nearestToPoundsForce(static_cast<double>(i));
+        EXPECT_EQ(parseForce(exact(force)).value(), force) << exact(force);
+    }
+}
+
 TEST(ExactMass, ReadsBackToTheSame) {
     EXPECT_EQ(exact(Mass::pounds(25)), "25 lb");
     EXPECT_EQ(exact(Mass::tenthsOfPound(255)), "25.5 lb");
