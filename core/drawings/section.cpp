@@ -2,25 +2,17 @@
 
 #include "core/drawings/drawing_note.h"
 #include "core/drawings/section_parts.h"
+#include "core/hardware/way_words.h"
 #include "core/lengths/format.h"
+#include "core/plan/member_words.h"
+
+#include <algorithm>
 
 namespace frontwright {
 
 namespace {
 
 constexpr double margin = 5; // of paper, round the whole drawing
-
-Text wayWords(MountingWay way) {
-    switch (way) {
-    case MountingWay::ThroughWall:
-        return text("through wall and front");
-    case MountingWay::FrontCounterbore:
-        return text("in the front only, head in a counterbore");
-    case MountingWay::FrontAccessHole:
-        break;
-    }
-    return text("in the front only, reached through an access hole");
-}
 
 Phrase screwLine(const SectionSubject& subject) {
     const MountingPlan& mounting = subject.front.mounting;
@@ -41,8 +33,8 @@ Phrase boltLine(const SectionSubject& subject, const HardwarePlan& hardware) {
     const Phrase bolt = nameFromData(hardware.bolt->name);
     if (!way.length)
         return phrase("%1: no stocked length fits, drawn %2 long, %3", bolt,
-                      shown(way.leastLength, style), wayWords(way.way));
-    return phrase("%1 × %2, %3", bolt, shown(*way.length, style), wayWords(way.way));
+                      shown(way.leastLength, style), howHeld(way));
+    return phrase("%1 × %2, %3", bolt, shown(*way.length, style), howHeld(way));
 }
 
 Phrase runnerLine(const SectionSubject& subject, const RunnerPlan& runner) {
@@ -51,8 +43,8 @@ Phrase runnerLine(const SectionSubject& subject, const RunnerPlan& runner) {
     const std::string setback = shown(runner.reach.setback, style);
     if (!runner.reach.length)
         return phrase("%1: no stocked length fits", kind);
-    return phrase("%1, %2 long, %3 behind the frame's face", kind,
-                  shown(*runner.reach.length, style), setback);
+    return phrase("%1, %2 long, %3 %4", kind, shown(*runner.reach.length, style), setback,
+                  behindFace(subject.plan.construction));
 }
 
 Phrase titleOf(const SectionSubject& subject) {
@@ -65,22 +57,23 @@ Phrase titleOf(const SectionSubject& subject) {
                              : phrase("%1, section through screw %2", front, screw);
 }
 
+Phrase fittingLine(const SectionSubject& subject, const FittingPlan& fitting) {
+    const Phrase name = nameFromData(fitting.form->name);
+    if (fitting.screw == nullptr)
+        return name;
+    if (!fitting.screwLength)
+        return phrase("%1: no stocked length of its screws fits", name);
+    return phrase("%1: %2 × %3", name, nameFromData(fitting.screw->name),
+                  shown(*fitting.screwLength, subject.options.style));
+}
+
 /// Each kind of fitting once.
 void addFittingLines(DrawingNote& note, const SectionSubject& subject) {
-    const FittingForm* last = nullptr;
-    for (const FittingPlan& fitting : *subject.front.fittings) {
-        if (fitting.form == last)
-            continue;
-        last = fitting.form;
-        const Phrase name = nameFromData(fitting.form->name);
-        if (fitting.screw == nullptr)
-            note.lines.push_back(name);
-        else if (!fitting.screwLength)
-            note.lines.push_back(phrase("%1: no stocked length of its screws fits", name));
-        else
-            note.lines.push_back(phrase("%1: %2 × %3", name, nameFromData(fitting.screw->name),
-                                        shown(*fitting.screwLength, subject.options.style)));
-    }
+    std::vector<Phrase> lines;
+    for (const FittingPlan& fitting : *subject.front.fittings)
+        if (Phrase line = fittingLine(subject, fitting); std::ranges::count(lines, line) == 0)
+            lines.push_back(std::move(line));
+    note.lines.insert(note.lines.end(), lines.begin(), lines.end());
 }
 
 DrawingNote noteOf(const SectionSubject& subject) {

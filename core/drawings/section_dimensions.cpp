@@ -41,10 +41,14 @@ void layScrew(DimensionRows& rows, const SectionSubject& subject) {
     const MountingPlan& mounting = subject.front.mounting;
     const double face = -subject.thickness();
     rows.keepClear(face);
-    if (subject.wall() > 0) // a door lies on the frame's face, and nothing is bored behind it
-        rows.addChain({measure.between(0, subject.wall(),
-                                       subject.front.hasBox() ? text("wall %1") : text("frame %1"),
+    // A door lies on the frame's face, and nothing is bored behind it.
+    if (subject.front.hasBox())
+        rows.addChain({measure.between(0, subject.wall(), text("wall %1"),
                                        subject.front.box.wallThickness, std::nullopt)});
+    else if (subject.wall() > 0)
+        rows.addChain(
+            {measure.between(subject.face(), subject.face() + subject.wall(), text("frame %1"),
+                             subject.front.box.wallThickness, std::nullopt)});
     const auto reach = hole != nullptr ? screwReach(subject, *hole) : std::nullopt;
     if (hole != nullptr) {
         const Length neck = mounting.wall - mounting.recess;
@@ -167,9 +171,9 @@ void layBoxHeights(DimensionRows& rows, const SectionSubject& subject) {
             {measure.between(foot, foot + runner->top.inMillimetres(), text("runner to %1"),
                              runner->top, measure.ofFront(QuantityKind::RunnerTop))});
     if (const auto& runner = subject.front.runner; runner && runner->kickerPlay)
-        rows.addChain({measure.between(top, top + runner->kickerPlay->inMillimetres(),
-                                       text("play under the kicker %1"), *runner->kickerPlay,
-                                       measure.ofFront(QuantityKind::KickerHeight))});
+        rows.addChain(
+            {measure.between(top, top + runner->kickerPlay->inMillimetres(),
+                             text("play under the kicker %1"), *runner->kickerPlay, std::nullopt)});
     rows.addOverall(measure.between(foot, top, text("box height %1"), box.height,
                                     measure.ofFront(QuantityKind::BoxHeight)));
 }

@@ -213,8 +213,7 @@ std::optional<ScrewReach> screwReach(const SectionSubject& subject, const Mounti
 BoltReach boltReach(const SectionSubject& subject, const HardwarePlan& hardware) {
     const WayPlan& way = hardware.chosenWay();
     BoltReach reach;
-    reach.bored =
-        way.way == MountingWay::ThroughWall && subject.front.hasBox() ? subject.wall() : 0;
+    reach.bored = way.way == MountingWay::ThroughWall ? subject.wall() : 0;
     reach.underHead = reach.bored - way.counterbore.inMillimetres();
     reach.headTop = reach.underHead + hardware.bolt->headHeight.inMillimetres();
     reach.end = reach.underHead - way.length.value_or(way.leastLength).inMillimetres();

@@ -158,7 +158,7 @@ void drawMember(Sketch& sketch, const SectionSubject& subject, Side side,
     const double most = sketch.forPaper(mostOnPaper);
     const bool isBroken = high - low > most;
     const double far = isBelow ? std::max(low, high - most) : std::min(high, low + most);
-    const double face = -subject.front.box.setback.inMillimetres();
+    const double face = subject.face();
     // A panel runs back as far as the box is drawn.
     const double depth = std::min(deep, subject.boxEnd() - face);
     const Points outline{{face, far}, {face, near}, {face + depth, near}, {face + depth, far}};

@@ -34,6 +34,9 @@ struct SectionSubject {
     [[nodiscard]] Length length() const { return alongCase(front.rect).size(); }
     [[nodiscard]] double height() const { return length().inMillimetres(); }
     [[nodiscard]] double wall() const { return front.box.wallThickness.inMillimetres(); }
+    /// The frame's face, or frameless the members' front edges: behind the show face where the
+    /// front lies in its opening, before its back.
+    [[nodiscard]] double face() const { return -front.box.setback.inMillimetres(); }
     /// Where the box's wall begins along the front, and how far it reaches from there.
     [[nodiscard]] double boxFoot() const { return along(front.box.wallOnFront).inMillimetres(); }
     [[nodiscard]] double boxLength() const {

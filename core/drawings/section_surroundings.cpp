@@ -1,4 +1,5 @@
 #include "core/drawings/section_parts.h"
+#include "core/plan/member_words.h"
 
 #include <algorithm>
 
@@ -17,7 +18,7 @@ public:
         : m_sketch(sketch),
           m_subject(subject),
           m_sign(side == subject.highSide() ? 1 : -1),
-          m_face(-subject.front.box.setback.inMillimetres()) {
+          m_face(subject.face()) {
         const Span along = subject.alongCase(subject.plan.outline);
         const Length origin = subject.alongCase(subject.front.rect).low;
         m_edge = ((m_sign > 0 ? along.high : along.low) - origin).inMillimetres();
@@ -80,8 +81,8 @@ private:
 } // namespace
 
 void drawSurround(Sketch& sketch, const SectionSubject& subject, Side side) {
-    // The outer members stand first in a plan, in the order of the sides.
-    if (subject.front.neighbours[side].member == static_cast<std::uint32_t>(side))
+    const MemberPlan& member = subject.plan.members[subject.front.neighbours[side].member];
+    if (outerSide(member.id) == side)
         std::visit(Cutter(sketch, subject, side), subject.plan.surroundings[side]);
 }
 
@@ -89,11 +90,10 @@ void drawSystemRows(Sketch& sketch, const SectionSubject& subject) {
     if (subject.isLevel() || subject.plan.systemHoles.empty())
         return;
     const SystemHoles& holes = *subject.project.casework.systemHoles;
-    const double face = -subject.front.box.setback.inMillimetres();
     const double radius = holes.diameter.length.inMillimetres() / 2;
     const std::uint32_t beside = subject.front.neighbours.right.member;
     const Length origin = subject.front.rect.bottom;
-    const double x = face + holes.setback.length.inMillimetres();
+    const double x = subject.face() + holes.setback.length.inMillimetres();
     if (x + radius > subject.boxEnd())
         return;
     for (const PanelHoles& panel : subject.plan.systemHoles) {

@@ -45,6 +45,16 @@ Phrase nameOfMember(const Plan& plan, std::uint32_t index) {
     return isUpright(member.kind) ? phrase("Divider %1", number) : phrase("Shelf %1", number);
 }
 
+Text behindFace(Construction construction) {
+    switch (construction) {
+    case Construction::FaceFrame:
+        return text("behind the frame's face");
+    case Construction::Frameless:
+        break;
+    }
+    return text("behind the case's front edge");
+}
+
 std::optional<Side> outerSide(MemberId id) {
     if (id == leftStile)
         return Side::Left;

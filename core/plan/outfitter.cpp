@@ -3,17 +3,13 @@
 #include "core/fastening/fixed_front.h"
 #include "core/plan/chosen.h"
 #include "core/plan/moving.h"
-#include "core/wood/movement.h"
 #include "core/plan/own_part.h"
+#include "core/wood/movement.h"
 
 #include <algorithm>
 
 namespace frontwright {
 namespace {
-
-constexpr std::size_t mostRims = 8;
-/// As many as the rows of most banks: those of the bank beside it are alike.
-constexpr std::size_t mostDistinct = 8;
 
 Error notInCatalogue(Phrase what) {
     return {{}, std::move(what), text("choose one that is there")};
@@ -30,10 +26,6 @@ Length setbackOf(const FrontPlan& front) {
     return liesInFrame ? front.thickness : Length{};
 }
 
-bool areOfOneSize(const CaseRect& a, const CaseRect& b) {
-    return a.width() == b.width() && a.height() == b.height();
-}
-
 /// The whole block, edge profile left on; none where the wood is not known.
 std::optional<Mass> weightOf(const FrontPlan& front, const Species* wood) {
     if (wood == nullptr || !wood->gravity)
@@ -42,18 +34,27 @@ std::optional<Mass> weightOf(const FrontPlan& front, const Species* wood) {
                   *wood->gravity);
 }
 
-/// Whether all that is worked out is the same for both, but for where the box lies in the case.
-/// Fits follow from what they decide; overlays do not, where a gap is shared with a neighbour.
-bool areAlike(const FrontPlan& a, const FrontPlan& b) {
-    return a.use == b.use && a.hinge == b.hinge && !a.face && !b.face &&
-           a.use != OpeningUse::FixedFront && // screwed to members, which differ
-           areOfOneSize(a.openingRect, b.openingRect) && a.overlay == b.overlay &&
-           *a.choices == *b.choices;
-}
-
 FrontStock stockOf(const FrontPlan& front) {
     return {FrontRect::atOrigin(front.rect.width(), front.rect.height()), front.field,
             front.thickness, front.profile, front.box.wallThickness};
+}
+
+/// Behind a fixed front there is no wall: its bolts go through the front alone, whichever way is
+/// chosen for drawers, and a head that nothing lies behind needs no counterbore.
+HardwareSpec throughTheFrontAlone(HardwareSpec spec) {
+    if (spec.way != MountingWay::FrontCounterbore && !spec.counterbore)
+        spec.counterbore = Length{};
+    spec.way = MountingWay::FrontCounterbore;
+    return spec;
+}
+
+/// So that no other way is offered.
+void tellOneWay(Shared<HardwarePlan>& hardware) {
+    if (!hardware)
+        return;
+    HardwarePlan plan = *hardware;
+    plan.ways.fill(plan.chosenWay());
+    hardware = std::move(plan);
 }
 
 /// A fixed front lies on the frame by its own outline.
@@ -89,48 +90,18 @@ Outfitter::Outfitter(const Project& project, const Catalogue& catalogue,
       m_screw(catalogue.woodScrew(project.fronts.mounting.screw)),
       m_wood(catalogue.speciesOf(project.fronts.stock.species)),
       m_handle(handleOf(project.fronts.hardware)),
-      m_rowGrid(project.style.unit == Unit::Inch ? Length::inches(0, 8) : Length::millimetres(1)) {}
+      m_rowGrid(project.style.unit == Unit::Inch ? Length::inches(0, 8) : Length::millimetres(1)),
+      m_rims(project.limits) {}
 
 std::optional<Error> Outfitter::outfit(FrontPlan& front, const Layout& layout) {
-    if (const FrontPlan* alike = alikeTo(front)) {
-        takeOver(front, *alike);
+    if (const FrontPlan* alike = m_done.alikeTo(front)) {
+        takeOver(m_project, front, *alike);
         return std::nullopt;
     }
     if (auto error = workOut(front, layout))
         return error;
-    remember(front);
+    m_done.remember(front);
     return std::nullopt;
-}
-
-const FrontPlan* Outfitter::alikeTo(const FrontPlan& front) const {
-    const auto found =
-        std::find_if(m_distinct.begin(), m_distinct.end(),
-                     [&](const FrontPlan* distinct) { return areAlike(*distinct, front); });
-    return found == m_distinct.end() ? nullptr : *found;
-}
-
-void Outfitter::takeOver(FrontPlan& front, const FrontPlan& alike) const {
-    front.thickness = alike.thickness;
-    front.profile = &chosenProfile(m_project, front);
-    front.field = alike.field;
-    front.box = alike.box;
-    front.runner = alike.runner;
-    front.boxSwelling = alike.boxSwelling;
-    front.box.origin =
-        alike.box.origin + (front.openingRect.lowerLeft() - alike.openingRect.lowerLeft());
-    front.mounting = alike.mounting;
-    front.hardware = alike.hardware;
-    front.fittings = alike.fittings;
-    front.season = alike.season;
-    front.holding = alike.holding;
-    front.load = alike.load;
-    front.wood = alike.wood;
-}
-
-void Outfitter::remember(const FrontPlan& front) {
-    if (m_distinct.size() == mostDistinct)
-        m_distinct.pop_back();
-    m_distinct.push_front(&front);
 }
 
 std::optional<Error> Outfitter::workOut(FrontPlan& front, const Layout& layout) {
@@ -149,6 +120,7 @@ std::optional<Error> Outfitter::workOut(FrontPlan& front, const Layout& layout) 
                                        : fitOutDoor(front);
     if (error)
         return error;
+    front.box.setback = setbackOf(front);
     weigh(front, behind);
     letMove(front);
     return std::nullopt;
@@ -164,7 +136,7 @@ std::optional<Error> Outfitter::fitOutDoor(FrontPlan& front) const {
     return std::nullopt;
 }
 
-/// Handle and screws; its bolts go through the front alone.
+/// Handle and screws.
 std::optional<Error> Outfitter::fitOutFixed(FrontPlan& front, const Layout& layout) {
     const auto screw = screwOf(front);
     if (!screw.ok())
@@ -173,8 +145,10 @@ std::optional<Error> Outfitter::fitOutFixed(FrontPlan& front, const Layout& layo
     front.box = outlineAsWall(front, thicknessOfFrame(m_project.casework));
     FrontStock stock = stockOf(front);
     stock.wallThickness = {};
-    if (auto error = placeHardware(front, stock))
+    if (auto error =
+            placeHardware(front, stock, throughTheFrontAlone(chosenHardware(m_project, front))))
         return error;
+    tellOneWay(front.hardware);
     if (auto error = placeFittings(front, stock))
         return error;
     const MountingPlace place = placeOf(front, stock, *screw.value());
@@ -193,7 +167,7 @@ std::optional<Error> Outfitter::fitOut(FrontPlan& front, const CaseRect& behind)
     if (auto error = buildBox(front, behind))
         return error;
     const FrontStock stock = stockOf(front);
-    if (auto error = placeHardware(front, stock))
+    if (auto error = placeHardware(front, stock, chosenHardware(m_project, front)))
         return error;
     if (auto error = placeFittings(front, stock))
         return error;
@@ -229,8 +203,8 @@ std::optional<Error> Outfitter::buildBox(FrontPlan& front, const CaseRect& behin
     return std::nullopt;
 }
 
-std::optional<Error> Outfitter::placeHardware(FrontPlan& front, const FrontStock& stock) const {
-    const HardwareSpec& spec = chosenHardware(m_project, front);
+std::optional<Error> Outfitter::placeHardware(FrontPlan& front, const FrontStock& stock,
+                                              const HardwareSpec& spec) const {
     const Handle handle = front.choices->hardware ? handleOf(spec) : m_handle;
     if (!handle.form && !spec.form.empty())
         return notInCatalogue(phrase("no hardware form \"%1\" in the catalogue", spec.form));
@@ -262,7 +236,7 @@ Result<const WoodScrew*> Outfitter::screwOf(const FrontPlan& front) const {
 MountingPlace Outfitter::placeOf(const FrontPlan& front, const FrontStock& stock,
                                  const WoodScrew& screw) {
     MountingPlace place{front.box, stock, front.hardware ? &*front.hardware : nullptr,
-                        &rimOf(front), m_rowGrid};
+                        &m_rims.of(front), m_rowGrid};
     place.fittings = front.fittings ? &*front.fittings : nullptr;
     place.runner = front.runner ? &*front.runner : nullptr;
     if (front.wood && front.wood->gravity)
@@ -317,20 +291,6 @@ std::optional<Length> Outfitter::swellingOf(const FrontPlan& front) const {
         return std::nullopt;
     return partOf(front.box.height,
                   relativeChange(*coefficient, m_moisture->whenCut, m_moisture->wettest));
-}
-
-const ThinRim& Outfitter::rimOf(const FrontPlan& front) {
-    for (const SolvedRim& solved : m_rims)
-        if (solved.thickness == front.thickness &&
-            (solved.profile == front.profile || *solved.profile == *front.profile))
-            return solved.rim;
-    if (m_rims.size() == mostRims)
-        m_rims.pop_front();
-    const Limits& limits = m_project.limits;
-    m_rims.push_back({front.profile, front.thickness,
-                      thinRim(*front.profile, front.thickness,
-                              limits.leastPenetration.length + limits.leastTipCover.length)});
-    return m_rims.back().rim;
 }
 
 } // namespace frontwright

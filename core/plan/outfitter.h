@@ -1,9 +1,8 @@
 #pragma once
 
-#include "core/fastening/thin_rim.h"
-#include "core/plan/plan.h"
+#include "core/plan/alike_fronts.h"
+#include "core/plan/thin_rims.h"
 
-#include <deque>
 #include <optional>
 
 namespace frontwright {
@@ -27,22 +26,13 @@ private:
         const HardwareForm* form = nullptr;
         const Bolt* bolt = nullptr;
     };
-    struct SolvedRim {
-        const Profile* profile;
-        Length thickness;
-        ThinRim rim;
-    };
-    /// nullptr where there is none.
-    [[nodiscard]] const FrontPlan* alikeTo(const FrontPlan&) const;
-    void takeOver(FrontPlan&, const FrontPlan& alike) const;
-    void remember(const FrontPlan&);
     std::optional<Error> workOut(FrontPlan&, const Layout&);
     std::optional<Error> fitOut(FrontPlan&, const CaseRect& behind);
     std::optional<Error> fitOutFixed(FrontPlan&, const Layout&);
     std::optional<Error> fitOutDoor(FrontPlan&) const;
     [[nodiscard]] Handle handleOf(const HardwareSpec&) const;
     std::optional<Error> buildBox(FrontPlan&, const CaseRect& behind) const;
-    std::optional<Error> placeHardware(FrontPlan&, const FrontStock&) const;
+    std::optional<Error> placeHardware(FrontPlan&, const FrontStock&, const HardwareSpec&) const;
     std::optional<Error> placeFittings(FrontPlan&, const FrontStock&) const;
     Result<const WoodScrew*> screwOf(const FrontPlan&) const;
     [[nodiscard]] MountingPlace placeOf(const FrontPlan&, const FrontStock&, const WoodScrew&);
@@ -52,7 +42,6 @@ private:
     void letMove(FrontPlan&) const;
     /// Of the box's height, its sides flat-sawn. Precondition: there is air.
     [[nodiscard]] std::optional<Length> swellingOf(const FrontPlan&) const;
-    const ThinRim& rimOf(const FrontPlan&);
 
     const Project& m_project;
     const Catalogue& m_catalogue;
@@ -62,8 +51,8 @@ private:
     const Species* m_wood;      ///< likewise
     Handle m_handle;            ///< likewise
     Length m_rowGrid;
-    std::deque<SolvedRim> m_rims;            ///< the last few
-    std::deque<const FrontPlan*> m_distinct; ///< the last few that were worked out, latest first
+    ThinRims m_rims;
+    AlikeFronts m_done; ///< those worked out last
 };
 
 } // namespace frontwright

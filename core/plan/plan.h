@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/boxes/runner.h"
 #include "core/boards/fitted_board.h"
 #include "core/boxes/box.h"
+#include "core/boxes/runner.h"
 #include "core/case/layout.h"
 #include "core/case/shared.h"
 #include "core/fastening/mounting.h"
@@ -69,7 +69,9 @@ struct FrontPlan {
     Shared<RunnerPlan> runner; ///< of a drawer; none where nothing but clearances is known of it
     std::optional<Length> boxSwelling; ///< most of the season; where box's wood and air are told
     MountingPlan mounting;             ///< of a drawer or a fixed front, else no holes
-    Shared<HardwarePlan> hardware;     ///< none where no handle is chosen, and on doors
+    /// None where no handle is chosen, and on doors. Of a fixed front, behind which there is no
+    /// wall, all three ways are the one in the front only.
+    Shared<HardwarePlan> hardware;
     Shared<std::vector<FittingPlan>> fittings; ///< none where there are none
     Rare<FrontSeason> season;                  ///< where there is air
     /// From the front's edge to what stands round the case; negative where it reaches into it. At

@@ -79,7 +79,7 @@ Template frontTemplate(const TemplateSource& source, const Alike& alike) {
                            shown(front.rect.height(), source.style),
                            shown(front.thickness, source.style)));
     if (front.hardware)
-        draft.parameter(orderOfWork(front.hardware->chosen));
+        draft.parameter(orderOfWork(front.hardware->chosenWay()));
     return draft.finished(text("Read from the show face"), text("the front's top edge is up"),
                           openingsOf(source.plan, alike));
 }

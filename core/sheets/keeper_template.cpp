@@ -1,5 +1,6 @@
 #include "core/lengths/format.h"
 #include "core/plan/boards.h"
+#include "core/plan/member_words.h"
 #include "core/sheets/part_templates.h"
 #include "core/sheets/template_draft.h"
 #include "core/sheets/text_lines.h"
@@ -81,23 +82,23 @@ private:
     const PlannedBoard& m_board;
 };
 
-/// "Piece 1: 5 1/2 in long, begins 3/4 in behind the frame's face; screws 1 in and 4 1/2 in from
-/// its front end."
-Phrase pieceWords(const KeeperPiece& piece, std::size_t index, LengthStyle style) {
+/// "Keeper piece 1: 5 1/2 in long, begins 3/4 in behind the frame's face; screws 1 in and 4 1/2 in
+/// from its front end."
+Phrase pieceWords(const KeeperPiece& piece, std::size_t index, Construction construction,
+                  LengthStyle style) {
     std::vector<std::string> places;
     for (const Length screw : piece.screws)
         places.push_back(shown(screw - piece.along.low, style));
-    return phrase("Keeper piece %1: %2 long, begins %3 behind the frame's face; screws %4 from its "
-                  "front end.",
+    return phrase("Keeper piece %1: %2 long, begins %3 %4; screws %5 from its front end.",
                   number(index), shown(piece.along.size(), style), shown(piece.along.low, style),
-                  listed(places, 24));
+                  behindFace(construction), listed(places, 24));
 }
 
 void addParameters(TemplateDraft& draft, const TemplateSource& source, const PlannedBoard& board,
                    Side side) {
     const auto& pieces = board.fitted.strips[side].pieces;
     for (std::size_t i = 0; i < pieces.size(); ++i)
-        draft.parameter(pieceWords(pieces[i], i, fineStyle(source)));
+        draft.parameter(pieceWords(pieces[i], i, source.plan.construction, fineStyle(source)));
     const std::string length = shown(board.fitted.board.strip.size(), fineStyle(source));
     draft.parameter(phrase("Runner: %1 long, %2 high.", length,
                            shown(board.spec->runnerHeight, fineStyle(source))));

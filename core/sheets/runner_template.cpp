@@ -1,4 +1,5 @@
 #include "core/lengths/format.h"
+#include "core/plan/member_words.h"
 #include "core/sheets/inside_view.h"
 #include "core/sheets/part_templates.h"
 #include "core/sheets/template_draft.h"
@@ -21,11 +22,11 @@ Phrase runnerWords(const TemplateSource& source, const RunnerPlan& runner) {
         return phrase("Runners: %1, no stocked length fits.", kind);
     const std::string length = shown(*runner.reach.length, source.style);
     const std::string setback = shown(runner.reach.setback, source.style);
-    return isPair(runner.kind->form)
-               ? phrase("Runners: %1, a pair %2 long, front ends %3 behind the frame's face.", kind,
-                        length, setback)
-               : phrase("Runner: %1, one %2 long, its front end %3 behind the frame's face.", kind,
-                        length, setback);
+    const Text behind = behindFace(source.plan.construction);
+    return isPair(runner.kind->form) ? phrase("Runners: %1, a pair %2 long, front ends %3 %4.",
+                                              kind, length, setback, behind)
+                                     : phrase("Runner: %1, one %2 long, its front end %3 %4.", kind,
+                                              length, setback, behind);
 }
 
 } // namespace

@@ -372,18 +372,6 @@
         <translation>Änderungen %1-fach vergrößert gezeichnet</translation>
     </message>
     <message>
-        <source>through wall and front</source>
-        <translation>durch Vorderstück und Blende</translation>
-    </message>
-    <message>
-        <source>in the front only, head in a counterbore</source>
-        <translation>nur in der Blende, Kopf in zylindrischer Senkung</translation>
-    </message>
-    <message>
-        <source>in the front only, reached through an access hole</source>
-        <translation>nur in der Blende, erreichbar durch eine Zugangsbohrung</translation>
-    </message>
-    <message>
         <source>%1: no stocked length fits; clearance hole %2, pilot hole %3</source>
         <translation>%1: keine vorrätige Länge passt; Durchgangsbohrung %2, Vorbohrung %3</translation>
     </message>
@@ -404,8 +392,8 @@
         <translation>%1: keine vorrätige Länge passt</translation>
     </message>
     <message>
-        <source>%1, %2 long, %3 behind the frame&apos;s face</source>
-        <translation>%1, %2 lang, %3 hinter der Vorderseite des Rahmens</translation>
+        <source>%1, %2 long, %3 %4</source>
+        <translation>%1, %2 lang, %3 %4</translation>
     </message>
     <message>
         <source>%1, level section</source>

@@ -36,6 +36,22 @@
         <translation>nur Blende, Zugangsbohrung</translation>
     </message>
     <message>
+        <source>in the front only</source>
+        <translation>nur in der Blende</translation>
+    </message>
+    <message>
+        <source>in the front only, head in a counterbore</source>
+        <translation>nur in der Blende, Kopf in zylindrischer Senkung</translation>
+    </message>
+    <message>
+        <source>in the front only, reached through an access hole</source>
+        <translation>nur in der Blende, erreichbar durch eine Zugangsbohrung</translation>
+    </message>
+    <message>
+        <source>Drill the front, with scrap behind, and put the bolts in before it goes on.</source>
+        <translation>Die Blende mit Abfallholz dahinter bohren und die Gewindeschrauben einsetzen, bevor sie angebracht wird.</translation>
+    </message>
+    <message>
         <source>Fasten the front to its box first, then drill front and wall together from the show face, with scrap behind.</source>
         <translation>Zuerst die Blende am Schubkasten befestigen, dann Blende und Vorderstück zusammen von der Sichtseite bohren, mit Abfallholz dahinter.</translation>
     </message>

@@ -100,6 +100,14 @@
         <translation>Zwischenboden %1</translation>
     </message>
     <message>
+        <source>behind the frame&apos;s face</source>
+        <translation>hinter der Vorderseite des Rahmens</translation>
+    </message>
+    <message>
+        <source>behind the case&apos;s front edge</source>
+        <translation>hinter der Vorderkante des Korpus</translation>
+    </message>
+    <message>
         <source>Front %1</source>
         <translation>Blende %1</translation>
     </message>

@@ -220,8 +220,8 @@
         <translation>Kopf %1 versenkt</translation>
     </message>
     <message>
-        <source>Keeper piece %1: %2 long, begins %3 behind the frame&apos;s face; screws %4 from its front end.</source>
-        <translation>Halteleiste, Stück %1: %2 lang, beginnt %3 hinter der Vorderseite des Rahmens; Schrauben %4 von seinem vorderen Ende.</translation>
+        <source>Keeper piece %1: %2 long, begins %3 %4; screws %5 from its front end.</source>
+        <translation>Halteleiste, Stück %1: %2 lang, beginnt %3 %4; Schrauben %5 von seinem vorderen Ende.</translation>
     </message>
     <message>
         <source>Runner: %1 long, %2 high.</source>
@@ -396,12 +396,12 @@
         <translation>Führungen: %1, keine vorrätige Länge passt.</translation>
     </message>
     <message>
-        <source>Runners: %1, a pair %2 long, front ends %3 behind the frame&apos;s face.</source>
-        <translation>Führungen: %1, ein Paar %2 lang, vordere Enden %3 hinter der Vorderseite des Rahmens.</translation>
+        <source>Runners: %1, a pair %2 long, front ends %3 %4.</source>
+        <translation>Führungen: %1, ein Paar %2 lang, vordere Enden %3 %4.</translation>
     </message>
     <message>
-        <source>Runner: %1, one %2 long, its front end %3 behind the frame&apos;s face.</source>
-        <translation>Führung: %1, eine %2 lang, vorderes Ende %3 hinter der Vorderseite des Rahmens.</translation>
+        <source>Runner: %1, one %2 long, its front end %3 %4.</source>
+        <translation>Führung: %1, eine %2 lang, vorderes Ende %3 %4.</translation>
     </message>
     <message>
         <source>runner: no screw here</source>

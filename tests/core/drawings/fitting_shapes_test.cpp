@@ -57,6 +57,20 @@ TEST(FittingShapes, OfTheShowFaceFillTheirPlate) {
     }
 }
 
+TEST(TheNotesOfASection, TellEachKindOfFittingOnce) {
+    Project project = withLockAndLabel();
+    std::vector<FittingSpec>& fittings = project.fronts.hardware.fittings;
+    const FittingSpec lock = fittings[0];
+    fittings.push_back(lock); // lock, label holder, lock
+    const Planned planned(std::move(project));
+    const Drawing section = frontSection(planned.project, planned.plan, 0, {});
+    int told = 0;
+    for (const Mark& mark : section.marks)
+        if (const auto* text = std::get_if<TextMark>(&mark.shape))
+            told += text->text.find("Half-mortise lock") != std::string::npos ? 1 : 0;
+    EXPECT_EQ(told, 1);
+}
+
 TEST(FittingShapes, OfALockIsItsKeyHoleAlone) {
     const Planned planned(withLockAndLabel());
     const FittingPlan& lock = planned.front(0).fittings->front();

@@ -102,7 +102,25 @@ TEST(SectionOfARunner, DimensionsItsTopAndSetback) {
     EXPECT_EQ(top->text, "runner to 2");
     EXPECT_EQ(back->text, "runner back 1/8");
     const DrawnCase wooden(on("rails"));
-    EXPECT_NE(testing::dimensionNamed(wooden.section(), "play under the kicker"), nullptr);
+    const Drawing section = wooden.section();
+    const auto* play = testing::dimensionNamed(section, "play under the kicker");
+    ASSERT_NE(play, nullptr);
+    EXPECT_FALSE(play->quantity) << "the kicker's height is another number";
+}
+
+TEST(SectionOfARunner, CountsItsSetbackFromWhatTheCaseHas) {
+    const auto says = [](Project project, const std::string& words) {
+        for (const std::string& line :
+             testing::textsOn(DrawnCase(std::move(project)).section(), Layer::Note))
+            if (line.find(words) != std::string::npos)
+                return true;
+        return false;
+    };
+    Project project = on("hung");
+    EXPECT_TRUE(says(project, "behind the frame's face"));
+    project.casework.construction = Construction::Frameless;
+    EXPECT_TRUE(says(project, "behind the case's front edge"));
+    EXPECT_FALSE(says(project, "the frame's face"));
 }
 
 // Opening 13 in, its edges 1/4 in inside the front's.

@@ -57,6 +57,24 @@ TEST(AFixedFront, HasItsHandleBoltedThroughTheFrontAlone) {
     EXPECT_TRUE(sink.front(0).holding->holes[0].pull);
 }
 
+// However the drawers' handles are held: behind this front there is no wall. A head that nothing
+// lies behind needs no counterbore; where the maker wants it sunk, it is in the front.
+TEST(AFixedFront, HoldsItsHandleInTheFrontOnlyWhateverIsChosen) {
+    for (const MountingWay way : allMountingWays) {
+        Project project = fixedFronts(bank(1), in(1));
+        project.fronts.hardware.way = way;
+        const Planned sink(project);
+        const HardwarePlan& hardware = *sink.front(0).hardware;
+        EXPECT_EQ(hardware.chosen, MountingWay::FrontCounterbore);
+        for (const WayPlan& each : hardware.ways)
+            EXPECT_EQ(each, hardware.chosenWay());
+        EXPECT_EQ(hardware.chosenWay().throughWood, in(0, 48));
+        EXPECT_EQ(hardware.chosenWay().counterbore.isZero(), way != MountingWay::FrontCounterbore);
+        project.fronts.hardware.counterbore = in(0, 8);
+        EXPECT_EQ(Planned(project).front(0).hardware->chosenWay().grip, in(0, 40));
+    }
+}
+
 TEST(AFixedFront, ExplainsItsNumbersWithoutABox) {
     const Planned sink(fixedFronts(bank(1), in(1)));
     const auto told = [&](QuantityKind kind) {

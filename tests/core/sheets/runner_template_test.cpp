@@ -53,6 +53,14 @@ TEST(WallTemplate, HatchesTheClearZonesOfItsRunners) {
     EXPECT_TRUE(says(part, "2 in × 1 in"));
 }
 
+TEST(WallTemplate, CountsTheRunnersSetbackFromTheCasesEdgeWhereItHasNoFrame) {
+    Project project = on("hidden");
+    project.casework.construction = Construction::Frameless;
+    const auto shop = shopWith(project);
+    EXPECT_TRUE(says(titled(*shop, "Box wall A1"), "behind the case's front edge."));
+    EXPECT_FALSE(says(titled(*shop, "Box wall A1"), "frame's face"));
+}
+
 TEST(WallTemplate, TellsWhatItsBoxRunsOnAndHowTheBackIsNotched) {
     const auto shop = shopWith(on("hidden"));
     const Template& part = titled(*shop, "Box wall A1");
