@@ -15,11 +15,29 @@ struct TemplateSource {
 /// Fronts that one template serves, by index into Plan::fronts; the first names it.
 using Alike = std::vector<std::uint32_t>;
 
+/// A part without a size has no template; that there is no room for it is a finding.
+inline bool isCut(const FrontPlan& front) {
+    return front.rect.width() > Length{} && front.rect.height() > Length{};
+}
+
+/// What a story stick passes: an opening with its front, or one over which none lies.
+struct StickOpening {
+    OpeningId id;
+    std::string name;
+    CaseRect rect;
+    PerSide<std::uint32_t> bounds; ///< index into Plan::members of the member at each side
+    std::uint32_t bank = 0;
+    std::uint32_t place = 0;
+    std::optional<std::uint32_t> front; ///< index into Plan::fronts; none of a space or a board
+};
+using StickOpenings = std::vector<StickOpening>;
+
 /// Outline, profile line, centre lines, hardware holes and all that is cut for fittings, read from
 /// the show face.
 Template frontTemplate(const TemplateSource&, const Alike&);
 
-/// Two fronts can share their template: size, thickness, profile and hardware are the same.
+/// Two fronts can share their template: size, thickness, profile, hardware and fittings are the
+/// same.
 bool haveSameFront(const FrontPlan&, const FrontPlan&);
 
 /// Mounting, bolt and access holes, bottom panel and least height, read from inside the box: left
@@ -30,11 +48,15 @@ Template wallTemplate(const TemplateSource&, const Alike&);
 bool haveSameWall(const FrontPlan&, const FrontPlan&);
 
 /// Heights of a bank's openings, fronts, gaps and hole rows, upright, from the lower edge of the
-/// member below the bank to the upper edge of the one above it. `bank`: top to bottom.
-Template heightsStick(const TemplateSource&, const Alike& bank);
+/// member below the bank to the upper edge of the one above it. `bank`: top to bottom, not empty.
+Template heightsStick(const TemplateSource&, const StickOpenings& bank);
 
-/// The same for the widths of fronts that stand side by side, level, from left to right.
-Template widthsStick(const TemplateSource&, const Alike& row);
+/// The same for the widths of openings that stand side by side, level, from left to right.
+Template widthsStick(const TemplateSource&, const StickOpenings& row);
+
+/// One for the heights of each bank that has a front, then for the widths of its top fronts (of a
+/// bank of spaces its top space) one for those that stand side by side.
+std::vector<Template> storySticks(const TemplateSource&);
 
 class TemplateDraft;
 /// Screw holes, bores and mortises of a front's fittings, each with drill or size, depth and face.

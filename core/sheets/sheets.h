@@ -43,8 +43,8 @@ struct Template {
     BoxMm part;                        ///< outline of the part itself (without waste and notes)
 };
 
-/// All templates of a plan: fronts, box walls, story sticks, rows of system holes, in the order of
-/// the elevation. Their labels are of that language.
+/// All templates of a plan: fronts, box walls, story sticks, rows of system holes, keeper strips of
+/// pull-out boards, each kind in the order of the elevation. Their labels are of that language.
 std::vector<Template> templates(const Project&, const Plan&, LengthStyle, const Language& = {});
 
 struct SheetOptions {

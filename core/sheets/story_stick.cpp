@@ -114,13 +114,18 @@ private:
 
 using Prefer = TemplateLabel::Prefer;
 
-void addEdges(Stick& stick, const FrontPlan& front) {
-    const std::string name = label(stick.source().project, front);
-    const Span opening = stick.reach().of(front.openingRect), whole = stick.reach().of(front.rect);
-    stick.mark(Layer::OpeningEdge, openingsLane, opening.low, "opening " + name + ", low edge",
-               name, Prefer::High);
-    stick.mark(Layer::OpeningEdge, openingsLane, opening.high, "opening " + name + ", high edge",
+void addOpening(Stick& stick, const StickOpening& opening) {
+    const std::string& name = opening.name;
+    const Span edges = stick.reach().of(opening.rect);
+    stick.mark(Layer::OpeningEdge, openingsLane, edges.low, "opening " + name + ", low edge", name,
+               Prefer::High);
+    stick.mark(Layer::OpeningEdge, openingsLane, edges.high, "opening " + name + ", high edge",
                name, Prefer::Low);
+}
+
+void addFront(Stick& stick, const FrontPlan& front) {
+    const std::string name = label(stick.source().project, front);
+    const Span whole = stick.reach().of(front.rect);
     stick.mark(Layer::FrontEdge, frontsLane, whole.low, "front " + name + ", low edge", name,
                Prefer::High);
     stick.mark(Layer::FrontEdge, frontsLane, whole.high, "front " + name + ", high edge", name,
@@ -156,13 +161,20 @@ void addHoles(Stick& stick, const FrontPlan& front) {
                    Prefer::High);
 }
 
-/// Between neighbours in the order in which they stand along the stick.
-void addGap(Stick& stick, const FrontPlan& lower, const FrontPlan& upper) {
-    const Project& project = stick.source().project;
-    const Length from = stick.reach().of(lower.rect).high, to = stick.reach().of(upper.rect).low;
+/// Between two that face each other, in the order in which they stand along the stick; where a
+/// space or a board lies between two fronts there is no gap to be set.
+void addGap(Stick& stick, std::uint32_t lower, std::uint32_t upper) {
+    const TemplateSource& source = stick.source();
+    const FrontPlan &before = source.plan.fronts[lower], &after = source.plan.fronts[upper];
+    const bool isUpright = stick.reach().lies == Lies::Upright;
+    const Side beyond = isUpright ? Side::Top : Side::Right;
+    const Side back = isUpright ? Side::Bottom : Side::Left;
+    if (before.neighbours[beyond].front != upper && after.neighbours[back].front != lower)
+        return;
+    const Length from = stick.reach().of(before.rect).high, to = stick.reach().of(after.rect).low;
     stick.note(gapsLane, greatest(from, to),
-               "gap " + label(project, lower) + " to " + label(project, upper),
-               phrase("gap %1", shownBare(to - from, stick.source().style)));
+               "gap " + label(source.project, before) + " to " + label(source.project, after),
+               phrase("gap %1", shownBare(to - from, source.style)));
 }
 
 Text unitNote(LengthStyle style) {
@@ -170,51 +182,52 @@ Text unitNote(LengthStyle style) {
                                     : text("Figures in mm from the low end.");
 }
 
-Template made(Stick& stick, const Alike& lowToHigh, Phrase up) {
+Template made(Stick& stick, const StickOpenings& lowToHigh, Phrase up) {
     const Plan& plan = stick.source().plan;
+    Alike served;
     for (std::size_t i = 0; i < lowToHigh.size(); ++i) {
-        const FrontPlan& front = plan.fronts[lowToHigh[i]];
-        addEdges(stick, front);
-        addHoles(stick, front);
-        if (i > 0)
-            addGap(stick, plan.fronts[lowToHigh[i - 1]], front);
+        const StickOpening& opening = lowToHigh[i];
+        addOpening(stick, opening);
+        if (!opening.front)
+            continue;
+        addFront(stick, plan.fronts[*opening.front]);
+        addHoles(stick, plan.fronts[*opening.front]);
+        if (i > 0 && lowToHigh[i - 1].front)
+            addGap(stick, *lowToHigh[i - 1].front, *opening.front);
+        served.push_back(*opening.front);
     }
     stick.draft().parameter(unitNote(stick.source().style));
     return stick.draft().finished(text("Read from the front"), std::move(up),
-                                  openingsOf(plan, lowToHigh));
+                                  openingsOf(plan, served));
 }
 
 } // namespace
 
-Template heightsStick(const TemplateSource& source, const Alike& bank) {
-    const auto& fronts = source.plan.fronts;
+Template heightsStick(const TemplateSource& source, const StickOpenings& bank) {
     const auto& members = source.plan.members;
-    const FrontPlan& highest = fronts[bank.front()];
-    const FrontPlan& lowest = fronts[bank.back()];
-    const Reach reach{Lies::Upright,
-                      {members[lowest.neighbours.bottom.member].rect.bottom,
-                       members[highest.neighbours.top.member].rect.top}};
+    const StickOpening &highest = bank.front(), &lowest = bank.back();
+    const Reach reach{
+        Lies::Upright,
+        {members[lowest.bounds.bottom].rect.bottom, members[highest.bounds.top].rect.top}};
     Stick stick(source, reach, phrase("Story stick, bank %1", bankLetters(highest.bank)),
-                lowest.opening);
+                lowest.id);
     stick.draft().parameter(phrase("Hold the low end flush with the lower edge of the member below "
                                    "the bank, %1 above the case's lower edge.",
                                    shown(reach.along.low, source.style)));
-    return made(stick, Alike(bank.rbegin(), bank.rend()), text("the bank's upper end is up"));
+    return made(stick, StickOpenings(bank.rbegin(), bank.rend()),
+                text("the bank's upper end is up"));
 }
 
-Template widthsStick(const TemplateSource& source, const Alike& row) {
-    const auto& fronts = source.plan.fronts;
+Template widthsStick(const TemplateSource& source, const StickOpenings& row) {
     const auto& members = source.plan.members;
-    const FrontPlan& leftmost = fronts[row.front()];
-    const FrontPlan& rightmost = fronts[row.back()];
-    const Reach reach{Lies::Level,
-                      {members[leftmost.neighbours.left.member].rect.left,
-                       members[rightmost.neighbours.right.member].rect.right}};
+    const Reach reach{
+        Lies::Level,
+        {members[row.front().bounds.left].rect.left, members[row.back().bounds.right].rect.right}};
     std::vector<std::string> names;
-    for (std::uint32_t index : row)
-        names.push_back(bankLetters(fronts[index].bank));
+    for (const StickOpening& opening : row)
+        names.push_back(bankLetters(opening.bank));
     Stick stick(source, reach, phrase("Story stick, widths of %1", listed(names, 8)),
-                leftmost.opening);
+                row.front().id);
     stick.draft().parameter(phrase("Hold the low end, at the left, flush with the left edge of the "
                                    "member at the left, %1 from the case's left edge.",
                                    shown(reach.along.low, source.style)));

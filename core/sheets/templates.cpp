@@ -27,10 +27,6 @@ Alike inReadingOrder(const Plan& plan) {
     return order;
 }
 
-/// A part without a size has no template; that there is no room for it is a finding.
-bool isCut(const FrontPlan& front) {
-    return front.rect.width() > Length{} && front.rect.height() > Length{};
-}
 /// Nothing is marked on a door.
 bool isDrilled(const FrontPlan& front) {
     return isCut(front) && front.use != OpeningUse::Door;
@@ -62,28 +58,6 @@ std::vector<Alike> grouped(const Plan& plan, const Alike& order,
             group->push_back(index);
     }
     return groups;
-}
-
-std::vector<Alike> banksOf(const Plan& plan, const Alike& order) {
-    return grouped(plan, order, isCut,
-                   [](const FrontPlan& a, const FrontPlan& b) { return a.bank == b.bank; });
-}
-
-/// Top fronts of banks that stand side by side share a stick; what lies above or below starts
-/// another.
-std::vector<Alike> rowsOf(const Plan& plan, const std::vector<Alike>& banks) {
-    std::vector<Alike> rows;
-    for (const Alike& bank : banks) {
-        const Span across = plan.fronts[bank.front()].openingRect.across();
-        const auto row = std::find_if(rows.begin(), rows.end(), [&](const Alike& known) {
-            return plan.fronts[known.back()].openingRect.right <= across.low;
-        });
-        if (row == rows.end())
-            rows.push_back({bank.front()});
-        else
-            row->push_back(bank.front());
-    }
-    return rows;
 }
 
 } // namespace
@@ -124,18 +98,13 @@ std::vector<Template> templates(const Project& project, const Plan& plan, Length
                                 const Language& language) {
     const TemplateSource source{project, plan, style, language};
     const Alike order = inReadingOrder(plan);
-    const std::vector<Alike> banks = banksOf(plan, order);
     std::vector<Template> result;
     for (const Alike& alike : grouped(plan, order, isDrilled, haveSameFront))
         result.push_back(frontTemplate(source, alike));
     for (const Alike& alike : grouped(plan, order, hasWall, haveSameWall))
         result.push_back(wallTemplate(source, alike));
-    for (const Alike& bank : banks)
-        result.push_back(heightsStick(source, bank));
-    for (const Alike& row : rowsOf(plan, banks))
-        result.push_back(widthsStick(source, row));
-    for (Template& stick : rowSticks(source))
-        result.push_back(std::move(stick));
+    for (const auto& sticks : {storySticks(source), rowSticks(source)})
+        result.insert(result.end(), sticks.begin(), sticks.end());
     addKeeperTemplates(source, result);
     return result;
 }

@@ -117,10 +117,8 @@ void addFrontEdges(TemplateDraft& draft, const TemplateSource& source, const Fro
     const WallRect own = front.box.wall.common(toWall(front.box, whole));
     if (own.isEmpty())
         return;
-    const InsideView inside(front.box);
+    const BoxMm edges = InsideView(front.box)(own);
     const std::string name = label(source.project, front);
-    BoxMm edges(inside(WallPoint{own.left, own.bottom}));
-    edges.extend(inside(WallPoint{own.right, own.top}));
     draft.rectangle(Layer::FrontEdge, edges, name + " edges");
     draft.label({phrase("front %1", name)},
                 LineMark{{edges.min().x(), edges.max().y()}, edges.max()}, name + " upper edge",
@@ -129,12 +127,10 @@ void addFrontEdges(TemplateDraft& draft, const TemplateSource& source, const Fro
 
 /// Of a fixed front: the opening's edges, outside of which the frame begins.
 void addOpening(TemplateDraft& draft, const FrontPlan& front) {
-    const InsideView inside(front.box);
     const FrontRect opening{front.overlay.left, front.overlay.bottom,
                             front.rect.width() - front.overlay.right,
                             front.rect.height() - front.overlay.top};
-    BoxMm edges(inside(FrontPoint{opening.left, opening.bottom}));
-    edges.extend(inside(FrontPoint{opening.right, opening.top}));
+    const BoxMm edges = InsideView(front.box)(toWall(front.box, opening));
     draft.rectangle(Layer::OpeningEdge, edges, "opening");
     draft.label({text("opening's edge")}, LineMark{{edges.min().x(), edges.max().y()}, edges.max()},
                 "opening's upper edge", TemplateLabel::Prefer::Low);

@@ -71,6 +71,51 @@ TEST(StoryStick, OfRowsThatDifferAreSeveral) {
     EXPECT_NE(lineOf(lower, "front C1, high edge"), nullptr);
 }
 
+Project withUses(Project project, std::vector<OpeningUse> uses) {
+    return testing::withOpenings(std::move(project),
+                                 [uses](Opening& leaf, std::size_t i) { leaf.use = uses.at(i); });
+}
+
+// Bank of three: openings at 1 1/2 … 7 1/2, 8 3/4 … 14 3/4 and 16 … 22.
+TEST(StoryStick, ShowsASpacesEdgesAndSetsNoGapAcrossIt) {
+    using enum OpeningUse;
+    const auto shop = shopWith(withUses(testing::bank(3), {Drawer, OpenSpace, Drawer}));
+    const Template& stick = titled(*shop, "Story stick, bank A");
+    const auto height = [&](const char* name) { return lineOf(stick, name)->from.y() / 25.4; };
+    ASSERT_NE(lineOf(stick, "opening A2, low edge"), nullptr);
+    EXPECT_DOUBLE_EQ(height("opening A2, low edge"), 8.75);
+    EXPECT_DOUBLE_EQ(height("opening A2, high edge"), 14.75);
+    EXPECT_EQ(lineOf(stick, "front A2, low edge"), nullptr);
+    EXPECT_FALSE(says(stick, "gap "));
+    EXPECT_EQ(stick.parts.size(), 2U);
+}
+
+TEST(StoryStick, ReachesOverSpacesAtABanksEnds) {
+    using enum OpeningUse;
+    const auto shop = shopWith(withUses(testing::bank(3), {OpenSpace, Drawer, OpenSpace}));
+    const Template& stick = titled(*shop, "Story stick, bank A");
+    EXPECT_DOUBLE_EQ(stick.part.sizes().y(), 23.5 * 25.4);
+    EXPECT_TRUE(says(stick, "the member below the bank, 0 in above"));
+    EXPECT_DOUBLE_EQ(lineOf(stick, "front A2, low edge")->from.y() / 25.4, 8.5);
+}
+
+// Three columns of 13 in, the middle one open: from 16 1/2 to 29 1/2.
+TEST(StoryStick, ShowsTheEdgesOfABankOfSpacesAmongTheWidths) {
+    using enum OpeningUse;
+    const auto shop = shopWith(withUses(testing::banks(3, 1), {Drawer, OpenSpace, Drawer}));
+    const Template& stick = titled(*shop, "Story stick, widths of A, B and C");
+    ASSERT_NE(lineOf(stick, "opening B1, low edge"), nullptr);
+    EXPECT_DOUBLE_EQ(lineOf(stick, "opening B1, low edge")->from.x() / 25.4, 16.5);
+    EXPECT_DOUBLE_EQ(lineOf(stick, "opening B1, high edge")->from.x() / 25.4, 29.5);
+    EXPECT_FALSE(says(stick, "gap "));
+}
+
+TEST(StoryStick, IsNotMadeWhereThereIsNoFront) {
+    using enum OpeningUse;
+    const auto shop = shopWith(withUses(testing::bank(2), {OpenSpace, OpenSpace}));
+    EXPECT_TRUE(shop->templates.empty());
+}
+
 // Box in its opening: 1/8 in clearance below; screws at the plan's own heights above its edge.
 TEST(StoryStick, ShowsTheRowsOfScrews) {
     const auto shop = shopWith(testing::bank(1));
