@@ -1,3 +1,4 @@
+#include "core/drawings/board_edge.h"
 #include "core/drawings/elevation_parts.h"
 
 namespace frontwright {
@@ -47,11 +48,7 @@ void drawSide(Sketch& sketch, const PlannedBoard& board, Side side) {
 } // namespace
 
 void drawBoard(Sketch& sketch, const Plan& all, const PlannedBoard& board) {
-    const BoardPlan& plan = board.fitted.board;
-    const CaseRect& opening = board.place.opening;
-    const CaseRect edge{opening.left + plan.sidePlay, opening.bottom + plan.runnerTop,
-                        opening.right - plan.sidePlay,
-                        opening.bottom + plan.runnerTop + plan.thickness};
+    const CaseRect edge = edgeOf(board);
     if (!edge.isEmpty()) {
         sketch.rectangle(Layer::MemberEdge, toMm(edge), partOf(board, "board edge"));
         nameBoard(sketch, all.spaces[board.space], toMm(edge));

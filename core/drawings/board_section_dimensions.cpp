@@ -1,5 +1,6 @@
 #include "core/drawings/board_section_parts.h"
 #include "core/drawings/clear_rows.h"
+#include "core/drawings/section_parts.h"
 #include "core/lengths/format.h"
 
 #include <algorithm>
@@ -11,13 +12,14 @@ Measured between(const BoardSubject& subject, Length a, Length b, Text pattern) 
     const Length size = (b - a).magnitude();
     return {least(a, b).inMillimetres(), greatest(a, b).inMillimetres(),
             subject.say({pattern, {shownBare(size, subject.options.style)}}), std::nullopt,
-            subject.part(std::string(pattern.english.substr(0, pattern.english.find(" %1"))))};
+            subject.part(partName(pattern))};
 }
 
 /// Heights behind the case, above the opening's lower edge.
 void layHeights(DimensionRows& rows, const BoardSubject& subject) {
     const BoardPlan& sizes = subject.sizes();
     rows.keepClear(0);
+    rows.keepClear(subject.opening().inMillimetres());
     rows.addChain(
         {between(subject, {}, sizes.runnerTop, text("runner block %1")),
          between(subject, sizes.runnerTop, sizes.keeperUnderside, text("keeper block %1"))});

@@ -18,6 +18,7 @@ Drawing caseElevation(const Project& project, const Plan& plan, const ElevationO
     if (options.systemHoles == Shown::Yes)
         drawSystemHoles(sketch, project, plan);
     drawSpaces(sketch, plan, options);
+    drawFillers(sketch, plan);
     for (const PlannedBoard& board : plan.boards)
         drawBoard(sketch, plan, board);
     return std::move(sketch).unmeasured();

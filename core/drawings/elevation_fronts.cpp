@@ -241,7 +241,6 @@ Drawing frontElevation(const Project& project, const Plan& plan, std::uint32_t i
     const ElevationOptions options = shownOn(front, wanted);
     Sketch sketch(options.paperScale);
     drawOpening(sketch, plan, front);
-    drawFillers(sketch, plan, index);
     sketch.rectangle(Layer::FrontEdge, toMm(front.rect), partOf(front, "front edge"));
     drawProfile(sketch, front);
     if (front.use == OpeningUse::Door)

@@ -92,11 +92,11 @@ bool meets(const BoxMm& box, const std::vector<BoxMm>& obstacles) {
                        [&](const BoxMm& other) { return box.intersects(other); });
 }
 
-/// Stretches of the room at the middle of its height that are free for a block so tall; widest
-/// first; one at the left counts for more, so that the labels down a bank line up.
-std::vector<BoxMm> freeAtMiddle(const BoxMm& room, const std::vector<BoxMm>& obstacles,
-                                double height) {
-    const double low = room.center().y() - height / 2, high = room.center().y() + height / 2;
+/// Stretches of the room that are free for a block so tall round that height; widest first; one at
+/// the left counts for more, so that the labels down a bank line up.
+std::vector<BoxMm> freeAt(double middle, const BoxMm& room, const std::vector<BoxMm>& obstacles,
+                          double height) {
+    const double low = middle - height / 2, high = middle + height / 2;
     std::vector<std::pair<double, double>> taken;
     for (const BoxMm& box : obstacles)
         if (box.min().y() < high && low < box.max().y())
@@ -128,12 +128,23 @@ std::vector<PointMm> placesFor(const BoxMm& room, const std::vector<BoxMm>& obst
                                const BoxMm& handles, double height) {
     const PointMm middle = room.center();
     std::vector<PointMm> places{middle};
-    for (const BoxMm& gap : freeAtMiddle(room, obstacles, height))
+    for (const BoxMm& gap : freeAt(middle.y(), room, obstacles, height))
         places.push_back(gap.center());
     if (!handles.isEmpty()) {
         places.emplace_back(middle.x(), (room.min().y() + handles.min().y()) / 2);
         places.emplace_back(middle.x(), (room.max().y() + handles.max().y()) / 2);
     }
+    return places;
+}
+
+/// Beside what is in the way at any height; the nearest to the middle first.
+std::vector<PointMm> placesElsewhere(const BoxMm& room, const std::vector<BoxMm>& obstacles,
+                                     double height, double step) {
+    std::vector<PointMm> places;
+    for (double away = step; away <= room.sizes().y() / 2; away += step)
+        for (const double at : {room.center().y() + away, room.center().y() - away})
+            for (const BoxMm& gap : freeAt(at, room, obstacles, height))
+                places.push_back(gap.center());
     return places;
 }
 
@@ -195,9 +206,11 @@ struct PlacedBlock {
     Block block;
     PointMm centre;
 };
+enum class Search : std::uint8_t { WhereUsual, AnyHeight };
+
 /// The best way and place whose name is not lower than that; none where nothing fits.
 std::optional<PlacedBlock> placed(const Label& label, const std::vector<BoxMm>& obstacles,
-                                  double leastHeight) {
+                                  double leastHeight, Search search) {
     BoxMm handles;
     for (const BoxMm& box : label.handles)
         handles.extend(box);
@@ -205,7 +218,11 @@ std::optional<PlacedBlock> placed(const Label& label, const std::vector<BoxMm>& 
         if (block.heightOfName() < leastHeight)
             continue;
         const double height = (block.height() + 2 * freeRound) / label.paperScale;
-        for (const PointMm& centre : placesFor(label.room, obstacles, handles, height)) {
+        const std::vector<PointMm> places =
+            search == Search::WhereUsual
+                ? placesFor(label.room, obstacles, handles, height)
+                : placesElsewhere(label.room, obstacles, height, 1 / label.paperScale);
+        for (const PointMm& centre : places) {
             const BoxMm box = boxOf(block, centre, label.paperScale);
             if (label.room.contains(box) && !meets(box, obstacles))
                 return PlacedBlock{block, centre};
@@ -227,7 +244,7 @@ void drawLabel(Sketch& sketch, const ElevationSubject& subject, const FrontPlan&
     const Label label{frontwright::label(subject.project, front),
                       options.sizes == Shown::Yes ? sizeText(front, options.style) : std::string(),
                       roomOn(front), handleBoxes(front, calm), options.paperScale};
-    const auto usual = placed(label, obstaclesOn(front, calm), smallest);
+    const auto usual = placed(label, obstaclesOn(front, calm), smallest, Search::WhereUsual);
     if (!usual)
         return;
     // What is emphasised for a while takes the size's place and moves a name, but shrinks none.
@@ -238,7 +255,11 @@ void drawLabel(Sketch& sketch, const ElevationSubject& subject, const FrontPlan&
     Label now = label;
     if (!inside.empty())
         now.size.clear();
-    if (const auto found = placed(now, obstacles, usual->block.heightOfName()))
+    const double nameHeight = usual->block.heightOfName();
+    auto found = placed(now, obstacles, nameHeight, Search::WhereUsual);
+    if (!found)
+        found = placed(now, obstacles, nameHeight, Search::AnyHeight);
+    if (found)
         write(sketch, found->block, found->centre, {front.opening, std::nullopt, "label"});
 }
 

@@ -1,4 +1,5 @@
 #include "core/drawings/elevation_parts.h"
+#include "core/drawings/tones.h"
 
 #include <array>
 #include <span>
@@ -112,6 +113,14 @@ void drawEnds(Sketch& sketch, const Plan& plan, const MemberPlan& member,
     }
 }
 
+/// In the gap, between the two fronts' edges.
+CaseRect placeOf(const Plan& plan, const Filler& filler) {
+    const CaseRect& lower = plan.fronts[filler.lower].rect;
+    if (isUpright(plan.members[filler.member].kind))
+        return {lower.right, filler.along.low, lower.right + filler.width, filler.along.high};
+    return {filler.along.low, lower.top, filler.along.high, lower.top + filler.width};
+}
+
 } // namespace
 
 void drawMembers(Sketch& sketch, const Plan& plan) {
@@ -124,23 +133,20 @@ void drawMembers(Sketch& sketch, const Plan& plan) {
     sketch.rectangle(Layer::CaseOutline, toMm(plan.outline), {{}, {}, "case outline"});
 }
 
-void drawFillers(Sketch& sketch, const Plan& plan, std::uint32_t front) {
+void drawFillers(Sketch& sketch, const Plan& plan) {
+    constexpr double strength = 0.45; // quiet, and seen on dark ground as on white
+    const Tone wood =
+        thin(toneOf(plan.wood != nullptr && plan.wood->tone ? *plan.wood->tone : middlingBrown),
+             strength);
     for (const Filler& filler : plan.fillers) {
-        if (filler.lower != front)
-            continue;
-        const MemberPlan& member = plan.members[filler.member];
-        const CaseRect& beside = plan.fronts[front].rect;
-        const bool isStile = isUpright(member.kind);
-        const Length low = isStile ? beside.right : beside.top;
-        const Span across{low, low + filler.width};
-        for (const Length end : {filler.along.low, filler.along.high}) {
-            const CasePoint from =
-                isStile ? CasePoint{across.low, end} : CasePoint{end, across.low};
-            const CasePoint to =
-                isStile ? CasePoint{across.high, end} : CasePoint{end, across.high};
-            sketch.line(Layer::MemberEdge, toMm(from), toMm(to),
-                        {{}, member.id, "filler strip end"});
-        }
+        const MemberId id = plan.members[filler.member].id;
+        const BoxMm box = toMm(placeOf(plan, filler));
+        sketch.wash(cornersOf(box), wood, {{}, id, "filler strip"});
+        const bool isStile = isUpright(plan.members[filler.member].kind);
+        const Part end{{}, id, "filler strip end"};
+        const auto c = cornersOf(box); // round from the lower left
+        sketch.line(Layer::MemberEdge, c[0], isStile ? c[1] : c[3], end);
+        sketch.line(Layer::MemberEdge, c[2], isStile ? c[3] : c[1], end);
     }
 }
 

@@ -35,8 +35,9 @@ void drawBoard(Sketch&, const Plan&, const PlannedBoard&);
 /// The opening's edges: dashed behind the front, continuous where the front leaves them to be seen.
 void drawOpening(Sketch&, const Plan&, const FrontPlan&);
 
-/// The ends of the filler strips beside a front, each told at the lower or the left one of its two.
-void drawFillers(Sketch&, const Plan&, std::uint32_t front);
+/// The filler strips between fronts on one box: washed in the wood's tone, since their long edges
+/// are the fronts' own, and closed at their ends.
+void drawFillers(Sketch&, const Plan&);
 
 /// Openings without a front: their edges, their name and what they are.
 void drawSpaces(Sketch&, const Plan&, const ElevationOptions&);

@@ -1,5 +1,7 @@
 #include "core/drawings/line_style.h"
 
+#include "core/plan/kind_table.h"
+
 namespace frontwright {
 
 namespace {
@@ -18,6 +20,40 @@ std::vector<double> longDashDot() {
 std::vector<double> longDashTwoDots() {
     return {24 * narrow, 3 * narrow, 0.5 * narrow, 3 * narrow, 0.5 * narrow, 3 * narrow};
 }
+
+constexpr KindTable<Layer, std::string_view, 30> allKeys{{
+    {Layer::Wash, Layer::Wash, "wash"},
+    {Layer::CaseOutline, Layer::CaseOutline, "case-outline"},
+    {Layer::Surrounding, Layer::Surrounding, "surrounding"},
+    {Layer::MemberEdge, Layer::MemberEdge, "member-edge"},
+    {Layer::SystemHole, Layer::SystemHole, "system-hole"},
+    {Layer::OpeningEdge, Layer::OpeningEdge, "opening-edge"},
+    {Layer::FrontEdge, Layer::FrontEdge, "front-edge"},
+    {Layer::ProfileLine, Layer::ProfileLine, "profile-line"},
+    {Layer::BoxEdge, Layer::BoxEdge, "box-edge"},
+    {Layer::BottomPanel, Layer::BottomPanel, "bottom-panel"},
+    {Layer::Runner, Layer::Runner, "runner"},
+    {Layer::HiddenRunner, Layer::HiddenRunner, "hidden-runner"},
+    {Layer::FieldEdge, Layer::FieldEdge, "field-edge"},
+    {Layer::AllowedRegion, Layer::AllowedRegion, "allowed-region"},
+    {Layer::CutEdge, Layer::CutEdge, "cut-edge"},
+    {Layer::CutHatch, Layer::CutHatch, "cut-hatch"},
+    {Layer::Waste, Layer::Waste, "waste"},
+    {Layer::Hole, Layer::Hole, "hole"},
+    {Layer::Counterbore, Layer::Counterbore, "counterbore"},
+    {Layer::AccessHole, Layer::AccessHole, "access-hole"},
+    {Layer::Fastener, Layer::Fastener, "fastener"},
+    {Layer::Handle, Layer::Handle, "handle"},
+    {Layer::Moved, Layer::Moved, "moved"},
+    {Layer::Centre, Layer::Centre, "centre"},
+    {Layer::Dimension, Layer::Dimension, "dimension"},
+    {Layer::PartDimension, Layer::PartDimension, "part-dimension"},
+    {Layer::Note, Layer::Note, "note"},
+    {Layer::Trim, Layer::Trim, "trim"},
+    {Layer::Register, Layer::Register, "register"},
+    {Layer::CheckBar, Layer::CheckBar, "check-bar"},
+}};
+static_assert(holdsEachOnce(allKeys, Layer::CheckBar));
 
 } // namespace
 
@@ -70,69 +106,7 @@ LineStyle lineStyle(Layer layer, double paperScale) {
 }
 
 std::string_view key(Layer layer) {
-    switch (layer) {
-    case Layer::Wash:
-        return "wash";
-    case Layer::CaseOutline:
-        return "case-outline";
-    case Layer::Surrounding:
-        return "surrounding";
-    case Layer::MemberEdge:
-        return "member-edge";
-    case Layer::SystemHole:
-        return "system-hole";
-    case Layer::OpeningEdge:
-        return "opening-edge";
-    case Layer::FrontEdge:
-        return "front-edge";
-    case Layer::ProfileLine:
-        return "profile-line";
-    case Layer::BoxEdge:
-        return "box-edge";
-    case Layer::BottomPanel:
-        return "bottom-panel";
-    case Layer::Runner:
-        return "runner";
-    case Layer::HiddenRunner:
-        return "hidden-runner";
-    case Layer::FieldEdge:
-        return "field-edge";
-    case Layer::AllowedRegion:
-        return "allowed-region";
-    case Layer::CutEdge:
-        return "cut-edge";
-    case Layer::CutHatch:
-        return "cut-hatch";
-    case Layer::Waste:
-        return "waste";
-    case Layer::Hole:
-        return "hole";
-    case Layer::Counterbore:
-        return "counterbore";
-    case Layer::AccessHole:
-        return "access-hole";
-    case Layer::Fastener:
-        return "fastener";
-    case Layer::Handle:
-        return "handle";
-    case Layer::Moved:
-        return "moved";
-    case Layer::Centre:
-        return "centre";
-    case Layer::Dimension:
-        return "dimension";
-    case Layer::PartDimension:
-        return "part-dimension";
-    case Layer::Note:
-        return "note";
-    case Layer::Trim:
-        return "trim";
-    case Layer::Register:
-        return "register";
-    case Layer::CheckBar:
-        break;
-    }
-    return "check-bar";
+    return valueFor(allKeys, layer);
 }
 
 } // namespace frontwright

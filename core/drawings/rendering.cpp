@@ -1,5 +1,6 @@
 #include "core/drawings/rendering.h"
 
+#include "core/drawings/board_edge.h"
 #include "core/drawings/drawing_note.h"
 #include "core/drawings/rendering_parts.h"
 #include "core/drawings/wood_figure.h"
@@ -67,6 +68,30 @@ void drawInside(Sketch& sketch, const RenderingSubject& subject, std::size_t spa
                  {box.max().x() - in, box.min().y() + floor},
                  {box.min().x() + in, box.min().y() + floor}},
                 mixed(dark, wood, 0.45), part);
+}
+
+/// Where a part of an opening is drawn: it keeps the proportion in which it divides the opening.
+BoxMm placedIn(const BoxMm& drawn, const CaseRect& opening, const CaseRect& part) {
+    const BoxMm planned = toMm(opening), inside = toMm(part);
+    const PointMm grown = drawn.sizes().cwiseQuotient(planned.sizes());
+    return {drawn.min() + (inside.min() - planned.min()).cwiseProduct(grown),
+            drawn.min() + (inside.max() - planned.min()).cwiseProduct(grown)};
+}
+
+/// A closed board's front edge, flush with the frame, so that it takes the same light.
+void drawBoardEdge(Sketch& sketch, const RenderingSubject& subject, const PlannedBoard& board) {
+    const CaseRect edge = edgeOf(board);
+    if (edge.isEmpty() || board.place.opening.isEmpty())
+        return;
+    const Part part{board.opening, {}, "board edge"};
+    const BoxMm box = placedIn(subject.places.spaces[board.space], board.place.opening, edge);
+    WoodPart wood = frameWood(subject, seedOf(board.opening.number));
+    wood.grain = Grain::AlongLength;
+    sketch.wash(cornersOf(box), lit(boardTone(wood), frameLight), part);
+    drawFigure(sketch, box, wood, part);
+    auto outline = cornersOf(box);
+    outline.push_back(outline.front());
+    drawEdge(sketch, std::move(outline), thin(dark, 0.4), part);
 }
 
 /// How wide the opening shows round an inset front.
@@ -171,6 +196,8 @@ Drawing caseRendering(const RenderingSubject& subject) {
     }
     for (std::size_t i = 0; i < subject.plan.spaces.size(); ++i)
         drawInside(sketch, subject, i);
+    for (const PlannedBoard& board : subject.plan.boards)
+        drawBoardEdge(sketch, subject, board);
     auto edge = cornersOf(outline);
     edge.push_back(edge.front());
     drawEdge(sketch, std::move(edge), thin(dark, 0.75), part);

@@ -32,18 +32,22 @@ Outline ring(const CircleMark& circle, double paperScale) {
     return points;
 }
 
-/// The closed shapes of the handle's drawing, the outermost first.
-std::vector<Outline> shapesOf(const HardwareForm& form, const PointMm& centre, double paperScale) {
-    Sketch sketch(paperScale);
-    drawHandle(sketch, form, centre, {});
+/// The closed shapes of what is sketched, the outermost first.
+std::vector<Outline> shapesOf(const Sketch& sketch) {
     std::vector<Outline> shapes;
     for (const Mark& mark : sketch.marks()) {
         if (const auto* circle = std::get_if<CircleMark>(&mark.shape))
-            shapes.push_back(ring(*circle, paperScale));
+            shapes.push_back(ring(*circle, sketch.paperScale()));
         else if (const auto* path = std::get_if<PathMark>(&mark.shape))
             shapes.push_back(path->points);
     }
     return shapes;
+}
+
+std::vector<Outline> shapesOf(const HardwareForm& form, const PointMm& centre, double paperScale) {
+    Sketch sketch(paperScale);
+    drawHandle(sketch, form, centre, {});
+    return shapesOf(sketch);
 }
 
 BoxMm boxOf(const Outline& outline) {
@@ -163,19 +167,11 @@ void drawRing(Metal& metal, const std::vector<Outline>& shapes) {
     metal.dome(shapes.back(), 0.9);
 }
 
-/// The closed shapes of the fitting's drawing, the outermost first.
 std::vector<Outline> shapesOf(const FittingPlan& fitting, const PointMm& origin,
                               double paperScale) {
     Sketch sketch(paperScale);
     drawFitting(sketch, fitting, origin, {});
-    std::vector<Outline> shapes;
-    for (const Mark& mark : sketch.marks()) {
-        if (const auto* circle = std::get_if<CircleMark>(&mark.shape))
-            shapes.push_back(ring(*circle, paperScale));
-        else if (const auto* path = std::get_if<PathMark>(&mark.shape))
-            shapes.push_back(path->points);
-    }
-    return shapes;
+    return shapesOf(sketch);
 }
 
 } // namespace

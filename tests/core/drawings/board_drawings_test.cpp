@@ -105,6 +105,23 @@ TEST(SectionOfABoard, IsDimensioned) {
         EXPECT_TRUE(has(all, figure)) << figure;
 }
 
+// The opening is 1 in high, a third of the block's words: the words stand clear of its lines.
+TEST(SectionOfABoard, RunsNoExtensionLineThroughAHeightsWords) {
+    const Planned desk(withFastener(Length::inches(6)));
+    for (const double scale : {0.125, 0.25, 0.5}) {
+        const Drawing drawing = boardSection(desk.plan, 0, {{Unit::Inch, 16}, scale});
+        for (const DimensionMark& words : dimensionsOf(drawing)) {
+            const BoxMm text = textBox(figureOf(words, scale).text, scale);
+            for (const DimensionMark& other : dimensionsOf(drawing))
+                for (const LineMark& line : figureOf(other, scale).extensions)
+                    EXPECT_FALSE(haveCommonArea(
+                        text, BoxMm(line.from.cwiseMin(line.to) - PointMm(1e-3, 1e-3),
+                                    line.from.cwiseMax(line.to) + PointMm(1e-3, 1e-3))))
+                        << words.text << " under a line of " << other.text << " at " << scale;
+        }
+    }
+}
+
 TEST(SectionOfABoard, IsDrawnClosedOnlyWhereItMayNotComeOut) {
     const Planned desk(withFastener(Length{}));
     const Drawing drawing = boardSection(desk.plan, 0, {{Unit::Inch, 16}});

@@ -56,6 +56,23 @@ TEST(TheElevationOfAFace, ShowsTheEndsOfItsFillerStrips) {
     EXPECT_EQ(countOf(elevation(two.project, two.plan, {}), "filler strip end"), 0U);
 }
 
+// A gap of 3/4 over a lower front whose edge lies at 1 1/2 − 1/4 + 6 1/2.
+TEST(TheElevationOfAFace, WashesItsFillerStripsInTheGapWithTheCase) {
+    const DrawnCase one(faced(testing::bank(2)));
+    const Drawing ofCase = caseElevation(one.project, one.plan, {});
+    const auto strips = shapesOn<ToneMark>(ofCase, Layer::Wash, "filler strip");
+    ASSERT_EQ(strips.size(), 1U);
+    BoxMm box;
+    for (const PointMm& p : strips[0].second.points)
+        box.extend(p);
+    const FrontPlan &upper = one.plan.fronts[0], &lower = one.plan.fronts[1];
+    EXPECT_NEAR(box.min().y(), lower.rect.top.inMillimetres(), exactly);
+    EXPECT_NEAR(box.max().y(), upper.rect.bottom.inMillimetres(), exactly);
+    EXPECT_NEAR(box.sizes().y(), 0.75 * inch, exactly);
+    for (std::uint32_t i : {0U, 1U})
+        EXPECT_EQ(countOf(frontElevation(one.project, one.plan, i, {}), "filler strip end"), 0U);
+}
+
 TEST(TheElevationOfAFace, ShowsNoOpeningsEdgeWhereNoneIs) {
     const DrawnCase two(testing::bank(2)), one(faced(testing::bank(2)));
     // Of eight edges the two at the rail that is not built are gone.
@@ -92,6 +109,100 @@ TEST(TheSectionOfAFixedFront, HasNoBoxButTheFrameThatItIsScrewedThrough) {
     EXPECT_GT(countOf(section, "screw 1"), 0U);
     const Drawing level = levelSection(drawn.project, drawn.plan, 0, {});
     EXPECT_EQ(countOf(level, "box side"), 0U);
+}
+
+Project insetBy(Project project, OpeningUse use) {
+    project.fronts.fit = FrontFit::all({Fit::Inset, Length::inches(0, 8)});
+    return testing::withOpenings(std::move(project),
+                                 [&](Opening& leaf, std::size_t) { leaf.use = use; });
+}
+
+// A front of 3/4 in its opening lies flush with the frame: both begin 3/4 before the front's back.
+TEST(TheSectionOfAnInsetFront, HasTheFrameFlushWithTheFrontWhateverItsUse) {
+    for (const OpeningUse use : {OpeningUse::Drawer, OpeningUse::FixedFront, OpeningUse::Door}) {
+        const DrawnCase drawn(insetBy(testing::bank(1), use));
+        const Drawing section = frontSection(drawn.project, drawn.plan, 0, {});
+        for (const char* member : {"member below", "member above"}) {
+            EXPECT_NEAR(hatched(section, member).min().x(), -0.75 * inch, exactly) << member;
+            EXPECT_NEAR(hatched(section, member).max().x(), 0, exactly) << member;
+        }
+        EXPECT_NEAR(hatched(section, "front").min().x(), -0.75 * inch, exactly);
+    }
+}
+
+TEST(TheSectionOfAnInsetFront, MeasuresTheFrameWhereItIs) {
+    const DrawnCase drawn(insetBy(testing::bank(1), OpeningUse::FixedFront));
+    const Drawing section = frontSection(drawn.project, drawn.plan, 0, {});
+    const DimensionMark* measured = testing::dimensionNamed(section, "frame");
+    ASSERT_NE(measured, nullptr);
+    EXPECT_NEAR(std::min(measured->from.x(), measured->to.x()), -0.75 * inch, exactly);
+    EXPECT_NEAR(std::max(measured->from.x(), measured->to.x()), 0, exactly);
+}
+
+// The door lies in the frame, the drawer below it before the frame: as much farther out as the
+// door is thick.
+TEST(TheSectionOfAnInsetDoor, HasAnOverlayDrawerBesideItBeforeTheFrame) {
+    const Length eighth = Length::inches(0, 8), quarter = Length::inches(0, 16);
+    const DrawnCase drawn(
+        testing::withOpenings(testing::bank(2), [&](Opening& leaf, std::size_t i) {
+            leaf.use = i == 0 ? OpeningUse::Door : OpeningUse::Drawer;
+            for (const Side side : allSides)
+                leaf.choices.fit[side] =
+                    i == 0 ? SideFit{Fit::Inset, eighth} : SideFit{Fit::Overlay, quarter};
+        }));
+    const BoxMm below = hatched(frontSection(drawn.project, drawn.plan, 0, {}), "front below");
+    EXPECT_NEAR(below.min().x(), -1.5 * inch, exactly);
+    EXPECT_NEAR(below.max().x(), -0.75 * inch, exactly);
+}
+
+TEST(TheDrawingsOfAFixedFront, KnowNoWallWhicheverWayIsChosen) {
+    for (const MountingWay way : allMountingWays) {
+        Project project = fixedFronts(testing::bank(1), Length::inches(1));
+        project.fronts.hardware.way = way;
+        const DrawnCase drawn(std::move(project));
+        for (const Drawing& drawing :
+             {frontSection(drawn.project, drawn.plan, 0, {}), drawn.elevation(0.5)}) {
+            EXPECT_EQ(countOf(drawing, "access hole"), 0U);
+            EXPECT_EQ(countOf(drawing, "handle hole 1 access hole"), 0U);
+            EXPECT_EQ(countOf(drawing, "driver"), 0U);
+        }
+    }
+}
+
+TEST(TheSectionOfAFixedFront, SaysThatItsHandleIsBoltedInTheFrontOnly) {
+    const auto says = [](Project project, const std::string& words) {
+        const DrawnCase drawn(std::move(project));
+        for (const std::string& line :
+             testing::textsOn(frontSection(drawn.project, drawn.plan, 0, {}), Layer::Note))
+            if (line.find(words) != std::string::npos)
+                return true;
+        return false;
+    };
+    Project project = fixedFronts(testing::bank(1), Length::inches(1));
+    EXPECT_TRUE(says(project, "in the front only"));
+    EXPECT_FALSE(says(project, "counterbore"));
+    project.fronts.hardware.counterbore = Length::inches(0, 8);
+    EXPECT_TRUE(says(project, "in the front only, head in a counterbore"));
+}
+
+std::vector<Template> frontsOf(const DrawnCase& drawn) {
+    std::vector<Template> fronts = templates(drawn.project, drawn.plan, {});
+    std::erase_if(fronts, [](const Template& t) { return t.kind != TemplateKind::Front; });
+    return fronts;
+}
+
+TEST(TheTemplateOfAFixedFront, HasTheCounterboreAndTheOrderOfWorkOfAFrontAlone) {
+    Project project = fixedFronts(testing::bank(1), Length::inches(1));
+    const auto lastOf = [](const Template& part) { return part.parameters.back().english(); };
+    const Template plain = frontsOf(DrawnCase(project)).at(0);
+    EXPECT_EQ(countOf(plain.drawing, "counterbore 1"), 0U);
+    EXPECT_EQ(lastOf(plain),
+              "Drill the front, with scrap behind, and put the bolts in before it goes on.");
+    project.fronts.hardware.counterbore = Length::inches(0, 8);
+    const Template bored = frontsOf(DrawnCase(project)).at(0);
+    EXPECT_EQ(countOf(bored.drawing, "counterbore 1"), 1U);
+    EXPECT_EQ(lastOf(bored), "Drill and counterbore, and put the bolts in, before the front goes "
+                             "on; scrap behind.");
 }
 
 std::vector<Template> wallsOf(const DrawnCase& drawn) {

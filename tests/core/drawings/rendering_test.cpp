@@ -2,6 +2,8 @@
 
 #include "core/drawings/rendering_parts.h"
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/plan/board_case.h"
+#include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
 
@@ -48,6 +50,20 @@ TEST(Rendering, ShowsEveryFrontWhereThePlanHasIt) {
         ASSERT_NE(front, nullptr);
         EXPECT_TRUE(boxOf(wash.points).isApprox(toMm(front->rect)));
     }
+}
+
+// Closed, it fills its opening but for its plays, and lies flush with the frame.
+TEST(Rendering, ShowsTheEdgeOfAClosedBoardBeforeTheDarkInside) {
+    const RenderedCase desk(boardOverDrawer());
+    const auto edges = washes(desk.drawn(), "board edge");
+    ASSERT_FALSE(edges.empty());
+    const BoxMm edge = boxOf(edges.front().second.points);
+    EXPECT_NEAR(edge.sizes().x(), 17.875 * inch, 1e-6);
+    EXPECT_NEAR(edge.sizes().y(), 0.75 * inch, 1e-6);
+    EXPECT_EQ(edges.front().second.tone.opacity, 255);
+    const RenderedCase wide(boardOverDrawer(), 10);
+    const BoxMm opening = wide.places.spaces.at(0);
+    EXPECT_TRUE(opening.contains(boxOf(washes(wide.drawn(), "board edge").front().second.points)));
 }
 
 TEST(Rendering, OfTheSameCaseIsTheSameToTheByte) {
