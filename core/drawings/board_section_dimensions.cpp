@@ -1,5 +1,6 @@
 #include "core/drawings/board_section_parts.h"
 #include "core/drawings/clear_rows.h"
+#include "core/drawings/dimension_marks.h"
 #include "core/drawings/section_parts.h"
 #include "core/lengths/format.h"
 
@@ -26,11 +27,20 @@ void layHeights(DimensionRows& rows, const BoardSubject& subject) {
     rows.addOverall(between(subject, {}, subject.opening(), text("opening %1")));
 }
 
+/// Without its word where that has no room: the pieces beside it tell what it is.
+Measured lengthOf(const BoardSubject& subject, const KeeperPiece& piece) {
+    Measured length = between(subject, piece.along.low, piece.along.high, text("piece %1"));
+    if (!fitsBetweenTicks(length.text, (length.high - length.low) * subject.options.paperScale))
+        length.text = shownBare(piece.along.size(), subject.options.style);
+    return length;
+}
+
 /// The keeper strip's pieces and what is left free between them, from the frame's face.
 void layPieces(DimensionRows& rows, const BoardSubject& subject) {
     std::vector<Measured> pieces, places;
     for (const KeeperPiece& piece : subject.strip().pieces) {
-        pieces.push_back(between(subject, piece.along.low, piece.along.high, text("piece %1")));
+        rows.keepClear(piece.along.low.inMillimetres());
+        pieces.push_back(lengthOf(subject, piece));
         places.push_back(between(subject, {}, piece.along.low, text("begins at %1")));
     }
     rows.keepClear(0);

@@ -105,10 +105,16 @@ TEST(SectionOfABoard, IsDimensioned) {
         EXPECT_TRUE(has(all, figure)) << figure;
 }
 
-// The opening is 1 in high, a third of the block's words: the words stand clear of its lines.
-TEST(SectionOfABoard, RunsNoExtensionLineThroughAHeightsWords) {
-    const Planned desk(withFastener(Length::inches(6)));
-    for (const double scale : {0.125, 0.25, 0.5}) {
+// The opening is 1 in high, a third of the block's words; between fasteners at 6 and 14 in the
+// first piece is 4 5/8 long, shorter than its own words.
+TEST(SectionOfABoard, RunsNoExtensionLineThroughAnyWords) {
+    const Planned desk(withOpenings(boardOverDrawer(), [](Opening& opening, std::size_t) {
+        const Length inch = Length::inches(1);
+        if (opening.board)
+            opening.board->keeper.fasteners = {{Side::Left, 6 * inch, inch},
+                                               {Side::Left, 14 * inch, inch}};
+    }));
+    for (const double scale : {0.11, 0.125, 0.25, 0.5}) {
         const Drawing drawing = boardSection(desk.plan, 0, {{Unit::Inch, 16}, scale});
         for (const DimensionMark& words : dimensionsOf(drawing)) {
             const BoxMm text = textBox(figureOf(words, scale).text, scale);

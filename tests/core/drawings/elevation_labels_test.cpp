@@ -1,6 +1,7 @@
 #include "core/drawings/elevation.h"
 
 #include "tests/core/drawings/drawn_case.h"
+#include "tests/core/plan/faced.h"
 
 #include <gtest/gtest.h>
 
@@ -48,6 +49,21 @@ TEST(Label, UsesLetteringOfIso3098) {
             for (const TextMark& line : labelOf(drawn, i, drawn.at(0.05)))
                 EXPECT_TRUE(line.height == 1.8 || line.height == 2.5) << line.height;
     }
+}
+
+// A front of 24 1/2 × 6 in without a handle, at about 1:8: its own dimensions take its middle.
+TEST(Label, OfASelectedFrontMovesBesideItsDimensions) {
+    Project project = testing::oneOpening(Length::inches(23), Length::inches(4, 32));
+    project.fronts.hardware.form.clear();
+    const DrawnCase drawn(testing::fixedFronts(std::move(project), Length::inches(0, 48)));
+    ElevationOptions options = drawn.at(0.12);
+    ASSERT_FALSE(labelOf(drawn, 0, options).empty());
+    options.emphasised = drawn.plan.fronts[0].opening;
+    const auto name = labelOf(drawn, 0, options);
+    ASSERT_EQ(name.size(), 1U);
+    EXPECT_EQ(name[0].text, "A1");
+    const Drawing whole = elevation(drawn.project, drawn.plan, options);
+    EXPECT_TRUE(testing::overlapping(testing::allTextBoxes(whole)).empty());
 }
 
 TEST(Label, BreaksALongNameInTwo) {
