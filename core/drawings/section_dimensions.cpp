@@ -78,11 +78,20 @@ void layScrew(DimensionRows& rows, const SectionSubject& subject) {
                                    measure.ofFront(QuantityKind::FrontThickness))});
 }
 
+/// What ends farther right is nearer to the drawing, as above.
 void layBolt(DimensionRows& rows, const SectionSubject& subject, const HardwarePlan& hardware) {
     const Measurer measure(subject);
     const WayPlan& way = hardware.chosenWay();
     const BoltReach reach = boltReach(subject, hardware);
     const auto index = static_cast<std::uint32_t>(hardware.chosen);
+    rows.keepClear(reach.end);
+    if (hardware.chosen == MountingWay::FrontAccessHole) {
+        const Length reached =
+            subject.front.box.wallThickness + way.counterbore - hardware.bolt->headHeight;
+        if (reached > Length{})
+            rows.addChain({measure.between(reach.headTop, subject.wall(),
+                                           text("driver reaches in %1"), reached, std::nullopt)});
+    }
     if (!way.counterbore.isZero())
         rows.addChain(
             {measure.between(reach.underHead, reach.bored, text("counterbore %1"), way.counterbore,
@@ -93,13 +102,6 @@ void layBolt(DimensionRows& rows, const SectionSubject& subject, const HardwareP
         rows.addChain(
             {measure.between(reach.end, reach.underHead, text("bolt length %1"), *way.length,
                              measure.ofFront(QuantityKind::BoltLength, index))});
-    if (hardware.chosen == MountingWay::FrontAccessHole) {
-        const Length reached =
-            subject.front.box.wallThickness + way.counterbore - hardware.bolt->headHeight;
-        if (reached > Length{})
-            rows.addChain({measure.between(reach.headTop, subject.wall(),
-                                           text("driver reaches in %1"), reached, std::nullopt)});
-    }
 }
 
 void layRunner(DimensionRows& rows, const SectionSubject& subject) {

@@ -54,6 +54,33 @@ TEST(SectionDimensions, AreAsLongAsTheQuantityTheyCarry) {
     }
 }
 
+/// An extension line that runs upright through the text.
+bool runsThrough(const LineMark& line, const BoxMm& text) {
+    return line.from.x() == line.to.x() && text.min().x() < line.from.x() &&
+           line.from.x() < text.max().x() &&
+           std::min(line.from.y(), line.to.y()) < text.min().y() &&
+           text.max().y() < std::max(line.from.y(), line.to.y());
+}
+
+TEST(SectionDimensions, RunNoExtensionLineThroughABoltsFigures) {
+    for (const MountingWay way : allMountingWays)
+        for (const Length depth : {Length::inches(0, 8), Length::inches(0, 16)}) {
+            Project project = testing::bank(2);
+            project.fronts.hardware.way = way;
+            project.fronts.hardware.counterbore = depth;
+            const Drawing drawing = DrawnCase(project).section();
+            for (const char* name : {"counterbore", "grip", "bolt length"}) {
+                const auto* one = dimensionNamed(drawing, name);
+                if (one == nullptr)
+                    continue;
+                const BoxMm text = textBox(figureOf(*one, 0.5).text, 0.5);
+                for (const DimensionMark& other : testing::dimensionsOf(drawing))
+                    for (const LineMark& line : figureOf(other, 0.5).extensions)
+                        EXPECT_FALSE(runsThrough(line, text)) << name << " by " << other.text;
+            }
+        }
+}
+
 TEST(SectionDimensions, SayRecessAndWebUnderTheHead) {
     // Wall 1/2 in, recess 1/8 in, head 3/32 in: 9/32 in of wood stay under it.
     const DrawnCase drawn(testing::bank(2));
