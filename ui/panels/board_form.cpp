@@ -9,7 +9,7 @@ namespace frontwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("BoardForm", text);
+    return QCoreApplication::translate("frontwright", text);
 }
 
 /// Of an opening that is for something else, as a board is from the beginning.

@@ -10,6 +10,8 @@
 #include <QMenu>
 #include <QUndoStack>
 
+#include <set>
+
 namespace frontwright::testing {
 namespace {
 
@@ -17,7 +19,8 @@ class EveryText : Bracketed, public OpenWindow {
 protected:
     void expectBracketed(const QWidget& top) {
         for (const SeenText& seen : seenTexts(top)) {
-            if (isToldByCore(seen.where))
+            const bool isFile = seen.text.endsWith(QStringLiteral(".frontwright"));
+            if (isFile || isToldByCore(seen.where))
                 continue;
             ++count;
             EXPECT_TRUE(isFigureOrName(withoutBrackets(seen.text), names()))
@@ -50,6 +53,8 @@ protected:
                         QStringLiteral("Deep drawers")};
         for (const FrontPlan& front : plan().fronts)
             all << QString::fromStdString(label(session().project(), front));
+        for (const SpacePlan& space : plan().spaces)
+            all << QString::fromStdString(label(space));
         return all;
     }
 
@@ -65,6 +70,27 @@ TEST_F(EveryText, OfTheWindowCanBeTranslated) {
             QApplication::processEvents();
             expectBracketed(window);
         }
+    EXPECT_GT(count, 1000);
+}
+
+TEST_F(EveryText, OfEveryUseOfAnOpeningCanBeTranslated) {
+    for (const char* sample : {"linen-cupboard", "sink-base", "writing-chest", "tool-cabinet",
+                               "shell-cabinet", "binding-bench"}) {
+        openSample(QLatin1String(sample));
+        std::set<OpeningUse> seen;
+        std::vector<OpeningId> openings;
+        for (const FrontPlan& front : plan().fronts)
+            if (seen.insert(front.use).second || front.face)
+                openings.push_back(front.opening);
+        for (const SpacePlan& space : plan().spaces)
+            if (seen.insert(space.use).second)
+                openings.push_back(space.opening);
+        for (const OpeningId opening : openings) {
+            session().select(Selection::of(opening));
+            QApplication::processEvents();
+            expectBracketed(window);
+        }
+    }
     EXPECT_GT(count, 1000);
 }
 
