@@ -25,6 +25,12 @@ struct SystemHoles {
     friend bool operator==(const SystemHoles&, const SystemHoles&) = default;
 };
 
+/// Holes at the pitch do not run into one another, and can be bored.
+inline bool isPossiblePitch(const SystemHoles& holes) {
+    return holes.pitch.length >= Length::millimetres(1) &&
+           holes.pitch.length > holes.diameter.length;
+}
+
 /// 5 mm holes every 32 mm, 37 mm behind the front edge. The first stands at half the thickness of
 /// the bottom panel, where the bottom's own dowels go. Common practice, no source.
 SystemHoles usualSystemHoles(Length bottomPanel);

@@ -37,11 +37,12 @@ void members(auto& a, Is<SystemHoles> auto& s) {
     a.defaulted("datum", s.datum, HoleDatum::CaseBottom);
     a.required("first", s.first);
     a.required("pitch", s.pitch);
-    refuseUnlessPositive(a, "pitch", s.pitch);
     a.required("setback", s.setback);
     a.optional("rear", s.rear);
     a.required("diameter", s.diameter);
     refuseUnlessPositive(a, "diameter", s.diameter);
+    if (!isPossiblePitch(s))
+        a.refuse("pitch", text("a length of 1 mm at least, more than the holes' diameter"));
 }
 
 } // namespace frontwright::documents

@@ -22,10 +22,14 @@ constexpr std::array<Text, allSurroundMeasures.size()> measureWords{
 };
 
 std::optional<Error> impossible(const SystemHoles& holes) {
-    if (auto error = notPositive(text("the pitch of the system holes"), holes.pitch))
-        return error;
     if (auto error = notPositive(text("the diameter of the system holes"), holes.diameter))
         return error;
+    if (auto error = notPositive(text("the pitch of the system holes"), holes.pitch))
+        return error;
+    if (!isPossiblePitch(holes))
+        return Error{{},
+                     text("holes at this pitch run into one another"),
+                     text("the pitch is from centre to centre: 32 mm is usual")};
     if (auto error = negative(text("the height of the first hole"), holes.first))
         return error;
     if (auto error = negative(text("the setback of the front row"), holes.setback))

@@ -26,19 +26,41 @@ void mirrorFittings(HardwareSpec& hardware) {
             fitting.across = FittingAcross::FromLeft;
 }
 
-/// Turns what one front decides for itself. Its handle's and screws' places are known by their
-/// distance from the left, so its own widths count.
-void mirrorChoices(FrontChoices& choices, const FrontPlan& front) {
+/// Turns what one opening decides for itself. Its handle's and screws' places are known by their
+/// distance from the left, so its own widths count; where it has none now (no front, no wall) they
+/// could be turned about nothing, and go.
+void mirrorChoices(FrontChoices& choices, const FrontPlan* front) {
     std::swap(choices.fit.left, choices.fit.right);
     if (choices.profile)
         mirrorSides(*choices.profile);
-    if (choices.hardware && choices.hardware->placedAt)
-        choices.hardware->placedAt->x = front.rect.width() - choices.hardware->placedAt->x;
+    if (choices.hardware && choices.hardware->placedAt) {
+        if (front)
+            choices.hardware->placedAt->x = front->rect.width() - choices.hardware->placedAt->x;
+        else
+            choices.hardware->placedAt.reset();
+    }
     if (choices.hardware)
         mirrorFittings(*choices.hardware);
-    if (choices.mounting)
-        for (WallPoint& point : choices.mounting->placed)
-            point.x = front.box.width - point.x;
+    if (!choices.mounting)
+        return;
+    if (!front || !front->isScrewedOn())
+        choices.mounting->placed.clear();
+    for (WallPoint& point : choices.mounting->placed)
+        point.x = front->box.width - point.x;
+}
+
+/// The box behind several fronts is the first one's: whoever comes to stand there takes it over.
+RegionPtr withBoxOf(const Region& region, const FrontChoices& owner) {
+    Region copy = region;
+    if (auto* split = std::get_if<Split>(&copy.content)) {
+        RegionPtr& first = split->children.front().region;
+        first = withBoxOf(*first, owner);
+    } else {
+        FrontChoices& choices = std::get<Opening>(copy.content).choices;
+        choices.box = owner.box;
+        setPresetName(choices, PresetKind::Box, std::string(presetName(owner, PresetKind::Box)));
+    }
+    return std::make_shared<const Region>(std::move(copy));
 }
 
 std::optional<Error> mirrorRun(std::optional<Graduation>& graduation) {
@@ -72,8 +94,7 @@ std::optional<Error> mirrorColumns(Split& split) {
 Result<RegionPtr> mirrored(const Region& region, const Plan& plan) {
     Region copy = region;
     if (auto* opening = std::get_if<Opening>(&copy.content)) {
-        if (const FrontPlan* front = plan.frontOf(opening->id))
-            mirrorChoices(opening->choices, *front);
+        mirrorChoices(opening->choices, plan.frontOf(opening->id));
         if (opening->use == OpeningUse::Door)
             opening->hinge = opening->hinge == HingeSide::Left ? HingeSide::Right : HingeSide::Left;
         return std::make_shared<const Region>(std::move(copy));
@@ -87,6 +108,10 @@ Result<RegionPtr> mirrored(const Region& region, const Plan& plan) {
     }
     if (std::optional<Error> error = mirrorColumns(split))
         return std::move(*error);
+    if (split.divides == Divides::Face) {
+        RegionPtr& first = split.children.front().region;
+        first = withBoxOf(*first, firstOpening(region).choices);
+    }
     return std::make_shared<const Region>(std::move(copy));
 }
 
@@ -217,6 +242,7 @@ Result<Project> mirrorOnto(const Project& project, const Plan& plan,
     const bool fromLeft = std::any_of(
         split.children.begin(), split.children.begin() + static_cast<std::ptrdiff_t>(count - half),
         [&](const Child& child) { return holdsOne(*child.region, openings); });
+    const FrontChoices boxOwner = firstOpening(*split.children.front().region).choices;
     Project changed = project;
     for (std::size_t i = 0; i < half; ++i) {
         const std::size_t from = fromLeft ? i : count - 1 - i, to = count - 1 - from;
@@ -226,6 +252,10 @@ Result<Project> mirrorOnto(const Project& project, const Plan& plan,
         split.children[to] = {split.children[from].rule, renumbered(*turned.value(), changed)};
         const std::size_t stile = fromLeft ? i : count - 2 - i;
         split.members[count - 2 - stile].width = split.members[stile].width;
+    }
+    if (split.divides == Divides::Face) {
+        RegionPtr& first = split.children.front().region;
+        first = withBoxOf(*first, boxOwner);
     }
     return laidOut(withSplit(changed, path.value(), std::move(split)));
 }

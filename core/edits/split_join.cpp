@@ -78,13 +78,19 @@ Split inParts(Project& project, const Opening& opening, Direction direction, int
               WrittenLength memberWidth) {
     Split split;
     split.direction = direction;
-    split.children.push_back({Share{}, regionOf(opening)});
+    Opening first = opening;
+    const bool isPair = direction == Direction::Columns && opening.use == OpeningUse::Door;
+    if (isPair)
+        first.hinge = HingeSide::Left;
+    split.children.push_back({Share{}, regionOf(std::move(first))});
     for (int i = 1; i < count; ++i) {
         Opening next;
         split.members.push_back({MemberId{project.nextId++}, memberWidth});
         next.id = OpeningId{project.nextId++};
         next.use = opening.use;
-        next.hinge = opening.hinge;
+        // A pair of doors hangs at its outer sides.
+        const bool isLastLeaf = isPair && i + 1 == count;
+        next.hinge = isLastLeaf ? HingeSide::Right : opening.hinge;
         next.choices = opening.choices;
         next.board = opening.board;
         split.children.push_back({Share{}, regionOf(std::move(next))});

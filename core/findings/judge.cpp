@@ -14,17 +14,19 @@ void judgeOne(const Judged& judged) {
     judgeSurroundings(judged);
     judgeSeason(judged);
     judgeMixedFits(judged);
-    if (judged.front.hasBox() && isFirstOnBox(judged.front))
+    if (judged.front.hasBox() && isFirstOnBox(judged.front)) {
         judgeBox(judged);
+        if (hasWall(judged.front))
+            judgeRunner(judged);
+    }
     if (judged.front.use == OpeningUse::FixedFront)
         judgeFixedFront(judged);
     if (hasWall(judged.front)) {
         judgeScrewLength(judged);
         judgeHolding(judged);
         judgeRunnerLoad(judged);
-        judgeRunner(judged);
         judgeSharedWall(judged);
-        if (hasBottomInWall(judged.front) && hasRoomOnSharedWall(judged.front))
+        if (hasBottomInWall(judged.front) && hasRoomOnSharedWall(judged))
             judgeScrewHoles(judged);
     }
     if (judged.front.fittings)

@@ -1,4 +1,5 @@
 #include "core/findings/judging.h"
+#include "core/plan/own_part.h"
 
 namespace frontwright::judging {
 
@@ -13,9 +14,10 @@ void judgeBoxHeight(const Judged& judged) {
     const Length above = asked ? asked->length : nothing;
     if (box.clearanceAbove >= above)
         return;
-    judged.tell(FindingCode::BoxTooTall,
-                box.clearanceAbove < nothing ? Severity::WontWork : Severity::OutsidePractice,
-                {box.height, judged.front.openingRect.height(), box.clearanceBelow, above});
+    judged.tell(
+        FindingCode::BoxTooTall,
+        box.clearanceAbove < nothing ? Severity::WontWork : Severity::OutsidePractice,
+        {box.height, openingBehind(judged.plan, judged.front).height(), box.clearanceBelow, above});
 }
 
 /// figures: box's depth, setback, frame's thickness, case's depth inside

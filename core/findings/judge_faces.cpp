@@ -22,18 +22,20 @@ struct Widest {
     Length needed;
     Side side = Side::Left;
 };
-Widest widestOverlay(const Judged& judged) {
+std::optional<Widest> widestOverlay(const Judged& judged) {
     const FrontPlan& front = judged.front;
     const MountingSpec& spec = chosenMounting(judged.project, front);
     const PerSide<Length> edges = fromFrontEdges(judged.project, front);
     std::optional<Widest> widest;
     for (const Side side : allSides) {
+        if (!hasMember(judged, side))
+            continue;
         const Length needed =
             leastOverlay(spec, *front.mounting.screw, judged.project.limits, edges[side]);
         if (!widest || needed - front.overlay[side] < widest->needed - widest->overlay)
             widest = Widest{front.overlay[side], needed, side};
     }
-    return *widest;
+    return widest;
 }
 
 /// Holes placed by hand. figures: across and up the front
@@ -55,12 +57,16 @@ Finding atFiller(const Plan& plan, const Filler& filler, FindingCode code, Sever
 
 } // namespace
 
-bool hasRoomOnSharedWall(const FrontPlan& front) {
-    return !front.face || !front.mounting.allowed.outer.isEmpty();
+bool hasRoomOnSharedWall(const Judged& judged) {
+    const Limits& limits = judged.project.limits;
+    // Nowhere thick enough for a screw is another fault, and told at the holes.
+    const bool isThick =
+        judged.front.thickness >= limits.leastPenetration.length + limits.leastTipCover.length;
+    return !judged.front.face || !isThick || !judged.front.mounting.allowed.outer.isEmpty();
 }
 
 void judgeSharedWall(const Judged& judged) {
-    if (hasRoomOnSharedWall(judged.front))
+    if (hasRoomOnSharedWall(judged))
         return;
     const auto part = ownPartOf(judged.project, judged.front);
     const WallRect& left = judged.front.mounting.allowed.outer;
@@ -78,11 +84,11 @@ void judgeFixedFront(const Judged& judged) {
         judged.tell(FindingCode::FixedFrontNoFrame, Severity::OutsidePractice, {});
         return;
     }
-    if (front.mounting.holes.empty()) {
+    const auto widest = front.mounting.holes.empty() ? widestOverlay(judged) : std::nullopt;
+    if (widest && widest->overlay < widest->needed) {
         // figures: overlay, least overlay
-        const Widest widest = widestOverlay(judged);
         judged.tell(FindingCode::FixedFrontNoRoom, Severity::WontWork,
-                    {widest.overlay, widest.needed}, widest.side);
+                    {widest->overlay, widest->needed}, widest->side);
         return;
     }
     judgeScrewLength(judged);

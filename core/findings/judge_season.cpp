@@ -15,7 +15,8 @@ void judgeInset(const Judged& judged, Side side) {
     const FrontPlan& front = judged.front;
     const Length gap = front.neighbours[side].gap, season = front.season->gap[side].least;
     const Length leastGap = judged.project.limits.leastGap;
-    if (front.fit[side] != Fit::Inset || gap <= nothing || season >= gap)
+    if (!hasMember(judged, side) || front.fit[side] != Fit::Inset || gap <= nothing ||
+        season >= gap)
         return;
     if (season <= nothing)
         judged.tell(FindingCode::InsetBinds, Severity::WontWork, {gap, season, leastGap}, side);
@@ -28,7 +29,8 @@ void judgeInset(const Judged& judged, Side side) {
 void judgeOverlay(const Judged& judged, Side side) {
     const FrontPlan& front = judged.front;
     const Length season = front.season->overlay[side].least;
-    if (front.fit[side] != Fit::Inset && front.overlay[side] > nothing && season <= nothing)
+    if (hasMember(judged, side) && front.fit[side] != Fit::Inset && front.overlay[side] > nothing &&
+        season <= nothing)
         judged.tell(FindingCode::OverlayLost, Severity::WontWork, {front.overlay[side], season},
                     side);
 }

@@ -43,7 +43,8 @@ struct BankStep {
 } // namespace
 
 bool hasMember(const Judged& judged, Side side) {
-    return widthOf(judged.plan.members[judged.front.neighbours[side].member]) > nothing;
+    const MemberPlan& member = judged.plan.members[judged.front.neighbours[side].member];
+    return isBuilt(member.kind) && widthOf(member) > nothing;
 }
 
 /// figures: from the front to what stands there, the gap chosen, from the front to the case's

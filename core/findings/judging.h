@@ -78,7 +78,7 @@ void judgeHeight(const Plan&, std::vector<Finding>&);
 /// openings meet, and their fronts stay apart by their gap.
 bool hasMember(const Judged&, Side);
 /// Of one of several fronts: whether wall and front meet where a screw may go.
-bool hasRoomOnSharedWall(const FrontPlan&);
+bool hasRoomOnSharedWall(const Judged&);
 /// Whether there is a wall for screws and bolts to go through.
 bool hasWall(const FrontPlan&);
 /// Whether the bottom leaves room above it: where it does not, no place for a hole can be told.

@@ -1,6 +1,7 @@
 #include "core/edits/choices.h"
 #include "core/edits/faces.h"
 #include "core/findings/remedying.h"
+#include "core/plan/fillers.h"
 
 namespace frontwright::remedying {
 
@@ -51,15 +52,14 @@ void forFixedFront(const Search& search) {
 }
 
 void forFiller(const Search& search) {
-    for (const Filler& filler : search.plan.fillers) {
-        if (search.plan.members[filler.member].id != search.finding.where.member)
-            continue;
-        if (filler.leastThickness)
-            proposeShadow(search, search.down(filler.edge - *filler.leastThickness));
-        if (filler.thickness <= nothing)
-            proposeShadow(search, search.down(filler.edge.half()));
+    const Filler* filler =
+        fillerOf(search.plan, *search.finding.where.opening, *search.finding.where.member);
+    if (!filler)
         return;
-    }
+    if (filler->leastThickness)
+        proposeShadow(search, search.down(filler->edge - *filler->leastThickness));
+    if (filler->thickness <= nothing)
+        proposeShadow(search, search.down(filler->edge.half()));
 }
 
 } // namespace frontwright::remedying

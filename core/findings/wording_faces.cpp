@@ -12,15 +12,6 @@ Source screwDistanceSource() {
                        text("NDS commentary, edge and end distances of wood screws, from memory"));
 }
 
-const Filler* fillerOf(const Told& told) {
-    for (const Filler& filler : told.plan.fillers)
-        if (told.plan.members[filler.member].id == told.finding.where.member &&
-            told.plan.fronts[std::min(filler.lower, filler.upper)].opening ==
-                told.finding.where.opening)
-            return &filler;
-    return nullptr;
-}
-
 } // namespace
 
 // wall and front together, what screws need of it
@@ -90,7 +81,8 @@ Words fillerNoThickness(const Told& told) {
 
 // bend, greatest bend, thickness, least thickness
 Words fillerBends(const Told& told) {
-    const Filler* filler = fillerOf(told);
+    const Filler* filler =
+        fillerOf(told.plan, *told.finding.where.opening, *told.finding.where.member);
     const Length span = filler ? filler->span : nothing, width = filler ? filler->width : nothing;
     return {phrase("The filler strip bends by about %1 when a hand pushes on it, more than %2: it "
                    "is %3 thick and should be at least %4.",

@@ -254,4 +254,16 @@ bool isMistakable(Length spacing, Length other) {
     return !apart.isZero() && apart <= Length::millimetres(2);
 }
 
+Length usualFromSide(Length frontWidth, Unit unit) {
+    const bool isInch = unit == Unit::Inch;
+    const Length narrow = isInch ? Length::inches(16) : Length::millimetres(400);
+    if (frontWidth < narrow)
+        return isInch ? Length::inches(2) : Length::millimetres(50);
+    return isInch ? Length::inches(4) : Length::millimetres(100);
+}
+
+Length usualFromEdge(Unit unit) {
+    return unit == Unit::Inch ? Length::inches(1, 32) : Length::millimetres(40);
+}
+
 } // namespace frontwright

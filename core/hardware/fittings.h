@@ -85,4 +85,9 @@ std::optional<HoleSpacing> holeSpacing(const HardwareForm&);
 /// 2 mm.
 bool isMistakable(Length spacing, Length other);
 
+/// Where a fitting is put to begin with, well inside the front: from its side by the front's width,
+/// and from its top or lower edge. Common practice, no source.
+Length usualFromSide(Length frontWidth, Unit);
+Length usualFromEdge(Unit);
+
 } // namespace frontwright

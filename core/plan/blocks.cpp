@@ -6,21 +6,23 @@ namespace {
 constexpr Length nothing{};
 
 /// What a front's side covers of the member; an inset side lies in its opening and covers nothing.
-Length covers(const Arrangement& all, std::uint32_t front, Side side) {
-    return all.fits[front][side] == Fit::Inset ? nothing : all.overlays[front][side];
+/// Where no member is built, its distance from where one would be counts.
+Length covers(const Arrangement& all, const MemberPlan& member, std::uint32_t front, Side side) {
+    const bool isInset = isBuilt(member.kind) && all.fits[front][side] == Fit::Inset;
+    return isInset ? nothing : all.overlays[front][side];
 }
 
 /// What is seen of the member beside a front's side: no more than there is, even where an overlay
 /// is negative.
-Length hidden(const Arrangement& all, std::uint32_t front, Side side) {
-    return greatest(nothing, covers(all, front, side));
+Length hidden(const Arrangement& all, const MemberPlan& member, std::uint32_t front, Side side) {
+    return greatest(nothing, covers(all, member, front, side));
 }
 
 /// From front to front across the member; an inset one counts from the member's edge.
 Length between(const Arrangement& all, const MemberPlan& member, std::uint32_t lower,
                std::uint32_t upper) {
-    return widthOf(member) - covers(all, lower, sideOfLower(member.kind)) -
-           covers(all, upper, sideOfUpper(member.kind));
+    return widthOf(member) - covers(all, member, lower, sideOfLower(member.kind)) -
+           covers(all, member, upper, sideOfUpper(member.kind));
 }
 
 void widen(MemberPlan& member, Length shows) {
@@ -81,8 +83,8 @@ void setOwnGaps(Arrangement& all) {
 
 void addSpacer(Arrangement& all, const Pair& pair) {
     const auto& [f, member, gap, along] = pair;
-    if (all.fits[f.lower][sideOfLower(member.kind)] == Fit::Inset ||
-        all.fits[f.upper][sideOfUpper(member.kind)] == Fit::Inset)
+    if (isBuilt(member.kind) && (all.fits[f.lower][sideOfLower(member.kind)] == Fit::Inset ||
+                                 all.fits[f.upper][sideOfUpper(member.kind)] == Fit::Inset))
         return;
     // Set in its place: to copy it from a temporary takes longer than all the rest of a facing.
     Spacer& spacer = all.spacers.emplace_back();
@@ -107,8 +109,8 @@ void setNeighbours(Arrangement& all) {
             continue;
         introduce(all, pair, f.lower, ofLower, f.upper);
         introduce(all, pair, f.upper, ofUpper, f.lower);
-        widen(member,
-              widthOf(member) - hidden(all, f.lower, ofLower) - hidden(all, f.upper, ofUpper));
+        widen(member, widthOf(member) - hidden(all, member, f.lower, ofLower) -
+                          hidden(all, member, f.upper, ofUpper));
         addSpacer(all, pair);
     }
 }
@@ -124,7 +126,7 @@ void setStops(Arrangement& all) {
                 continue;
             MemberPlan& member = all.members[m];
             const Length width = widthOf(member), overlay = all.overlays[i][side];
-            widen(member, width - hidden(all, i, side));
+            widen(member, width - hidden(all, member, i, side));
             if (isOuter(member.kind) && all.fits[i][side] != Fit::Inset)
                 all.stops.push_back({i, side, width - overlay, overlay});
         }

@@ -89,6 +89,14 @@ std::optional<Length> thicknessThatBends(Length by, Length span, Length width) {
         (4 * stiffnessNewtonsPerSquareMillimetre * width.inMillimetres() * by.inMillimetres())));
 }
 
+const Filler* fillerOf(const Plan& plan, OpeningId first, MemberId member) {
+    for (const Filler& filler : plan.fillers)
+        if (plan.members[filler.member].id == member &&
+            plan.fronts[std::min(filler.lower, filler.upper)].opening == first)
+            return &filler;
+    return nullptr;
+}
+
 std::vector<Filler> fillersOf(const Plan& plan, const Limits& limits) {
     std::vector<Filler> fillers;
     if (plan.faces.empty())

@@ -22,6 +22,8 @@ Text nameOfOuter(Construction construction, Side side) {
 }
 
 Text nameOfKind(Construction construction, MemberKind kind) {
+    if (!isBuilt(kind))
+        return text("Division of the face");
     switch (construction) {
     case Construction::FaceFrame:
         return isUpright(kind) ? text("Stile") : text("Rail");
@@ -36,6 +38,8 @@ Phrase nameOfMember(const Plan& plan, std::uint32_t index) {
     if (const auto side = outerSide(member.id))
         return nameOfOuter(plan.construction, *side);
     const std::string number = std::to_string(index - 3); // the four outer ones come first
+    if (!isBuilt(member.kind))
+        return phrase("Division of the face %1", number);
     switch (plan.construction) {
     case Construction::FaceFrame:
         return isUpright(member.kind) ? phrase("Stile %1", number) : phrase("Rail %1", number);

@@ -9,6 +9,11 @@ inline bool isFirstOnBox(const FrontPlan& front) {
     return front.choices == front.boxChoices;
 }
 
+/// What the front's box runs in: of several on one box, the opening behind them all.
+inline const CaseRect& openingBehind(const Plan& plan, const FrontPlan& front) {
+    return front.face ? plan.faces[*front.face].rect : front.openingRect;
+}
+
 /// What a screw keeps from each edge of the front so as not to split it: the least distance to an
 /// edge or an end for screws in wood (see screwDistances). Precondition: mounting.screw is set.
 PerSide<Length> fromFrontEdges(const Project&, const FrontPlan&);

@@ -13,9 +13,32 @@ Length clearOf(const Layout& layout, std::uint32_t member, Length radius) {
     return layout.members[member].rect.height() > Length{} ? radius : Length{};
 }
 
+/// What lies between panels: an opening, or that behind a divided face.
+struct Bay {
+    CaseRect rect;
+    PerSide<std::uint32_t> bounds; ///< index into Layout::members
+};
+
+std::vector<Bay> baysOf(const Layout& layout) {
+    std::vector<Bay> bays;
+    for (const PlacedOpening& opening : layout.openings)
+        if (!opening.face)
+            bays.push_back({opening.rect, opening.bounds});
+    for (const DividedFace& face : layout.faces) {
+        Bay bay{face.rect, layout.openings[face.first].bounds};
+        for (std::uint32_t i = face.first; i < face.first + face.count; ++i)
+            for (const Side side : allSides)
+                if (const std::uint32_t member = layout.openings[i].bounds[side];
+                    isBuilt(layout.members[member].kind))
+                    bay.bounds[side] = member;
+        bays.push_back(bay);
+    }
+    return bays;
+}
+
 /// The centres within an opening; its upper edge belongs to what lies above.
-void addHeights(const Layout& layout, const PlacedOpening& opening, Length lowest,
-                const SystemHoles& holes, std::vector<Length>& heights) {
+void addHeights(const Layout& layout, const Bay& opening, Length lowest, const SystemHoles& holes,
+                std::vector<Length>& heights) {
     const Length radius = holes.diameter.length.half();
     const Length from = opening.rect.bottom + clearOf(layout, opening.bounds.bottom, radius);
     const Length to = opening.rect.top - clearOf(layout, opening.bounds.top, radius);
@@ -46,7 +69,7 @@ std::vector<PanelHoles> panelHoles(const Case& casework, const Layout& layout) {
     const SystemHoles& holes = *casework.systemHoles;
     const Length lowest = lowestHole(casework, holes);
     std::map<std::pair<std::uint32_t, Side>, std::vector<Length>> byFace;
-    for (const PlacedOpening& opening : layout.openings)
+    for (const Bay& opening : baysOf(layout))
         for (const Side side : {Side::Left, Side::Right})
             addHeights(layout, opening, lowest, holes,
                        byFace[{opening.bounds[side], opposite(side)}]);

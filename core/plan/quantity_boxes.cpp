@@ -1,4 +1,5 @@
 #include "core/plan/chosen.h"
+#include "core/plan/own_part.h"
 #include "core/plan/quantity_parts.h"
 
 namespace frontwright::deriving {
@@ -66,8 +67,7 @@ Rule depthRule(const Asked& asked) {
 } // namespace
 
 const CaseRect& openingBehind(const Asked& asked) {
-    const FrontPlan& front = asked.front();
-    return front.face ? asked.plan.faces[*front.face].rect : front.openingRect;
+    return frontwright::openingBehind(asked.plan, asked.front());
 }
 
 Rule ruleOfBox(const Asked& asked) {

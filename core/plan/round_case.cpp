@@ -45,13 +45,24 @@ void addSurroundings(Plan& plan, const Case& casework) {
     }
 }
 
+/// From drawer to drawer: several fronts on one box count as one, from the lowest.
 void addSteps(Plan& plan) {
-    for (FrontPlan& front : plan.fronts)
-        if (const auto above = front.neighbours.top.front)
-            if (const FrontPlan& next = plan.fronts[*above]; next.bank == front.bank &&
-                                                             next.use == OpeningUse::Drawer &&
-                                                             front.use == OpeningUse::Drawer)
-                front.step = next.rect.bottom - front.rect.bottom;
+    const auto lowest = [&](const FrontPlan& front) {
+        Length bottom = front.rect.bottom;
+        if (front.face)
+            for (std::uint32_t i = 0; i < plan.faces[*front.face].count; ++i)
+                bottom = least(bottom, plan.fronts[plan.faces[*front.face].first + i].rect.bottom);
+        return bottom;
+    };
+    for (FrontPlan& front : plan.fronts) {
+        const auto above = front.neighbours.top.front;
+        if (!above || front.use != OpeningUse::Drawer)
+            continue;
+        const FrontPlan& next = plan.fronts[*above];
+        const bool isOneBox = front.face && front.face == next.face;
+        if (next.bank == front.bank && next.use == OpeningUse::Drawer && !isOneBox)
+            front.step = lowest(next) - lowest(front);
+    }
 }
 
 } // namespace frontwright

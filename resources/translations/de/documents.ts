@@ -304,6 +304,10 @@
         <translation>eine Art, die an dieser Seite eines Korpus stehen kann</translation>
     </message>
     <message>
+        <source>a length of 1 mm at least, more than the holes&apos; diameter</source>
+        <translation>eine Länge von mindestens 1 mm, mehr als der Durchmesser der Bohrungen</translation>
+    </message>
+    <message>
         <source>the number is out of range</source>
         <translation>die Zahl ist zu groß oder zu klein</translation>
     </message>

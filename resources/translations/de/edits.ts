@@ -392,12 +392,20 @@
         <translation>die Fuge</translation>
     </message>
     <message>
+        <source>the diameter of the system holes</source>
+        <translation>der Durchmesser der Systembohrungen</translation>
+    </message>
+    <message>
         <source>the pitch of the system holes</source>
         <translation>der Lochabstand der Systembohrungen</translation>
     </message>
     <message>
-        <source>the diameter of the system holes</source>
-        <translation>der Durchmesser der Systembohrungen</translation>
+        <source>holes at this pitch run into one another</source>
+        <translation>Bohrungen in diesem Abstand laufen ineinander</translation>
+    </message>
+    <message>
+        <source>the pitch is from centre to centre: 32 mm is usual</source>
+        <translation>der Abstand gilt von Mitte zu Mitte: üblich sind 32 mm</translation>
     </message>
     <message>
         <source>the height of the first hole</source>

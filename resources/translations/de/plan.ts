@@ -68,6 +68,10 @@
         <translation>Oberboden</translation>
     </message>
     <message>
+        <source>Division of the face</source>
+        <translation>Teilung der Front</translation>
+    </message>
+    <message>
         <source>Stile</source>
         <translation>Längsfries</translation>
     </message>
@@ -82,6 +86,10 @@
     <message>
         <source>Shelf</source>
         <translation>Zwischenboden</translation>
+    </message>
+    <message>
+        <source>Division of the face %1</source>
+        <translation>Teilung der Front %1</translation>
     </message>
     <message>
         <source>Stile %1</source>

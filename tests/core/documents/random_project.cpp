@@ -359,10 +359,14 @@ SystemHoles RandomProject::systemHoles() {
     holes.datum = anyOf(HoleDatum::InsideBottom);
     holes.first = length();
     holes.pitch = positive();
+    if (holes.pitch.length < Length::millimetres(1))
+        holes.pitch = {Length::millimetres(1), Notation::Millimetre};
     holes.setback = length();
     if (chance(50))
         holes.rear = length();
     holes.diameter = positive();
+    if (!isPossiblePitch(holes))
+        holes.diameter = {holes.pitch.length.half(), Notation::Millimetre};
     return holes;
 }
 

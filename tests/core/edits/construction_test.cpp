@@ -39,6 +39,10 @@ TEST(SettingSystemHoles, RefusesRowsThatCannotBe) {
     holes.pitch = Length{};
     EXPECT_EQ(refusal(setSystemHoles(before, holes)),
               "the pitch of the system holes must be more than 0");
+    holes.pitch = mm(5); // as wide as a hole
+    EXPECT_EQ(refusal(setSystemHoles(before, holes)),
+              "holes at this pitch run into one another; the pitch is from centre to centre: 32 mm "
+              "is usual");
     holes = usualSystemHoles(mm(18));
     holes.rear = mm(37);
     EXPECT_EQ(refusal(setSystemHoles(before, holes)),

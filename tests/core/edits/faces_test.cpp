@@ -47,6 +47,18 @@ TEST(DividingAFace, DividesAFrontOfItFurther) {
     EXPECT_EQ(layout.openings[1].rect.width(), in(20));
 }
 
+TEST(DividingAFace, HangsAPairOfDoorsAtItsOuterSides) {
+    const Project door = withOpenings(oneOpening(in(31), in(20)), [](Opening& leaf, std::size_t) {
+        leaf.use = OpeningUse::Door;
+        leaf.hinge = HingeSide::Right;
+    });
+    const Project pair = edited(divideFace(door, openingAt(door, 0), across, 2, in(1)));
+    EXPECT_EQ(findOpening(pair, openingAt(pair, 0))->hinge, HingeSide::Left);
+    EXPECT_EQ(findOpening(pair, openingAt(pair, 1))->hinge, HingeSide::Right);
+    const Project stacked = edited(divideFace(door, openingAt(door, 0), upright, 2, in(1)));
+    EXPECT_EQ(findOpening(stacked, openingAt(stacked, 1))->hinge, HingeSide::Right);
+}
+
 TEST(DividingAFace, IsRefusedWhereNoFrontLies) {
     const Project space = withOpenings(oneOpening(in(20), in(30)), [](Opening& leaf, std::size_t) {
         leaf.use = OpeningUse::OpenSpace;

@@ -1,7 +1,9 @@
 #include "core/edits/banks.h"
 #include "core/edits/choices.h"
 #include "core/edits/presets.h"
+#include "core/edits/uses.h"
 #include "tests/core/edits/edited.h"
+#include "tests/core/plan/faced.h"
 #include "tests/core/plan/planned.h"
 
 #include <gtest/gtest.h>
@@ -21,6 +23,30 @@ Project mirrored(const Project& project) {
 Project mirroredPart(const Project& project, std::span<const OpeningId> openings) {
     const Planned planned(project);
     return edited(mirrorRegion(planned.project, planned.plan, openings));
+}
+
+TEST(Mirroring, LeavesSeveralFrontsTheBoxBehindThem) {
+    // The box is the first front's; after the turn another one stands first.
+    Project project = faced(rowOf({share(opening()), share(opening())}, in(26)));
+    BoxSpec box = project.fronts.box;
+    box.sideThickness = in(0, 40);
+    project = edited(setBox(project, {openingAt(project, 0)}, box));
+    const Planned before(project), after(mirrored(project));
+    EXPECT_EQ(before.front(0).box.sideThickness, in(0, 40));
+    EXPECT_EQ(after.front(0).opening, before.front(1).opening);
+    EXPECT_EQ(after.front(0).box, before.front(0).box);
+    const Planned twice(mirrored(after.project));
+    EXPECT_EQ(twice.front(0).box, before.front(0).box);
+}
+
+TEST(Mirroring, TurnsWhatAnOpenSpaceKeepsForLater) {
+    Project project = rowOf({share(opening()), share(opening())}, in(26));
+    const OpeningId first = openingAt(project, 0);
+    project = edited(setFrontFit(project, {first}, Side::Left, {Fit::Gap, in(0, 8)}));
+    const std::array one{first};
+    project = edited(setUse(project, one, OpeningUse::OpenSpace));
+    const Project after = mirrored(project);
+    EXPECT_EQ(findOpening(after, first)->choices.fit.right, (SideFit{Fit::Gap, in(0, 8)}));
 }
 
 TEST(Mirroring, ExchangesLeftAndRight) {

@@ -13,8 +13,9 @@ namespace {
 
 TEST(Causes, LeadToANumberThatThePlanTells) {
     using enum FindingCode;
-    const std::set<FindingCode> judgeNone{WallThinUnderHead, SlotForMovement,   MoistureBeyondRange,
-                                          WoodUnknown,       FixedFrontNoFrame, FillerBends, OfBoard};
+    const std::set<FindingCode> judgeNone{
+        WallThinUnderHead, SlotForMovement, MoistureBeyondRange, WoodUnknown, FixedFrontNoFrame,
+        FillerBends,       OfBoard};
     for (const Provocation& provocation : allProvocations()) {
         const Found found(provocation.beyond);
         const Finding* finding = found.find(provocation.code);

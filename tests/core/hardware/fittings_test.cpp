@@ -172,6 +172,15 @@ HardwareForm boredAt(Length spacing) {
     return form;
 }
 
+TEST(UsualPlaces, OfFittingsAreWellInsideTheFrontInItsOwnUnit) {
+    EXPECT_EQ(usualFromSide(Length::inches(12), Unit::Inch), Length::inches(2));
+    EXPECT_EQ(usualFromSide(Length::inches(24), Unit::Inch), Length::inches(4));
+    EXPECT_EQ(usualFromSide(Length::millimetres(399), Unit::Millimetre), Length::millimetres(50));
+    EXPECT_EQ(usualFromSide(Length::millimetres(400), Unit::Millimetre), Length::millimetres(100));
+    EXPECT_EQ(usualFromEdge(Unit::Inch), Length::inches(1, 32));
+    EXPECT_EQ(usualFromEdge(Unit::Millimetre), Length::millimetres(40));
+}
+
 TEST(HoleSpacing, TellsInchFromMetric) {
     EXPECT_EQ(holeSpacing(boredAt(Length::millimetres(96)))->unit, Unit::Millimetre);
     EXPECT_EQ(holeSpacing(boredAt(Length::inches(3, 48)))->unit, Unit::Inch);

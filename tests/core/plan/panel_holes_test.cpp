@@ -1,6 +1,7 @@
 // Rows of system holes in the panels' faces.
 
 #include "core/plan/panel_holes.h"
+#include "tests/core/plan/faced.h"
 #include "tests/core/plan/frameless_case.h"
 
 #include <gtest/gtest.h>
@@ -8,11 +9,15 @@
 namespace frontwright {
 namespace {
 
+using testing::columns;
+using testing::faced;
 using testing::framelessBanks;
 using testing::framelessWith;
 using testing::mm;
 using testing::opening;
 using testing::Planned;
+using testing::rows;
+using testing::share;
 
 Project bored(Project project) {
     project.casework.systemHoles = usualSystemHoles(project.casework.frame.bottom);
@@ -57,6 +62,17 @@ TEST(SystemHoles, RunOnWhereNoShelfLiesBetweenDrawers) {
     ASSERT_EQ(heights.size(), 21U);
     for (std::size_t i = 1; i < heights.size(); ++i)
         EXPECT_EQ(heights[i] - heights[i - 1], mm(32));
+}
+
+TEST(SystemHoles, AreNotBoredWhereSeveralFrontsHaveOneOpening) {
+    // Nothing is built between them: the panels are bored as behind one front.
+    const auto two = columns({share(opening()), share(opening())}, mm(18));
+    const Planned one(bored(framelessWith(opening(), mm(600), mm(720))));
+    const Planned beside(bored(faced(framelessWith(two, mm(600), mm(720)))));
+    EXPECT_EQ(beside.plan.systemHoles, one.plan.systemHoles);
+    const auto stacked = rows({share(opening()), share(opening())}, mm(40));
+    const Planned above(bored(faced(framelessWith(stacked, mm(600), mm(720)))));
+    EXPECT_EQ(above.plan.systemHoles, one.plan.systemHoles);
 }
 
 TEST(SystemHoles, KeepClearOfAShelf) {

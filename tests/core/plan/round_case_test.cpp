@@ -2,6 +2,7 @@
 // leaves it 2 mm and the neighbouring case nothing. The case is 900 × 720 of 18 mm panels; fronts
 // keep 3 mm inside its outer edges.
 
+#include "tests/core/plan/faced.h"
 #include "tests/core/plan/round_case.h"
 
 #include <gtest/gtest.h>
@@ -73,6 +74,20 @@ TEST(TheWholeCase, IsTheCaseWithAllThatStandsOut) {
     EXPECT_EQ(planned.plan.whole, (CaseRect{mm(-2), mm(-100), mm(900), mm(750)}));
     EXPECT_EQ(planned.plan.outline, CaseRect::atOrigin(mm(900), mm(720)));
     EXPECT_EQ(Planned(framelessBanks()).plan.whole, planned.plan.outline);
+}
+
+TEST(StepsDownABank, GoFromBoxToBox) {
+    using namespace testing;
+    // Three openings of 228; the lower two fronts are on one box, so the one step is from the
+    // lowest of them to the upper drawer: 2 · 228 above the bottom panel.
+    const auto one = rows({share(opening()), share(opening())}, Length());
+    const auto pair = faced(framelessWith(one, mm(459), mm(492))).casework.divisions;
+    const Planned bank(roundedWith(
+        framelessWith(rows({fixed(mm(228), opening()), share(pair)}, Length()), mm(459), mm(720))));
+    ASSERT_EQ(bank.plan.faces.size(), 1U);
+    EXPECT_FALSE(bank.front(2).step);
+    ASSERT_TRUE(bank.front(1).step);
+    EXPECT_EQ(*bank.front(1).step, bank.front(0).rect.bottom - bank.front(2).rect.bottom);
 }
 
 TEST(StepsDownABank, SumToTheDistanceOfItsEnds) {

@@ -129,6 +129,22 @@ TEST(AFillerStrip, GoesByTheThinnerEdgeBesideTheGap) {
     EXPECT_EQ(chest.plan.fillers[0].thickness, in(0, 20));
 }
 
+TEST(AFillerStrip, FillsTheGapOfInsetFrontsToo) {
+    // Inset by 1/16 each: the gap is 1/16 wider on both sides than the member would be.
+    Project project = faced(bank(2));
+    const Length member = Planned(project).plan.fillers.at(0).width + 2 * in(0, 16);
+    project.fronts.fit = FrontFit::all({Fit::Inset, in(0, 4)});
+    const Planned chest(std::move(project));
+    ASSERT_EQ(chest.plan.fillers.size(), 1U);
+    EXPECT_EQ(chest.plan.fillers[0].width, member + 2 * in(0, 4));
+    EXPECT_EQ(fillerOf(chest.plan, chest.front(0).opening,
+                       chest.plan.members[chest.plan.fillers[0].member].id),
+              &chest.plan.fillers[0]);
+    EXPECT_EQ(fillerOf(chest.plan, chest.front(1).opening,
+                       chest.plan.members[chest.plan.fillers[0].member].id),
+              nullptr);
+}
+
 TEST(AFillerStrip, StandsUprightBetweenFrontsSideBySide) {
     const Planned chest(faced(banks(2, 1)));
     ASSERT_EQ(chest.plan.fillers.size(), 1U);
