@@ -35,8 +35,10 @@ std::uint32_t indexOf(const FrontPlan& front, const Plan& plan) {
     return static_cast<std::uint32_t>(&front - plan.fronts.data());
 }
 
-QString besideFront(Construction construction, bool upright) {
-    if (upright)
+QString besideOpening(Construction construction, MemberKind kind) {
+    if (!isBuilt(kind))
+        return isUpright(kind) ? tr("Division right of %1") : tr("Division above %1");
+    if (isUpright(kind))
         return tr("Divider right of %1");
     return construction == Construction::FaceFrame ? tr("Rail above %1") : tr("Shelf above %1");
 }
@@ -45,13 +47,18 @@ QString memberName(const MemberPlan& member, const Project& project, const Plan&
     const Construction construction = plan.construction;
     if (const auto side = outerSide(member.id))
         return told(nameOfOuter(construction, *side));
-    const bool upright = isUpright(member.kind);
+    const Side facing = isUpright(member.kind) ? Side::Right : Side::Top;
     const auto index = static_cast<std::uint32_t>(&member - plan.members.data());
+    const auto beside = [&](const std::string& opening) {
+        return besideOpening(construction, member.kind).arg(QString::fromStdString(opening));
+    };
     for (const FrontPlan& front : plan.fronts)
-        if (front.neighbours[upright ? Side::Right : Side::Top].member == index)
-            return besideFront(construction, upright)
-                .arg(QString::fromStdString(label(project, front)));
-    return upright ? tr("Divider") : told(nameOfKind(construction, member.kind));
+        if (front.neighbours[facing].member == index)
+            return beside(label(project, front));
+    for (const SpacePlan& space : plan.spaces)
+        if (space.bounds[facing] == index)
+            return beside(label(space));
+    return told(nameOfKind(construction, member.kind));
 }
 
 bool isOf(const Finding& finding, const Selection& part) {
@@ -190,6 +197,47 @@ CaseRect placeOf(const Selection& part, const Plan& plan) {
         return space->rect;
     const FrontPlan& front = *frontOf(part, plan);
     return part.mountingHole || part.handleHole ? round(front, part) : front.rect;
+}
+
+PointMm directionOf(int key) {
+    switch (key) {
+    case Qt::Key_Left:
+        return {-1, 0};
+    case Qt::Key_Right:
+        return {1, 0};
+    case Qt::Key_Up:
+        return {0, 1};
+    default:
+        return {0, -1};
+    }
+}
+
+std::optional<Selection> openingTowards(const Plan& plan, const Selection& from, int key) {
+    std::vector<std::pair<OpeningId, CaseRect>> all;
+    for (const FrontPlan& front : plan.fronts)
+        all.emplace_back(front.opening, front.rect);
+    for (const SpacePlan& space : plan.spaces)
+        all.emplace_back(space.opening, space.rect);
+    if (all.empty())
+        return std::nullopt;
+    const auto current = from.lastOpening();
+    if (!current || !isThere(plan, Selection::of(*current)))
+        return Selection::of(all.front().first);
+    const PointMm direction = directionOf(key),
+                  start = toMm(placeOf(Selection::of(*current), plan).centre());
+    std::optional<OpeningId> best;
+    double bestCost = 0;
+    for (const auto& [opening, rect] : all) {
+        const PointMm step = toMm(rect.centre()) - start;
+        const double ahead = step.dot(direction);
+        const double cost =
+            ahead + 2 * std::abs(step.x() * direction.y() - step.y() * direction.x());
+        if (ahead > 1e-6 && (!best || cost < bestCost)) {
+            best = opening;
+            bestCost = cost;
+        }
+    }
+    return best ? std::optional(Selection::of(*best)) : std::nullopt;
 }
 
 std::vector<Quantity> numbersOf(const Selection& part, const Plan& plan) {

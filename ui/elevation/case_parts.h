@@ -6,6 +6,7 @@
 
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 namespace frontwright {
@@ -29,6 +30,12 @@ QString sizeOf(const Selection&, const Plan&, LengthStyle);
 QString heedOf(const Selection&, const Work&, LengthStyle);
 /// In the case's millimetres.
 CaseRect placeOf(const Selection&, const Plan&);
+
+/// Of an arrow key (Qt::Key), one long; case frame.
+PointMm directionOf(int key);
+/// Where an arrow key leads: to the nearest opening in that direction, what lies sideways
+/// of it counting double; to the first one where none is selected. Empty where there is none.
+std::optional<Selection> openingTowards(const Plan&, const Selection& from, int key);
 
 /// The numbers that one asks for at a place, the nearest first: of the hole, of the member or
 /// front.

@@ -22,38 +22,11 @@ bool isArrow(int key) {
     return key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down;
 }
 
-PointMm directionOf(int key) {
-    switch (key) {
-    case Qt::Key_Left:
-        return {-1, 0};
-    case Qt::Key_Right:
-        return {1, 0};
-    case Qt::Key_Up:
-        return {0, 1};
-    default:
-        return {0, -1};
-    }
-}
-
 /// How far one press of an arrow key moves.
 Length stepOf(const QKeyEvent& event, LengthStyle style) {
     if (event.modifiers().testFlag(Qt::ControlModifier))
         return finestStep(style);
     return shownGrid(style) * (event.modifiers().testFlag(Qt::ShiftModifier) ? 10 : 1);
-}
-
-/// What the arrow keys walk over.
-struct Walked {
-    std::optional<OpeningId> opening;
-    CaseRect rect;
-};
-std::vector<Walked> walkedOver(const Plan& plan) {
-    std::vector<Walked> all;
-    for (const FrontPlan& front : plan.fronts)
-        all.push_back({front.opening, front.rect});
-    for (const SpacePlan& space : plan.spaces)
-        all.push_back({space.opening, space.rect});
-    return all;
 }
 
 } // namespace
@@ -196,36 +169,12 @@ bool ElevationView::walkParts(bool forward) {
     return true;
 }
 
-/// To the nearest front or space in that direction; sideways offset counts double.
 void ElevationView::walk(int key) {
-    const Plan& plan = m_session.plan();
-    const auto current = m_session.selection().lastOpening();
-    const std::vector<Walked> all = walkedOver(plan);
-    const auto from = std::ranges::find(all, current, &Walked::opening);
-    if (!current || from == all.end()) {
-        if (!all.empty())
-            m_session.select(Selection::of(*all.front().opening));
+    const auto next = openingTowards(m_session.plan(), m_session.selection(), key);
+    if (!next)
         return;
-    }
-    const PointMm direction = directionOf(key);
-    const Walked* best = nullptr;
-    double bestCost = 0;
-    for (const Walked& front : all) {
-        const PointMm step = toMm(front.rect.centre()) - toMm(from->rect.centre());
-        const double ahead = step.dot(direction);
-        if (ahead <= 1e-6)
-            continue;
-        const double cost =
-            ahead + 2 * std::abs(step.x() * direction.y() - step.y() * direction.x());
-        if (!best || cost < bestCost) {
-            best = &front;
-            bestCost = cost;
-        }
-    }
-    if (!best)
-        return;
-    m_session.select(Selection::of(*best->opening));
-    ensureVisible(inScene(best->rect), 20, 20);
+    m_session.select(*next);
+    ensureVisible(inScene(placeOf(*next, m_session.plan())), 20, 20);
 }
 
 void ElevationView::stepParts(int by) {

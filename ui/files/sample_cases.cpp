@@ -14,7 +14,9 @@ namespace frontwright {
 std::vector<SampleCase> sampleCases() {
     loadSamples();
     std::vector<SampleCase> all;
-    for (const char* name : {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet", "shell-cabinet", "binding-bench", "sink-base", "writing-chest"}) {
+    for (const char* name :
+         {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet",
+          "shell-cabinet", "binding-bench", "sink-base", "writing-chest"}) {
         const QString fileName = QLatin1String(name) + QStringLiteral(".frontwright");
         QFile file(QStringLiteral(":/samples/") + fileName);
         if (!file.open(QIODevice::ReadOnly))

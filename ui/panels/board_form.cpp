@@ -56,28 +56,15 @@ void addSizes(PropertyForm& form, const QString& name) {
 }
 
 void addRunnerWood(PropertyForm& form) {
-    form.add(PropertyForm::ChoiceRow{
-        tr("Wood of runners and keepers"), tr("Choose the runners' wood"),
-        [](const Work& w) {
-            QStringList names{tr("as the fronts")};
-            for (const Species& species : w.catalogue->species)
-                names << toldName(species.name);
-            return names;
-        },
-        [](const Work& w, EditTarget t) {
-            const std::string& id = boardOf(w.project, t).runnerWood;
-            for (std::size_t i = 0; i < w.catalogue->species.size(); ++i)
-                if (w.catalogue->species[i].id == id)
-                    return static_cast<int>(i) + 1;
-            return id.empty() ? 0 : -1;
-        },
-        [](const Work& w, const Project& p, EditTarget t, int index) {
+    form.add(catalogueRow(
+        tr("Wood of runners and keepers"), tr("Choose the runners' wood"), &Catalogue::species,
+        [](const Project& p, EditTarget t) { return boardOf(p, t).runnerWood; },
+        [](const Project& p, EditTarget t, const std::string& id) {
             BoardSpec board = boardOf(p, t);
-            board.runnerWood.clear();
-            if (index > 0)
-                board.runnerWood = w.catalogue->species.at(static_cast<std::size_t>(index) - 1).id;
+            board.runnerWood = id;
             return setBoardOf(p, t, board);
-        }});
+        },
+        tr("as the fronts")));
 }
 
 void addFasteners(PropertyForm& form) {

@@ -84,29 +84,16 @@ ChoiceRow depthRuleRow() {
         }};
 }
 
-/// The first choice is to tell none.
 ChoiceRow boxWoodRow() {
-    return {tr("Wood of the box"), tr("Choose the box's wood"),
-            [](const Work& w) {
-                QStringList names{tr("not told")};
-                for (const Species& wood : w.catalogue->species)
-                    names << toldName(wood.name);
-                return names;
-            },
-            [](const Work& w, EditTarget t) {
-                const auto& woods = w.catalogue->species;
-                const std::string& id = boxOf(w.project, t).wood;
-                const auto found = std::find_if(woods.begin(), woods.end(),
-                                                [&](const Species& s) { return s.id == id; });
-                return found == woods.end() ? 0 : static_cast<int>(found - woods.begin()) + 1;
-            },
-            [](const Work& w, const Project& p, EditTarget t, int index) {
-                BoxSpec box = boxOf(p, t);
-                box.wood = index == 0
-                               ? std::string()
-                               : w.catalogue->species.at(static_cast<std::size_t>(index) - 1).id;
-                return setBox(p, t, box);
-            }};
+    return catalogueRow(
+        tr("Wood of the box"), tr("Choose the box's wood"), &Catalogue::species,
+        [](const Project& p, EditTarget t) { return boxOf(p, t).wood; },
+        [](const Project& p, EditTarget t, const std::string& id) {
+            BoxSpec box = boxOf(p, t);
+            box.wood = id;
+            return setBox(p, t, box);
+        },
+        tr("not told"));
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "ui/panels/spec_rows.h"
 
+#include "core/hardware/fittings.h"
 #include "core/plan/plan.h"
 
 #include <QCoreApplication>
@@ -41,26 +42,20 @@ QString nameOf(const Work& w, const FittingSpec& fitting) {
 }
 
 /// The fittings of the first target, and one to be added.
-ChoiceRow slotRow(PropertyForm* form, const Slot& slot) {
-    const auto first = std::make_shared<EditTarget>();
-    return {tr("Fitting"), tr("Choose a fitting"),
-            [first](const Work& w) {
+PropertyForm::PickRow slotRow(const Slot& slot) {
+    return {tr("Fitting"),
+            [](const Work& w, EditTarget t) {
                 QStringList names;
-                for (const FittingSpec& fitting : hardwareOf(w.project, *first).fittings)
+                for (const FittingSpec& fitting : hardwareOf(w.project, t).fittings)
                     names << tr("%1: %2").arg(names.size() + 1).arg(nameOf(w, fitting));
                 names << tr("another one");
                 return names;
             },
-            [first, slot](const Work& w, EditTarget t) {
-                *first = t;
+            [slot](const Work& w, EditTarget t) {
                 *slot = std::min(*slot, hardwareOf(w.project, t).fittings.size());
                 return static_cast<int>(*slot);
             },
-            [form, slot](const Work&, const Project& p, EditTarget, int index) -> Result<Project> {
-                *slot = static_cast<std::size_t>(index);
-                form->refresh();
-                return p;
-            }};
+            [slot](int index) { *slot = static_cast<std::size_t>(index); }};
 }
 
 /// Index 0 is "none": chosen, it takes the fitting away.
@@ -107,16 +102,16 @@ ChoiceRow acrossRow(const Slot& slot) {
                 const FittingSpec* fitting = fittingAt(w.project, t, slot);
                 return fitting ? static_cast<int>(fitting->across) : -1;
             },
-            [slot](const Work&, const Project& p, EditTarget t, int index) {
+            [slot](const Work& w, const Project& p, EditTarget t, int index) {
                 constexpr FittingAcross places[] = {FittingAcross::Middle, FittingAcross::FromLeft,
                                                     FittingAcross::FromRight,
                                                     FittingAcross::BothSides};
-                const Length width = p.casework.width;
+                const FrontPlan* front = t.opening ? w.plan.frontOf(*t.opening) : nullptr;
+                const Length width = front ? front->rect.width() : p.casework.width.length;
                 return change(p, t, slot, [&](FittingSpec& fitting) {
                     fitting.across = places[index];
-                    if (fitting.fromSide.length.isZero()) // to begin with, well inside
-                        fitting.fromSide = width < Length::millimetres(400) ? Length::inches(2)
-                                                                            : Length::inches(4);
+                    if (fitting.fromSide.length.isZero())
+                        fitting.fromSide = usualFromSide(width, p.style.unit);
                 });
             }};
 }
@@ -137,7 +132,7 @@ ChoiceRow uprightRow(const Slot& slot) {
                 return change(p, t, slot, [&](FittingSpec& fitting) {
                     fitting.upright = places[index];
                     if (fitting.fromEdge.length.isZero())
-                        fitting.fromEdge = Length::inches(1, 32);
+                        fitting.fromEdge = usualFromEdge(p.style.unit);
                 });
             }};
 }
@@ -176,7 +171,7 @@ LengthRow screwRow(const Slot& slot) {
 PropertyForm* fittingForm(Session& session) {
     auto* form = new PropertyForm(session, tr("Fittings"));
     const Slot slot = std::make_shared<std::size_t>(0);
-    form->add(slotRow(form, slot));
+    form->add(slotRow(slot));
     form->add(formRow(slot));
     form->add(acrossRow(slot));
     form->add(distanceRow(tr("From the side"), slot, &FittingSpec::fromSide));

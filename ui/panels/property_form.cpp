@@ -101,14 +101,33 @@ void PropertyForm::add(LengthRow row) {
     });
 }
 
-void PropertyForm::add(ChoiceRow row) {
+QComboBox* PropertyForm::addChoice(const QString& label) {
     auto* box = new QComboBox;
-    box->setAccessibleName(row.label);
+    box->setAccessibleName(label);
     box->setFocusPolicy(Qt::StrongFocus);
     box->installEventFilter(this);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(14);
-    addWidget(row.label, box);
+    addWidget(label, box);
+    return box;
+}
+
+void PropertyForm::add(PickRow row) {
+    QComboBox* box = addChoice(row.label);
+    connect(box, &QComboBox::activated, this, [this, row](int index) {
+        row.pick(index);
+        refresh();
+    });
+    m_refreshers.push_back([this, row, box] {
+        const QSignalBlocker quiet(box);
+        box->clear();
+        box->addItems(row.options(m_session.work(), m_targets.front()));
+        box->setCurrentIndex(row.get(m_session.work(), m_targets.front()));
+    });
+}
+
+void PropertyForm::add(ChoiceRow row) {
+    QComboBox* box = addChoice(row.label);
     showWhile(row.isShown);
     connect(box, &QComboBox::activated, this, [this, row](int index) {
         const auto failed =

@@ -52,6 +52,16 @@ public:
     };
     void add(ChoiceRow);
 
+    /// Picks which of the first target's things the rows below show; changes nothing of the
+    /// project.
+    struct PickRow {
+        QString label;
+        std::function<QStringList(const Work&, EditTarget)> options;
+        std::function<int(const Work&, EditTarget)> get; ///< index into options
+        std::function<void(int)> pick;
+    };
+    void add(PickRow);
+
     struct TextRow {
         QString label;
         QString undoName;
@@ -97,6 +107,7 @@ private:
     /// Makes `change` for every target as one step; the error of the first that failed.
     std::optional<Error> applyToAll(const QString& name, const Change& change);
     void addWidget(const QString& label, QWidget* widget);
+    QComboBox* addChoice(const QString& label);
     /// The last row is there only while it holds.
     void showWhile(std::function<bool(const Project&)> isShown);
     void refreshOwn();

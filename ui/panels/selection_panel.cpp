@@ -221,7 +221,9 @@ void SelectionPanel::refresh() {
         m_heading->setText(tr("%1 openings. What is changed here holds for each of them.")
                                .arg(selection.openings.size()));
     } else if (selection.member) {
-        m_heading->setText(tr("A member of the frame. Drag it, or nudge it with the arrow keys."));
+        m_heading->setText(tr("%1. Drag it, or nudge it with the arrow keys.")
+                               .arg(frontwright::nameOf(Selection::of(*selection.member),
+                                                        m_session.project(), m_session.plan())));
     } else {
         m_heading->setText(tr("The whole case. Click a front to change only that one."));
     }

@@ -46,28 +46,35 @@ PropertyForm::LengthRow specRow(const QString& label, const QString& name,
             whenEmpty};
 }
 
-/// Names and ids of a catalogue's entries as a choice.
+/// Names and ids of a catalogue's entries as a choice; before them `none`, which stands for an
+/// empty id, where it is given.
 template<class Entry, class GetId, class SetId>
 PropertyForm::ChoiceRow catalogueRow(const QString& label, const QString& name,
                                      std::vector<Entry> Catalogue::*entries, GetId getId,
-                                     SetId setId) {
+                                     SetId setId, const QString& none = {}) {
+    const int first = none.isEmpty() ? 0 : 1;
     return {label, name,
-            [entries](const Work& w) {
+            [entries, none](const Work& w) {
                 QStringList names;
+                if (!none.isEmpty())
+                    names << none;
                 for (const Entry& entry : (*w.catalogue).*entries)
                     names << toldName(entry.name);
                 return names;
             },
-            [entries, getId](const Work& w, EditTarget t) {
+            [entries, getId, first](const Work& w, EditTarget t) {
                 const auto& all = (*w.catalogue).*entries;
+                const std::string id = getId(w.project, t);
                 for (std::size_t i = 0; i < all.size(); ++i)
-                    if (all[i].id == getId(w.project, t))
-                        return static_cast<int>(i);
-                return -1;
+                    if (all[i].id == id)
+                        return static_cast<int>(i) + first;
+                return first == 1 && id.empty() ? 0 : -1;
             },
-            [entries, setId](const Work& w, const Project& p, EditTarget t, int index) {
-                return setId(p, t,
-                             ((*w.catalogue).*entries).at(static_cast<std::size_t>(index)).id);
+            [entries, setId, first](const Work& w, const Project& p, EditTarget t, int index) {
+                if (index < first)
+                    return setId(p, t, std::string());
+                const auto at = static_cast<std::size_t>(index - first);
+                return setId(p, t, ((*w.catalogue).*entries).at(at).id);
             }};
 }
 

@@ -1,3 +1,4 @@
+#include "ui/elevation/case_parts.h"
 #include "ui/elevation/scene_rect.h"
 #include "ui/rendering/look_view.h"
 
@@ -16,19 +17,6 @@ namespace {
 
 constexpr double notch = 120;
 constexpr int clickSlop = 4;
-
-PointMm directionOf(int key) {
-    switch (key) {
-    case Qt::Key_Left:
-        return {-1, 0};
-    case Qt::Key_Right:
-        return {1, 0};
-    case Qt::Key_Down:
-        return {0, -1};
-    default:
-        return {0, 1};
-    }
-}
 
 } // namespace
 
@@ -121,26 +109,8 @@ void LookView::keyPressEvent(QKeyEvent* event) {
 }
 
 void LookView::walk(int key) {
-    const Plan& plan = m_session.plan();
-    const auto current = m_session.selection().lastOpening();
-    const FrontPlan* from = current ? plan.frontOf(*current) : nullptr;
-    const FrontPlan* best = from || plan.fronts.empty() ? nullptr : &plan.fronts.front();
-    const PointMm direction = directionOf(key);
-    double bestCost = 0;
-    for (const FrontPlan& front : plan.fronts) {
-        if (!from)
-            break;
-        const PointMm step = toMm(front.rect.centre()) - toMm(from->rect.centre());
-        const double ahead = step.dot(direction);
-        const double cost =
-            ahead + 2 * std::abs(step.x() * direction.y() - step.y() * direction.x());
-        if (ahead > 1e-6 && (!best || cost < bestCost)) {
-            best = &front;
-            bestCost = cost;
-        }
-    }
-    if (best)
-        m_session.select(Selection::of(best->opening));
+    if (const auto next = openingTowards(m_session.plan(), m_session.selection(), key))
+        m_session.select(*next);
 }
 
 bool LookView::viewportEvent(QEvent* event) {

@@ -2,6 +2,7 @@
 
 #include "core/edits/banks.h"
 #include "ui/window/action_list.h"
+#include "ui/window/split_count.h"
 
 #include <QInputDialog>
 
@@ -90,10 +91,9 @@ void BankActions::copy() {
 
 void BankActions::repeat() {
     bool chosen = false;
-    constexpr int most = 40;
-    const int count =
-        QInputDialog::getInt(&m_window, tr("Repeat the bank"),
-                             tr("How many banks, with the present one?"), 2, 2, most, 1, &chosen);
+    const int count = QInputDialog::getInt(&m_window, tr("Repeat the bank"),
+                                           tr("How many banks, with the present one?"), 2, 2,
+                                           mostParts, 1, &chosen);
     if (chosen)
         m_session.apply(tr("Repeat the bank"),
                         repeatBank(m_session.project(), *m_session.selection().lastOpening(), count,
@@ -106,10 +106,16 @@ void BankActions::selectBank() {
     for (const OpeningId id : m_session.selection().openings)
         if (const FrontPlan* front = plan.frontOf(id))
             banks.insert(front->bank);
+        else if (const SpacePlan* space = plan.spaceOf(id))
+            banks.insert(space->bank);
     Selection whole;
-    for (const FrontPlan& front : plan.fronts)
-        if (banks.contains(front.bank))
-            whole.openings.push_back(front.opening);
+    const auto addOf = [&](const auto& openings) {
+        for (const auto& each : openings)
+            if (banks.contains(each.bank))
+                whole.openings.push_back(each.opening);
+    };
+    addOf(plan.fronts);
+    addOf(plan.spaces);
     m_session.select(std::move(whole));
 }
 

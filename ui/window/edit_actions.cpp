@@ -2,6 +2,7 @@
 
 #include "core/edits/choices.h"
 #include "core/edits/divisions.h"
+#include "core/plan/facing.h"
 #include "ui/panels/opening_kinds.h"
 #include "ui/window/bank_actions.h"
 #include "ui/window/face_actions.h"
@@ -177,10 +178,10 @@ WrittenLength EditActions::memberWidth(Direction direction) const {
     const MemberKind kind = direction == Direction::Rows ? MemberKind::Rail : MemberKind::Stile;
     for (const MemberPlan& member : m_session.plan().members)
         if (member.kind == kind)
-            return direction == Direction::Rows ? member.rect.height() : member.rect.width();
+            return widthOf(member);
     for (const MemberPlan& member : m_session.plan().members)
-        if (member.id.number >= firstFreeId)
-            return member.kind == MemberKind::Rail ? member.rect.height() : member.rect.width();
+        if (member.id.number >= firstFreeId && isBuilt(member.kind))
+            return widthOf(member);
     const auto& frame = m_session.project().casework.frame;
     return direction == Direction::Rows ? frame.bottom : frame.left;
 }
@@ -195,7 +196,7 @@ void EditActions::splitInto(Direction direction) {
     const int count = QInputDialog::getInt(&m_window, tr("Split the opening"),
                                            direction == Direction::Rows ? tr("How many rows?")
                                                                         : tr("How many columns?"),
-                                           3, 2, 40, 1, &chosen);
+                                           3, 2, mostParts, 1, &chosen);
     if (!chosen)
         return;
     m_session.apply(tr("Split opening"),

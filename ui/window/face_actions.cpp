@@ -2,6 +2,7 @@
 
 #include "core/edits/faces.h"
 #include "ui/window/action_list.h"
+#include "ui/window/split_count.h"
 
 #include <QInputDialog>
 
@@ -41,12 +42,11 @@ FaceActions::FaceActions(Session& session, ActionList& list, MemberWidth memberW
 
 void FaceActions::divide(Direction direction) {
     bool chosen = false;
-    constexpr int most = 40;
     const int count =
         QInputDialog::getInt(&m_window, tr("Several fronts over one opening"),
                              direction == Direction::Rows ? tr("How many, one above the other?")
                                                           : tr("How many, side by side?"),
-                             2, 2, most, 1, &chosen);
+                             2, 2, mostParts, 1, &chosen);
     if (chosen)
         m_session.apply(tr("Divide the face"),
                         divideFace(m_session.project(), *m_session.selection().lastOpening(),

@@ -5,13 +5,21 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace frontwright {
 
 QString selectionWords(const Session& session) {
     const Selection& selection = session.selection();
-    if (selection.openings.size() > 1)
-        return QCoreApplication::translate("frontwright::MainWindow", "%1 fronts selected")
+    if (selection.openings.size() > 1) {
+        const bool areFronts = std::ranges::all_of(
+            selection.openings, [&](OpeningId id) { return session.plan().frontOf(id); });
+        return (areFronts
+                    ? QCoreApplication::translate("frontwright::MainWindow", "%1 fronts selected")
+                    : QCoreApplication::translate("frontwright::MainWindow",
+                                                  "%1 openings selected"))
             .arg(selection.openings.size());
+    }
     const auto id = selection.lastOpening();
     if (!id)
         return {};

@@ -6,10 +6,6 @@
 
 namespace frontwright {
 
-namespace {
-constexpr int mostParts = 40;
-}
-
 SplitCount::SplitCount(Session& session, QObject* parent) : QObject(parent), m_session(session) {
     for (int digit = 0; digit < 10; ++digit) {
         auto* action = new QAction(tr("Split into %1").arg(digit), this);

@@ -9,6 +9,10 @@ class QAction;
 
 namespace frontwright {
 
+/// Into how many an opening or a face is split, and how often a bank is repeated; more would be a
+/// slip of the hand.
+inline constexpr int mostParts = 40;
+
 /// Digits typed right after a split say into how many: R 5, or C 1 2. Still one undo step. Any
 /// other edit or selection ends it.
 class SplitCount : public QObject {

@@ -465,6 +465,14 @@
         <translation>solche Führungen gibt es nicht</translation>
     </message>
     <message>
+        <source>Division right of %1</source>
+        <translation>Teilung rechts von %1</translation>
+    </message>
+    <message>
+        <source>Division above %1</source>
+        <translation>Teilung über %1</translation>
+    </message>
+    <message>
         <source>Divider right of %1</source>
         <translation>Mittelwand rechts von %1</translation>
     </message>
@@ -475,10 +483,6 @@
     <message>
         <source>Shelf above %1</source>
         <translation>Zwischenboden über %1</translation>
-    </message>
-    <message>
-        <source>Divider</source>
-        <translation>Mittelwand</translation>
     </message>
     <message>
         <source>Screw hole %1</source>
@@ -1039,18 +1043,6 @@
     <message>
         <source>Greatest bend of a filler strip</source>
         <translation>Größte Durchbiegung einer Füllleiste</translation>
-    </message>
-    <message>
-        <source>Fitting</source>
-        <translation>Beschlag</translation>
-    </message>
-    <message>
-        <source>Choose a fitting</source>
-        <translation>Beschlag auswählen</translation>
-    </message>
-    <message>
-        <source>another one</source>
-        <translation>ein weiterer</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -3099,6 +3091,10 @@ Regel: %2</translation>
         <translation>%1 Blenden ausgewählt</translation>
     </message>
     <message>
+        <source>%1 openings selected</source>
+        <translation>%1 Öffnungen ausgewählt</translation>
+    </message>
+    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -3967,6 +3963,18 @@ Regel: %4</translation>
 <context>
     <name>frontwright::PropertyForm</name>
     <message>
+        <source>Fitting</source>
+        <translation>Beschlag</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>ein weiterer</translation>
+    </message>
+    <message>
         <source>Follow the case</source>
         <translation>Dem Korpus folgen</translation>
     </message>
@@ -4314,8 +4322,8 @@ Regel: %4</translation>
         <translation>%1 Öffnungen. Was hier geändert wird, gilt für jede von ihnen.</translation>
     </message>
     <message>
-        <source>A member of the frame. Drag it, or nudge it with the arrow keys.</source>
-        <translation>Ein Rahmenteil. Ziehen oder mit den Pfeiltasten rücken.</translation>
+        <source>%1. Drag it, or nudge it with the arrow keys.</source>
+        <translation>%1. Ziehen oder mit den Pfeiltasten verschieben.</translation>
     </message>
     <message>
         <source>The whole case. Click a front to change only that one.</source>

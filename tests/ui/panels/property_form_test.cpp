@@ -107,6 +107,19 @@ TEST_F(Form, AddsPlacesAndTakesAwayFittings) {
     EXPECT_FALSE(plan().fronts.back().fittings.has_value()) << "the others follow the case";
 }
 
+TEST_F(Form, ListsTheFittingsOfTheFrontThatIsSelectedNow) {
+    const FittingRows rows{std::unique_ptr<PropertyForm>(fittingForm(session()))};
+    rows.form->setTargets({{plan().fronts.front().opening}});
+    rows.choose("Kind", "Label holder, 3 × 1 1/4 in");
+    const int before = steps();
+    rows.choose("Fitting", "another one");
+    EXPECT_EQ(steps(), before) << "to look at another one changes nothing";
+    EXPECT_EQ(rows.box("Fitting").count(), 2);
+    rows.form->setTargets({{plan().fronts.back().opening}});
+    EXPECT_EQ(rows.box("Fitting").count(), 1);
+    EXPECT_EQ(rows.box("Kind").currentText(), QStringLiteral("none"));
+}
+
 TEST_F(Form, ShowsAnImpossibleValueInItsFieldAndNowhereElse) {
     const std::unique_ptr<PropertyForm> form(caseForm(session()));
     form->refresh();

@@ -56,6 +56,27 @@ TEST_F(Faces, AreDividedIntoAsManyAsIsSaid) {
     EXPECT_EQ(steps(), 1);
 }
 
+TEST_F(Faces, AreDividedAnewWithAMemberThatCanBe) {
+    // The one division that is there is none that is built: it says nothing of a member's width.
+    open(newProject(Unit::Inch));
+    view().setFocus();
+    select(0);
+    inDialog([] {
+        QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("2"));
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    });
+    key(Qt::Key_F);
+    ASSERT_EQ(plan().fronts.size(), 2U);
+    backTo(window, view());
+    select(0);
+    inDialog([] {
+        QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("2"));
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    });
+    key(Qt::Key_F, Qt::ShiftModifier);
+    EXPECT_EQ(plan().fronts.size(), 3U);
+}
+
 TEST_F(Faces, AreNotJoinedWhereNoneIsDivided) {
     select(3);
     key(Qt::Key_J, Qt::ShiftModifier);

@@ -5,6 +5,7 @@
 #include "core/edits/uses.h"
 #include "ui/elevation/case_parts.h"
 #include "ui/panels/selection_panel.h"
+#include "ui/window/selection_words.h"
 
 #include <QComboBox>
 #include <QMenu>
@@ -97,6 +98,19 @@ TEST_F(OpeningUses, LeaveASpaceThatTheArrowKeysWalkOver) {
     EXPECT_EQ(session().selection(), Selection::of(plan().spaces.at(0).opening));
     key(Qt::Key_Down);
     EXPECT_EQ(session().selection(), Selection::of(plan().fronts[1].opening));
+}
+
+TEST_F(OpeningUses, BelongToTheirBank) {
+    useMiddleFor(OpeningUse::OpenSpace);
+    const OpeningId space = plan().spaces.at(0).opening;
+    session().select(Selection::of(space));
+    key(Qt::Key_B);
+    EXPECT_EQ(session().selection().openings.size(), 3U);
+    EXPECT_TRUE(session().selection().contains(space));
+    EXPECT_EQ(selectionWords(session()), QStringLiteral("3 openings selected"));
+    session().select(Selection::of(plan().fronts[0].opening));
+    key(Qt::Key_B);
+    EXPECT_TRUE(session().selection().contains(space));
 }
 
 TEST_F(OpeningUses, LeaveASpaceThatEveryPanelAndKeyBears) {
