@@ -452,6 +452,10 @@
         <translation>Dicke %1</translation>
     </message>
     <message>
+        <source>driver reaches in %1</source>
+        <translation>Werkzeug reicht hinein %1</translation>
+    </message>
+    <message>
         <source>counterbore %1</source>
         <translation>Senkung %1</translation>
     </message>
@@ -462,10 +466,6 @@
     <message>
         <source>bolt length %1</source>
         <translation>Schraubenlänge %1</translation>
-    </message>
-    <message>
-        <source>driver reaches in %1</source>
-        <translation>Werkzeug reicht hinein %1</translation>
     </message>
     <message>
         <source>runner back %1</source>
