@@ -15,7 +15,8 @@ std::optional<Error> impossible(const KeeperSpec& keeper) {
         return error;
     for (const WrittenLength& length :
          {keeper.width, keeper.height, keeper.allowance, keeper.leastPiece, keeper.screwFromEnd,
-          keeper.screwLength, keeper.screwRecess})
+          keeper.screwLength, keeper.rightScrewLength.value_or(WrittenLength()),
+          keeper.screwRecess})
         if (auto error = negative(text("a keeper strip's measure"), length))
             return error;
     for (const FastenerToReach& fastener : keeper.fasteners) {
@@ -39,7 +40,8 @@ std::optional<Error> impossible(const BoardSpec& board) {
     for (const WrittenLength& length :
          {board.sidePanel, board.sidePlay, board.playInHeight, board.workingAllowance,
           board.runnerRise.value_or(none), board.runnerHeight, board.pullOut.value_or(none),
-          board.pullOffCentre.value_or(none), board.bradLength, board.bradSet})
+          board.pullOffCentre.value_or(none), board.bradLength,
+          board.rightBradLength.value_or(none), board.bradSet})
         if (auto error = negative(text("a board's measure"), length))
             return error;
     if (board.load && *board.load < Force{})

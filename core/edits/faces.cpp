@@ -251,4 +251,26 @@ OpeningId decidesBox(const Project& project, OpeningId id) {
     return firstOpening(regionAt(project.casework, TreePathView(*path).first(*steps))).id;
 }
 
+std::optional<WrittenLength> betweenLeaves(const Project& project, OpeningId id) {
+    const Opening* opening = findOpening(project, id);
+    if (!opening)
+        return std::nullopt;
+    Length between =
+        project.style.unit == Unit::Inch ? Length::inches(0, 8) : Length::millimetres(3);
+    for (const Side side : {Side::Left, Side::Right}) {
+        const SideFit fit = opening->choices.fit[side].value_or(project.fronts.fit[side]);
+        switch (fit.fit) {
+        case Fit::Overlay:
+            between += fit.amount;
+            break;
+        case Fit::Inset:
+            between -= fit.amount;
+            break;
+        case Fit::Gap:
+            return std::nullopt;
+        }
+    }
+    return WrittenLength(greatest(between, least(project.casework.grid, Length::millimetres(1))));
+}
+
 } // namespace frontwright

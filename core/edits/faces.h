@@ -16,6 +16,11 @@ namespace frontwright {
 Result<Project> divideFace(const Project&, OpeningId, Direction, int count,
                            WrittenLength memberWidth);
 
+/// What would have to stand between the two leaves of a pair of doors for them to meet with a gap
+/// of 1/8 in (3 mm): their overlays and the gap, a little at least; none where they keep a gap of
+/// their own. Common practice, no source.
+std::optional<WrittenLength> betweenLeaves(const Project&, OpeningId);
+
 /// Divides what is seen of an opening, whole again before, like the bank of `like` over the same
 /// stretch, so that the fronts line up: the bank's openings and rails, or where `like` lies above
 /// or below the opening the columns and stiles. A bank over just the same stretch is followed with

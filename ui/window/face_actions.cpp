@@ -47,10 +47,16 @@ void FaceActions::divide(Direction direction) {
                              direction == Direction::Rows ? tr("How many, one above the other?")
                                                           : tr("How many, side by side?"),
                              2, 2, mostParts, 1, &chosen);
-    if (chosen)
-        m_session.apply(tr("Divide the face"),
-                        divideFace(m_session.project(), *m_session.selection().lastOpening(),
-                                   direction, count, m_memberWidth(direction)));
+    if (!chosen)
+        return;
+    const OpeningId opening = *m_session.selection().lastOpening();
+    const FrontPlan* front = m_session.plan().frontOf(opening);
+    const bool arePairs =
+        front && front->use == OpeningUse::Door && direction == Direction::Columns;
+    const auto leaves = arePairs ? betweenLeaves(m_session.project(), opening) : std::nullopt;
+    m_session.apply(tr("Divide the face"),
+                    divideFace(m_session.project(), opening, direction, count,
+                               leaves ? *leaves : m_memberWidth(direction)));
 }
 
 bool FaceActions::isDivided() const {

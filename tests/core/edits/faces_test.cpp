@@ -3,6 +3,7 @@
 #include "core/edits/choices.h"
 #include "core/edits/presets.h"
 #include "tests/core/edits/edited.h"
+#include "tests/core/plan/planned.h"
 #include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
@@ -57,6 +58,22 @@ TEST(DividingAFace, HangsAPairOfDoorsAtItsOuterSides) {
     EXPECT_EQ(findOpening(pair, openingAt(pair, 1))->hinge, HingeSide::Right);
     const Project stacked = edited(divideFace(door, openingAt(door, 0), upright, 2, in(1)));
     EXPECT_EQ(findOpening(stacked, openingAt(stacked, 1))->hinge, HingeSide::Right);
+}
+
+TEST(DividingAFace, LetsAPairOfDoorsMeetWithASmallGap) {
+    Project door = withOpenings(oneOpening(in(31), in(20)),
+                                [](Opening& leaf, std::size_t) { leaf.use = OpeningUse::Door; });
+    const auto gapWith = [&](SideFit fit) {
+        door.fronts.fit = FrontFit::all(fit);
+        const auto between = betweenLeaves(door, openingAt(door, 0));
+        const Planned pair(
+            edited(divideFace(door, openingAt(door, 0), across, 2, between.value())));
+        return pair.front(1).rect.left - pair.front(0).rect.right;
+    };
+    EXPECT_EQ(gapWith({Fit::Overlay, in(0, 24)}), in(0, 8));
+    EXPECT_EQ(gapWith({Fit::Inset, in(0, 2)}), in(0, 8)); // 1/16 between and 1/32 at each side
+    door.fronts.fit = FrontFit::all({Fit::Gap, in(0, 8)});
+    EXPECT_EQ(betweenLeaves(door, openingAt(door, 0)), std::nullopt);
 }
 
 TEST(DividingAFace, IsRefusedWhereNoFrontLies) {
