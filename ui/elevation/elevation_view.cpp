@@ -62,6 +62,7 @@ ElevationView::ElevationView(Session& session, QWidget* parent)
         if (m_drag && m_drag->isOvertaken())
             endGesture();
         refresh();
+        keepInView();
     });
     // Figures in another unit take other room.
     connect(&session, &Session::styleChanged, this, [this] { m_fitted ? fit() : refresh(); });
@@ -185,6 +186,13 @@ void ElevationView::setFitted(bool fitted) {
     const auto bars = fitted ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded;
     setHorizontalScrollBarPolicy(bars);
     setVerticalScrollBarPolicy(bars);
+}
+
+/// Rows of dimensions come and go with the divisions.
+void ElevationView::keepInView() {
+    const QRectF seen = mapToScene(viewport()->rect()).boundingRect();
+    if (m_fitted && !m_drag && !seen.contains(m_scene.extent()))
+        fit();
 }
 
 void ElevationView::fit() {

@@ -78,6 +78,7 @@ private:
     void refreshEmphasis();
     void emphasiseSelection(Emphasis&) const;
     [[nodiscard]] QRectF hoveredRect() const;
+    void keepInView();
     void setFitted(bool fitted);
     /// At which the whole case with its figures has room, screen px per mm.
     [[nodiscard]] double scaleFor(const QSizeF& room) const;
