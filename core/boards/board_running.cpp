@@ -152,13 +152,13 @@ void addFasteners(Rows& rows, const Asked& asked, Side side) {
     const KeeperSpec& keeper = asked.spec.keeper;
     addFastener(rows, asked,
                 isLeft ? text("Brad in the left side panel") : text("Brad in the right side panel"),
-                text("brad + set − furring"), asked.fitted.brads[side], asked.spec.bradLength,
+                text("brad + set − furring"), asked.fitted.brads[side], bradAt(asked.spec, side),
                 asked.spec.bradSet);
     addFastener(rows, asked,
                 isLeft ? text("Keeper's screw in the left side panel")
                        : text("Keeper's screw in the right side panel"),
                 text("screw + recess − keeper strip − furring"), asked.fitted.keeperScrews[side],
-                keeper.screwLength, keeper.screwRecess);
+                screwAt(keeper, side), keeper.screwRecess);
 }
 
 void addSeason(Rows& rows, const Asked& asked) {

@@ -41,10 +41,11 @@ struct KeeperSpec {
     WrittenLength screwFromEnd = Length::inches(1); ///< first screw from a piece's end
     WrittenLength screwSpacing = Length::inches(4); ///< at most, from screw to screw
     KeeperFastening fastening = KeeperFastening::Sideways;
-    std::string screw;                      ///< id of a WoodScrew
-    WrittenLength screwLength;              ///< overall
-    WrittenLength screwRecess;              ///< head's top below the strip's face
-    std::vector<FastenerToReach> fasteners; ///< in any order
+    std::string screw;                             ///< id of a WoodScrew
+    WrittenLength screwLength;                     ///< overall
+    std::optional<WrittenLength> rightScrewLength; ///< none: as at the left
+    WrittenLength screwRecess;                     ///< head's top below the strip's face
+    std::vector<FastenerToReach> fasteners;        ///< in any order
     friend bool operator==(const KeeperSpec&, const KeeperSpec&) = default;
 };
 
@@ -70,9 +71,20 @@ struct BoardSpec {
     std::optional<WrittenLength> pullOffCentre; ///< where it is pulled; none: at a corner
     std::optional<Force> load;                  ///< at the front edge; none: the test's
     KeeperSpec keeper;
-    WrittenLength bradLength; ///< through the furring into the side panel
-    WrittenLength bradSet;    ///< its head below the furring's face
+    WrittenLength bradLength;                     ///< through the furring into the side panel
+    std::optional<WrittenLength> rightBradLength; ///< none: as at the left
+    WrittenLength bradSet;                        ///< its head below the furring's face
     friend bool operator==(const BoardSpec&, const BoardSpec&) = default;
 };
+
+/// Beside a divider the furring is thinner than beside the case's side: each side may have its own.
+inline WrittenLength bradAt(const BoardSpec& board, Side side) {
+    return side == Side::Right ? board.rightBradLength.value_or(board.bradLength)
+                               : board.bradLength;
+}
+inline WrittenLength screwAt(const KeeperSpec& keeper, Side side) {
+    return side == Side::Right ? keeper.rightScrewLength.value_or(keeper.screwLength)
+                               : keeper.screwLength;
+}
 
 } // namespace frontwright

@@ -13,10 +13,15 @@ Length lesserFurring(const BoardPlan& board) {
     return greatest({}, least(board.furring.left, board.furring.right));
 }
 
+/// The shorter one bears less.
+Length shorterScrew(const KeeperSpec& spec) {
+    return least(screwAt(spec, Side::Left).length, screwAt(spec, Side::Right).length);
+}
+
 Length penetrationOf(const KeeperSpec& spec, const BoardPlan& board) {
     const bool isSideways = spec.fastening == KeeperFastening::Sideways;
     const Length passed = isSideways ? spec.width.length : spec.height.length;
-    const Length in = spec.screwLength.length + spec.screwRecess.length - passed;
+    const Length in = shorterScrew(spec) + spec.screwRecess.length - passed;
     const Length there = lesserFurring(board) + board.panelThickness;
     return greatest({}, isSideways ? least(in, there) : in);
 }
@@ -44,7 +49,7 @@ KeeperHold keeperHold(const KeeperSpec& spec, const BoardPlan& board, const Wood
         return hold;
     const Length shank = screw->shankDiameter;
     hold.withdrawal = designWithdrawal(gravityOvendry(*wood->gravity), shank,
-                                       threadInWood(hold.penetration, spec.screwLength));
+                                       threadInWood(hold.penetration, shorterScrew(spec)));
     if (hold.isSheared)
         hold.lateral =
             designLateral(gravityAt12Percent(*wood->gravity), wood->kind, shank, hold.penetration);

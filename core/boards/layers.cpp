@@ -40,15 +40,15 @@ std::optional<LayerCheck> checkBrad(const BoardSpec& spec, const BoardPlan& boar
                                     const Limits& limits) {
     if (board.furring[side] <= Length{})
         return std::nullopt;
-    return checkLayers(spec.bradLength, spec.bradSet, {board.furring[side]}, board.panelThickness,
-                       limits);
+    return checkLayers(bradAt(spec, side), spec.bradSet, {board.furring[side]},
+                       board.panelThickness, limits);
 }
 
 std::optional<LayerCheck> checkKeeperScrew(const KeeperSpec& spec, const BoardPlan& board,
                                            Side side, const Limits& limits) {
     if (spec.fastening == KeeperFastening::Down)
         return std::nullopt;
-    return checkLayers(spec.screwLength, spec.screwRecess,
+    return checkLayers(screwAt(spec, side), spec.screwRecess,
                        {spec.width, greatest({}, board.furring[side])}, board.panelThickness,
                        limits);
 }

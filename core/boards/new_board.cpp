@@ -38,9 +38,9 @@ std::vector<Length> everyLength(Unit unit) {
     return lengths;
 }
 
-/// The window of both sides: the thicker furring's least, the thinner one's greatest.
-std::optional<Length> longestFor(const PerSide<std::optional<LayerCheck>>& checks,
-                                 const std::vector<Length>& stocked) {
+/// One length for both sides where one fits both, else each side its own longest.
+std::optional<PerSide<Length>> longestFor(const PerSide<std::optional<LayerCheck>>& checks,
+                                          const std::vector<Length>& stocked) {
     std::optional<LayerCheck> both;
     for (const Side side : {Side::Left, Side::Right}) {
         if (!checks[side])
@@ -50,7 +50,20 @@ std::optional<Length> longestFor(const PerSide<std::optional<LayerCheck>>& check
         both->leastLength = greatest(both->leastLength, checks[side]->leastLength);
         both->greatestLength = least(both->greatestLength, checks[side]->greatestLength);
     }
-    return both ? longestInWindow(*both, stocked) : std::nullopt;
+    if (!both)
+        return std::nullopt;
+    if (const auto one = longestInWindow(*both, stocked))
+        return PerSide<Length>::all(*one);
+    if (!checks.left || !checks.right)
+        return std::nullopt;
+    const auto left = longestInWindow(*checks.left, stocked);
+    const auto right = longestInWindow(*checks.right, stocked);
+    if (!left || !right)
+        return std::nullopt;
+    PerSide<Length> lengths;
+    lengths.left = *left;
+    lengths.right = *right;
+    return lengths;
 }
 
 } // namespace
@@ -76,26 +89,46 @@ BoardSpec newBoard(Unit unit, const BoardPlace& place, const Limits& limits) {
     const Length free = unit == Unit::Inch ? Length::inches(0, 32) : Length::millimetres(12);
     board.depth = greatest(inside - free, inside.half());
     const BoardPlan planned = planBoard(board, place);
-    board.bradLength = bradFor(board, planned, limits, unit).value_or(4 * stepOf(unit));
-    board.keeper.screwLength =
-        keeperScrewFor(board, planned, limits, everyLength(unit)).value_or(6 * stepOf(unit));
+    if (const auto brads = bradsFor(board, planned, limits, unit))
+        useBrads(board, *brads);
+    else
+        board.bradLength = 4 * stepOf(unit);
+    if (const auto screws = keeperScrewsFor(board, planned, limits, everyLength(unit)))
+        useKeeperScrews(board.keeper, *screws);
+    else
+        board.keeper.screwLength = 6 * stepOf(unit);
     return board;
 }
 
-std::optional<Length> bradFor(const BoardSpec& spec, const BoardPlan& board, const Limits& limits,
-                              Unit unit) {
+std::optional<PerSide<Length>> bradsFor(const BoardSpec& spec, const BoardPlan& board,
+                                        const Limits& limits, Unit unit) {
     PerSide<std::optional<LayerCheck>> checks;
     for (const Side side : {Side::Left, Side::Right})
         checks[side] = checkBrad(spec, board, side, limits);
     return longestFor(checks, everyLength(unit));
 }
 
-std::optional<Length> keeperScrewFor(const BoardSpec& spec, const BoardPlan& board,
-                                     const Limits& limits, const std::vector<Length>& stocked) {
+std::optional<PerSide<Length>> keeperScrewsFor(const BoardSpec& spec, const BoardPlan& board,
+                                               const Limits& limits,
+                                               const std::vector<Length>& stocked) {
     PerSide<std::optional<LayerCheck>> checks;
     for (const Side side : {Side::Left, Side::Right})
         checks[side] = checkKeeperScrew(spec.keeper, board, side, limits);
     return longestFor(checks, stocked);
+}
+
+void useBrads(BoardSpec& spec, const PerSide<Length>& lengths) {
+    spec.bradLength = lengths.left;
+    spec.rightBradLength.reset();
+    if (lengths.right != lengths.left)
+        spec.rightBradLength = lengths.right;
+}
+
+void useKeeperScrews(KeeperSpec& spec, const PerSide<Length>& lengths) {
+    spec.screwLength = lengths.left;
+    spec.rightScrewLength.reset();
+    if (lengths.right != lengths.left)
+        spec.rightScrewLength = lengths.right;
 }
 
 } // namespace frontwright

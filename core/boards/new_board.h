@@ -13,11 +13,13 @@ BoardSpec newBoard(Unit);
 /// are the longest, by 1/4 in (5 mm), that leave the least cover before their tips.
 BoardSpec newBoard(Unit, const BoardPlace&, const Limits&);
 
-/// The longest brad, by 1/4 in (5 mm), that holds in both panels and stays in them; nullopt where
-/// there is none.
-std::optional<Length> bradFor(const BoardSpec&, const BoardPlan&, const Limits&, Unit);
+/// Left and right: the longest brad, by 1/4 in (5 mm), that holds in both panels and stays in them,
+/// else of each side its own; nullopt where a side has none.
+std::optional<PerSide<Length>> bradsFor(const BoardSpec&, const BoardPlan&, const Limits&, Unit);
 /// The same of the keeper strips' screws, of the stocked lengths.
-std::optional<Length> keeperScrewFor(const BoardSpec&, const BoardPlan&, const Limits&,
-                                     const std::vector<Length>& stocked);
+std::optional<PerSide<Length>> keeperScrewsFor(const BoardSpec&, const BoardPlan&, const Limits&,
+                                               const std::vector<Length>& stocked);
+void useBrads(BoardSpec&, const PerSide<Length>&);
+void useKeeperScrews(KeeperSpec&, const PerSide<Length>&);
 
 } // namespace frontwright

@@ -25,6 +25,7 @@ void members(auto& a, Is<KeeperSpec> auto& s) {
     a.defaulted("fastening", s.fastening, usual.fastening);
     a.defaulted("screw", s.screw, {});
     a.defaulted("screwLength", s.screwLength, {});
+    a.optional("rightScrewLength", s.rightScrewLength);
     a.defaulted("screwRecess", s.screwRecess, {});
     a.defaulted("fasteners", s.fasteners, {});
 }
@@ -48,6 +49,7 @@ void members(auto& a, Is<BoardSpec> auto& s) {
     a.optional("load", s.load);
     a.defaulted("keeper", s.keeper, usual.keeper);
     a.defaulted("bradLength", s.bradLength, {});
+    a.optional("rightBradLength", s.rightBradLength);
     a.defaulted("bradSet", s.bradSet, {});
 }
 

@@ -43,30 +43,38 @@ void addFurring(const BoardSearch& search) {
     search.propose(phrase("Fit furring beside board %1", search.name), spec);
 }
 
-void useBrads(const BoardSearch& search) {
-    const auto length = bradFor(*search.board.spec, search.plan(), search.project.limits,
-                                search.project.style.unit);
-    if (!length)
+void proposeBrads(const BoardSearch& search) {
+    const auto lengths = bradsFor(*search.board.spec, search.plan(), search.project.limits,
+                                  search.project.style.unit);
+    if (!lengths)
         return;
     BoardSpec spec = search.spec();
-    spec.bradLength = *length;
-    search.propose(phrase("Use brads of %1 beside board %2", search.say(*length), search.name),
-                   spec);
+    useBrads(spec, *lengths);
+    search.propose(
+        lengths->left == lengths->right
+            ? phrase("Use brads of %1 beside board %2", search.say(lengths->left), search.name)
+            : phrase("Use brads of %1 at the left and %2 at the right of board %3",
+                     search.say(lengths->left), search.say(lengths->right), search.name),
+        spec);
 }
 
-void useKeeperScrews(const BoardSearch& search) {
+void proposeKeeperScrews(const BoardSearch& search) {
     const WoodScrew* screw = search.catalogue.woodScrew(search.board.spec->keeper.screw);
     if (screw == nullptr)
         return;
-    const auto length =
-        keeperScrewFor(*search.board.spec, search.plan(), search.project.limits, screw->lengths);
-    if (!length)
+    const auto lengths =
+        keeperScrewsFor(*search.board.spec, search.plan(), search.project.limits, screw->lengths);
+    if (!lengths)
         return;
     BoardSpec spec = search.spec();
-    spec.keeper.screwLength = *length;
-    search.propose(phrase("Use screws of %1 in the keeper strips over board %2",
-                          search.say(*length), search.name),
-                   spec);
+    useKeeperScrews(spec.keeper, *lengths);
+    search.propose(
+        lengths->left == lengths->right
+            ? phrase("Use screws of %1 in the keeper strips over board %2",
+                     search.say(lengths->left), search.name)
+            : phrase("Use screws of %1 in the left and %2 in the right keeper strip over board %3",
+                     search.say(lengths->left), search.say(lengths->right), search.name),
+        spec);
 }
 
 void layInMiddle(const BoardSearch& search) {
@@ -137,11 +145,11 @@ void proposeFor(BoardFault fault, const BoardSearch& search) {
     case BoardFault::BradBlowsOut:
     case BoardFault::BradTooShort:
     case BoardFault::BradTipNear:
-        return useBrads(search);
+        return proposeBrads(search);
     case BoardFault::KeeperScrewBlowsOut:
     case BoardFault::KeeperScrewTooShort:
     case BoardFault::KeeperScrewTipNear:
-        return useKeeperScrews(search);
+        return proposeKeeperScrews(search);
     case BoardFault::DoesNotPass:
         return layInMiddle(search);
     case BoardFault::DoesNotGoIn:

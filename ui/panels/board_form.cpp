@@ -49,6 +49,8 @@ void addSizes(PropertyForm& form, const QString& name) {
         }});
     row(tr("Furring behind the opening's edge"), &BoardSpec::workingAllowance);
     row(tr("Brad length"), &BoardSpec::bradLength);
+    form.add(specRow(tr("Brad length at the right"), name, &BoardSpec::rightBradLength,
+                     tr("as at the left"), boardOf, setBoardOf));
     row(tr("Brad set below the face"), &BoardSpec::bradSet);
     form.add(specRow(tr("Runner's top above the opening's edge"), name, &BoardSpec::runnerRise,
                      tr("board in the middle"), boardOf, setBoardOf));
@@ -113,6 +115,8 @@ void addKeepers(PropertyForm& form, const QString& name) {
             return setKeeper(p, t, keeper);
         }));
     row(tr("Keeper screw length"), &KeeperSpec::screwLength);
+    form.add(specRow(tr("Keeper screw length at the right"), name, &KeeperSpec::rightScrewLength,
+                     tr("as at the left"), keeperOf, setKeeper));
     row(tr("Keeper screw's head sunk"), &KeeperSpec::screwRecess);
     row(tr("First screw from a piece's end"), &KeeperSpec::screwFromEnd);
     row(tr("Screw to screw at most"), &KeeperSpec::screwSpacing);

@@ -12,8 +12,16 @@
         <translation>Neben Platte %2 Stifte von %1 nehmen</translation>
     </message>
     <message>
+        <source>Use brads of %1 at the left and %2 at the right of board %3</source>
+        <translation>Stifte von %1 links und %2 rechts der Platte %3 nehmen</translation>
+    </message>
+    <message>
         <source>Use screws of %1 in the keeper strips over board %2</source>
         <translation>In den Halteleisten über Platte %2 Schrauben von %1 nehmen</translation>
+    </message>
+    <message>
+        <source>Use screws of %1 in the left and %2 in the right keeper strip over board %3</source>
+        <translation>Schrauben von %1 in der linken und %2 in der rechten Halteleiste über Platte %3 nehmen</translation>
     </message>
     <message>
         <source>Let board %1 lie in the middle of its opening&apos;s height</source>

@@ -545,6 +545,14 @@
         <translation>Länge der Stifte</translation>
     </message>
     <message>
+        <source>Brad length at the right</source>
+        <translation>Länge der Stifte rechts</translation>
+    </message>
+    <message>
+        <source>as at the left</source>
+        <translation>wie links</translation>
+    </message>
+    <message>
         <source>Brad set below the face</source>
         <translation>Stifte versenkt um</translation>
     </message>
@@ -615,6 +623,10 @@
     <message>
         <source>Keeper screw length</source>
         <translation>Länge der Schraube der Halteleiste</translation>
+    </message>
+    <message>
+        <source>Keeper screw length at the right</source>
+        <translation>Länge der Schraube der Halteleiste rechts</translation>
     </message>
     <message>
         <source>Keeper screw&apos;s head sunk</source>

@@ -26,25 +26,40 @@ TEST(NewBoard, IsAsDeepAsItsCaseLessAHandsBreadth) {
     EXPECT_EQ(newBoard(Unit::Inch, workedPlace(), {}).depth.length, in(18, 16));
 }
 
+PerSide<Length> sides(Length left, Length right) {
+    PerSide<Length> lengths;
+    lengths.left = left;
+    lengths.right = right;
+    if (left == right)
+        return PerSide<Length>::all(left);
+    return lengths;
+}
+
 TEST(NewBoard, HasTheLongestBradThatTheThinnerAndTheThickerFurringAllow) {
     // Left furring 23/32; right 1/4 more: 31/32, and at least 3/8 in the panel: 1 11/32 − 1/32
-    // set = 1 5/16, while the left allows no more than 23/32 − 1/32 + 5/8 = 1 5/16
+    // set = 1 5/16, while the left allows no more than 23/32 − 1/32 + 5/8 = 1 5/16. That is no step
+    // of 1/4: each side has its own, the right one up to 31/32 − 1/32 + 5/8 = 1 9/16.
     BoardPlace place = workedPlace();
     place.rightPanel = place.rightPanel + in(0, 16);
     const BoardSpec board = newBoard(Unit::Inch, place, {});
     const BoardPlan plan = planBoard(board, place);
     EXPECT_EQ(plan.furring.right, in(0, 62));
-    EXPECT_EQ(bradFor(board, plan, {}, Unit::Inch), std::nullopt) << "1 5/16 in is no such step";
+    EXPECT_EQ(bradsFor(board, plan, {}, Unit::Inch), (sides(in(1, 16), in(1, 32))));
+    EXPECT_EQ(board.bradLength.length, in(1, 16));
+    EXPECT_EQ(bradAt(board, Side::Right).length, in(1, 32));
+    EXPECT_EQ(checkBrad(board, plan, Side::Right, {})->passage, Passage::Holds);
+    EXPECT_EQ(checkBrad(board, plan, Side::Left, {})->passage, Passage::Holds);
     place.rightPanel = place.rightPanel - in(0, 8);
     const BoardPlan nearer = planBoard(board, place);
-    EXPECT_EQ(bradFor(board, nearer, {}, Unit::Inch), in(1, 16));
+    EXPECT_EQ(bradsFor(board, nearer, {}, Unit::Inch), sides(in(1, 16), in(1, 16)));
 }
 
 TEST(NewBoard, TakesTheLongestStockedScrewThatStaysInThePanel) {
     const BoardSpec board = newBoard(Unit::Inch, workedPlace(), {});
     const BoardPlan plan = planBoard(board, workedPlace());
-    EXPECT_EQ(keeperScrewFor(board, plan, {}, {in(1), in(1, 48), in(2)}), in(1, 48));
-    EXPECT_EQ(keeperScrewFor(board, plan, {}, {in(1), in(2)}), std::nullopt);
+    EXPECT_EQ(keeperScrewsFor(board, plan, {}, {in(1), in(1, 48), in(2)}),
+              sides(in(1, 48), in(1, 48)));
+    EXPECT_EQ(keeperScrewsFor(board, plan, {}, {in(1), in(2)}), std::nullopt);
 }
 
 TEST(NewBoard, NeedsNoBradWhereThePanelItselfGuides) {
@@ -52,7 +67,7 @@ TEST(NewBoard, NeedsNoBradWhereThePanelItselfGuides) {
     place.leftPanel = place.opening.left;
     place.rightPanel = place.opening.right;
     const BoardSpec board = newBoard(Unit::Inch, place, {});
-    EXPECT_EQ(bradFor(board, planBoard(board, place), {}, Unit::Inch), std::nullopt);
+    EXPECT_EQ(bradsFor(board, planBoard(board, place), {}, Unit::Inch), std::nullopt);
 }
 
 TEST(NewBoard, HoldsByItsFastenersWhereverTheyFit) {
@@ -62,7 +77,7 @@ TEST(NewBoard, HoldsByItsFastenersWhereverTheyFit) {
         const BoardSpec board = newBoard(Unit::Inch, place, {});
         const BoardPlan plan = planBoard(board, place);
         EXPECT_GT(plan.behind, Length{});
-        if (const auto brad = bradFor(board, plan, {}, Unit::Inch)) {
+        if (const auto brad = bradsFor(board, plan, {}, Unit::Inch)) {
             for (const Side side : {Side::Left, Side::Right})
                 if (const auto check = checkBrad(board, plan, side, {}))
                     EXPECT_EQ(check->passage, Passage::Holds);

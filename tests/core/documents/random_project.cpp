@@ -130,7 +130,7 @@ BoardSpec RandomProject::board() {
         if (chance(50))
             *given = length();
     b.furred = anyOf(Furred::No);
-    for (auto* optional : {&b.runnerRise, &b.pullOut, &b.pullOffCentre})
+    for (auto* optional : {&b.runnerRise, &b.pullOut, &b.pullOffCentre, &b.rightBradLength})
         maybe(*optional, [this] { return length(); });
     maybe(b.load, [this] { return Force::fromMicronewtons(upTo(999'999'999)); });
     b.runnerWood = text();
@@ -139,6 +139,7 @@ BoardSpec RandomProject::board() {
                         &k.screwLength, &k.screwRecess})
         if (chance(50))
             *given = length();
+    maybe(k.rightScrewLength, [this] { return length(); });
     k.screwSpacing = positive();
     k.fastening = anyOf(KeeperFastening::Down);
     k.screw = text();
