@@ -13,10 +13,11 @@ Length ofRoot(Length root, double part) {
     return Length::nearestToMillimetres(root.inMillimetres() * part);
 }
 
-Length drillFor(Length wanted, Unit steps) {
+Length drillFor(Length wanted, Length atLeast, Unit steps) {
     const std::int64_t step =
         steps == Unit::Inch ? Length::nanometresPer64th : Length::nanometresPerMillimetre / 2;
-    const std::int64_t count = (wanted.nanometres() + step / 4) / step;
+    const std::int64_t below = (wanted.nanometres() + step / 4) / step;
+    const std::int64_t count = below * step < atLeast.nanometres() ? below + 1 : below;
     return Length::fromNanometres(std::max<std::int64_t>(count, 1) * step);
 }
 
@@ -40,7 +41,7 @@ PilotRule pilotRule(const WoodScrew& screw, SpecificGravity gravity, WoodKind ki
     rule.isNeeded = part > 0;
     rule.least = ofRoot(rule.root, leastPart) - halfStep;
     rule.greatest = ofRoot(rule.root, std::max(part, olderLeadHolePart(kind))) + halfStep;
-    rule.advised = drillFor(ofRoot(rule.root, std::max(part, leastPart)), steps);
+    rule.advised = drillFor(ofRoot(rule.root, std::max(part, leastPart)), rule.least, steps);
     return rule;
 }
 

@@ -19,8 +19,9 @@ struct PilotRule {
 ///   NDS, by ovendry specific gravity: above 0.60 90 %; above 0.50 70 %; else none required
 ///   NDS before 1962 and Wood Handbook: hardwoods 90 %, softwoods 70 %
 /// Advised is the former, or where it asks for none 70 %: the largest drill no more than a quarter
-/// step above it. A hole is taken as right from 70 % of the root (where one is needed) to the
-/// larger of the two rules, each with half a step of 1/64 in for the drills that there are.
+/// step above it, or the next where that would be less than the least. A hole is taken as right
+/// from 70 % of the root (where one is needed) to the larger of the two rules, each with half a
+/// step of 1/64 in for the drills that there are.
 PilotRule pilotRule(const WoodScrew&, SpecificGravity, WoodKind, Unit steps);
 
 /// The screw's own root, or two thirds of its shank (Wood Handbook: of most sizes).

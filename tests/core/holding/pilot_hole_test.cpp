@@ -61,7 +61,7 @@ TEST(PilotRule, AdvisesDrillsThatThereAre) {
     EXPECT_EQ(ruleFor(8, at12(500)).advised, n64(6));
     EXPECT_EQ(ruleFor(6, at12(500)).advised, n64(5));
     EXPECT_EQ(ruleFor(8, at12(500), WoodKind::Hardwood, Unit::Millimetre).advised,
-              Length::fromMicrometres(2'000)); // 2.33 mm
+              Length::fromMicrometres(2'500)); // 2.33 mm; 2 mm is too small
     EXPECT_EQ(ruleFor(8, at12(630), WoodKind::Hardwood, Unit::Millimetre).advised,
               Length::millimetres(3)); // 2.99 mm
 }
@@ -109,6 +109,24 @@ TEST(Root, IsTwoThirdsOfTheShankWhereNoneIsGiven) {
     WoodScrew screw;
     screw.shankDiameter = Length::millimetres(3);
     EXPECT_EQ(rootOf(screw), Length::millimetres(2));
+}
+
+TEST(PilotRules, NeverAdviseADrillThatTheyThemselvesFindTooSmall) {
+    // No. 8 in cherry (0.50 to 0.60): 70 % of 0.131 in are 2.33 mm, less half a 64th 2.13 mm. The
+    // drill in steps of 0.5 mm below it is 2 mm, too small.
+    WoodScrew screw;
+    screw.shankDiameter = Length::fromNanometres(4'165'600);
+    screw.rootDiameter = Length::fromNanometres(3'327'400);
+    const PilotRule rule = pilotRule(screw, at12(530), WoodKind::Hardwood, Unit::Millimetre);
+    EXPECT_EQ(rule.advised, Length::fromMicrometres(2'500));
+    for (int shank = 2'000'000; shank <= 8'000'000; shank += 37'000)
+        for (const Unit unit : {Unit::Inch, Unit::Millimetre})
+            for (const WoodKind kind : {WoodKind::Hardwood, WoodKind::Softwood}) {
+                screw.shankDiameter = Length::fromNanometres(shank);
+                screw.rootDiameter.reset();
+                const PilotRule any = pilotRule(screw, at12(530), kind, unit);
+                EXPECT_GE(any.advised, any.least) << shank;
+            }
 }
 
 } // namespace
