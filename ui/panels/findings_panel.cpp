@@ -125,7 +125,10 @@ void FindingsPanel::fill() {
     // The same finding stays chosen, with its new figures.
     for (std::size_t i = 0; before && i < m_shown.size(); ++i)
         if (m_shown[i].code == before->code && m_shown[i].where == before->where) {
+            const QSignalBlocker quiet(m_list);
             m_list->setCurrentItem(m_list->topLevelItem(static_cast<int>(i)));
+            // The maker may be at work elsewhere by now: what is selected stays.
+            showDetails();
             return;
         }
     showChosen();
@@ -153,6 +156,18 @@ void FindingsPanel::clearDetails() {
 }
 
 void FindingsPanel::showChosen() {
+    showDetails();
+    const auto finding = chosen();
+    if (!finding)
+        return;
+    if (finding->where.opening)
+        m_session.select(Selection::of(*finding->where.opening));
+    else if (finding->where.member)
+        m_session.select(Selection::of(*finding->where.member));
+    Q_EMIT findingChosen(finding);
+}
+
+void FindingsPanel::showDetails() {
     clearDetails();
     const auto finding = chosen();
     setHelpTopic(*this, finding ? topicOf(finding->code) : QStringLiteral("window#findings"));
@@ -181,11 +196,6 @@ void FindingsPanel::showChosen() {
         m_remedies->addWidget(button);
     }
     addAsks(*finding);
-    if (finding->where.opening)
-        m_session.select(Selection::of(*finding->where.opening));
-    else if (finding->where.member)
-        m_session.select(Selection::of(*finding->where.member));
-    Q_EMIT findingChosen(finding);
 }
 
 void FindingsPanel::addAsks(const Finding& finding) {

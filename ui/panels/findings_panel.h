@@ -30,7 +30,8 @@ protected:
 
 private:
     void fill();
-    void showChosen();
+    void showChosen(); ///< and selects its place
+    void showDetails();
     void clearDetails();
     void addAsks(const Finding&);
     [[nodiscard]] std::optional<Finding> chosen() const;

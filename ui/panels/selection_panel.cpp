@@ -94,6 +94,8 @@ void SelectionPanel::addGroup(QLayout& column, Subject subject, const QString& n
     const std::size_t index = m_groups.size();
     m_groups.push_back({subject, fold, presets});
     connect(fold, &Fold::made, this, [this, index] { refresh(m_groups[index]); });
+    // While it was closed something else may have been selected.
+    connect(fold, &Fold::toggled, this, [this, index] { refresh(m_groups[index]); });
     connect(fold, &Fold::toggled, this, &SelectionPanel::foldsChanged);
     column.addWidget(fold);
 }

@@ -2,6 +2,7 @@
 
 #include "ui/panels/findings_panel.h"
 
+#include "core/edits/choices.h"
 #include "tests/ui/elevation/open_window.h"
 
 #include <QApplication>
@@ -35,6 +36,23 @@ protected:
         });
     }
 };
+
+TEST_F(Findings, LeaveTheMakerWhereHeWorks) {
+    openSample(QStringLiteral("first-try"));
+    choose(0);
+    const Finding first = session().work().findings.front();
+    const auto other = std::find_if(plan().fronts.begin(), plan().fronts.end(), [&](const auto& f) {
+        return f.opening != first.where.opening;
+    });
+    ASSERT_NE(other, plan().fronts.end());
+    const OpeningId id = other->opening;
+    session().select(Selection::of(id));
+    // What this changes brings other findings; the chosen one stays, and so does the selection.
+    ASSERT_TRUE(session().apply(QStringLiteral("Thin"),
+                                setThickness(session().project(), {id}, Length::inches(0, 24))));
+    EXPECT_EQ(session().selection(), Selection::of(id));
+    EXPECT_FALSE(list().selectedItems().isEmpty());
+}
 
 TEST_F(Findings, AreListedGravestFirst) {
     openSample(QStringLiteral("first-try"));

@@ -66,6 +66,21 @@ TEST_F(OpeningUses, AreChosenInThePanelWhichThenShowsWhatIsLeftToDecide) {
     EXPECT_TRUE(panel->reveal(QStringLiteral("stock")));
 }
 
+TEST_F(OpeningUses, AreThoseOfWhatIsSelectedWhenAFoldIsOpenedAgain) {
+    useMiddleFor(OpeningUse::Door);
+    session().select(Selection::of(plan().fronts[1].opening));
+    auto* panel = window.findChild<SelectionPanel*>();
+    PropertyForm* form = panel->reveal(QStringLiteral("opening"));
+    auto* uses = qobject_cast<QComboBox*>(form->field(QStringLiteral("Used for")));
+    ASSERT_TRUE(uses);
+    EXPECT_NE(uses->currentText(), QStringLiteral("Drawer"));
+    QStringList open = panel->openFolds();
+    panel->setOpenFolds({});
+    session().select(Selection::of(plan().fronts[0].opening));
+    panel->setOpenFolds(open);
+    EXPECT_EQ(uses->currentText(), QStringLiteral("Drawer"));
+}
+
 TEST_F(OpeningUses, ShowADoorsHingesWhereTheyAreNow) {
     useMiddleFor(OpeningUse::Door);
     session().select({});
