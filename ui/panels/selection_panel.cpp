@@ -67,17 +67,17 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent)
     add(Subject::FrontOrCase, "wood", tr("Wood"), woodForm);
     add(Subject::FrontOrCase, "profile", tr("Edge profile"), profileForm, PresetKind::Profile);
     add(Subject::DrawerOrCase, "box", tr("Drawer box"), boxForm, PresetKind::Box);
-    add(Subject::DrawerOrCase, "mounting", tr("Mounting screws"), mountingForm,
+    add(Subject::ScrewedOrCase, "mounting", tr("Mounting screws"), mountingForm,
         PresetKind::Mounting);
-    add(Subject::DrawerOrCase, "hardware", tr("Handle"), hardwareForm, PresetKind::Hardware);
-    add(Subject::DrawerOrCase, "fittings", tr("Fittings"), fittingForm);
+    add(Subject::ScrewedOrCase, "hardware", tr("Handle"), hardwareForm, PresetKind::Hardware);
+    add(Subject::ScrewedOrCase, "fittings", tr("Fittings"), fittingForm);
     add(Subject::Case, "document", tr("Document"), drawingForm);
     add(Subject::Case, "limits", tr("Limits"), limitsForm);
     column->addStretch();
     setWidget(page);
     setOpenFolds({QStringLiteral("member"), QStringLiteral("opening"), QStringLiteral("case"),
                   QStringLiteral("fit"), QStringLiteral("board")});
-    connect(&session, &Session::selectionChanged, this, &SelectionPanel::showSelection);
+    connect(&session, &Session::selectionChanged, this, qOverload<>(&SelectionPanel::refresh));
     connect(&session, &Session::workChanged, this, qOverload<>(&SelectionPanel::refresh));
     connect(&session, &Session::styleChanged, this, qOverload<>(&SelectionPanel::refresh));
 }
@@ -115,7 +115,7 @@ void SelectionPanel::setOpenFolds(const QStringList& names) {
             continue;
         open ? group.fold->open() : group.fold->close();
     }
-    showSelection();
+    refresh();
 }
 
 PropertyForm* SelectionPanel::reveal(const QString& name) {
@@ -144,42 +144,52 @@ QWidget* SelectionPanel::goTo(const InputField& where) {
     return field;
 }
 
+std::vector<EditTarget> SelectionPanel::targetsOf(Subject subject) const {
+    const Plan& plan = m_session.plan();
+    const auto isMeant = [&](OpeningId id) {
+        const FrontPlan* front = plan.frontOf(id);
+        switch (subject) {
+        case Subject::Member:
+        case Subject::Case:
+            return false;
+        case Subject::Opening:
+            return true;
+        case Subject::FrontOrCase:
+            return front != nullptr;
+        case Subject::ScrewedOrCase:
+            return front && front->isScrewedOn();
+        case Subject::DrawerOrCase:
+            return front && front->hasBox();
+        case Subject::Board:
+            break;
+        }
+        return plan.boardOf(id) != nullptr;
+    };
+    std::vector<EditTarget> targets;
+    for (const OpeningId id : m_session.selection().openings)
+        if (isMeant(id))
+            targets.push_back({id});
+    return targets;
+}
+
 bool SelectionPanel::isWanted(Subject subject) const {
     const Selection& selection = m_session.selection();
-    const bool front = !selection.openings.empty();
-    const bool member = selection.member.has_value();
-    const auto some = [&](auto is) {
-        return std::ranges::any_of(selection.openings, [&](OpeningId id) {
-            const FrontPlan* found = m_session.plan().frontOf(id);
-            return found && is(found->use);
-        });
-    };
+    const bool isWhole = selection.openings.empty() && !selection.member;
     switch (subject) {
     case Subject::Member:
-        return member;
+        return selection.member.has_value();
     case Subject::Case:
-        return !front && !member;
-    case Subject::Opening:
-        return front;
+        return isWhole;
     case Subject::FrontOrCase:
-        return !member && (!front || some(hasFront));
+    case Subject::ScrewedOrCase:
     case Subject::DrawerOrCase:
-        return !member && (!front || some([](OpeningUse use) {
-            return use == OpeningUse::Drawer || use == OpeningUse::FixedFront;
-        }));
+        return isWhole || (!selection.member && !targetsOf(subject).empty());
+    case Subject::Opening:
+        return !selection.openings.empty();
     case Subject::Board:
         break;
     }
-    return front && std::ranges::all_of(selection.openings, [this](OpeningId id) {
-               return m_session.plan().boardOf(id) != nullptr;
-           });
-}
-
-void SelectionPanel::showSelection() {
-    m_targets.clear();
-    for (const OpeningId id : m_session.selection().openings)
-        m_targets.push_back({id});
-    refresh();
+    return !selection.openings.empty() && targetsOf(subject).size() == selection.openings.size();
 }
 
 /// What is selected may have come to be for something else.
@@ -196,9 +206,10 @@ void SelectionPanel::showWanted() {
 void SelectionPanel::summarise(const Group& group) {
     if (!group.presets || !isWanted(group.subject))
         return;
-    const std::vector<EditTarget> theCase{EditTarget{}};
-    group.fold->setSummary(presetSummary(m_session.project(),
-                                         m_targets.empty() ? theCase : m_targets, *group.presets));
+    std::vector<EditTarget> targets = targetsOf(group.subject);
+    if (targets.empty())
+        targets.push_back(EditTarget{});
+    group.fold->setSummary(presetSummary(m_session.project(), targets, *group.presets));
 }
 
 void SelectionPanel::refresh(const Group& group) {
@@ -209,7 +220,7 @@ void SelectionPanel::refresh(const Group& group) {
     if (group.subject == Subject::Member || group.subject == Subject::Case)
         form->refresh();
     else
-        form->setTargets(m_targets);
+        form->setTargets(targetsOf(group.subject));
 }
 
 void SelectionPanel::refresh() {

@@ -34,7 +34,8 @@ private:
         Case,
         Opening,
         FrontOrCase,
-        DrawerOrCase, ///< what only a front with a box has
+        ScrewedOrCase, ///< what a front has that is screwed on: a drawer's, a fixed one
+        DrawerOrCase,  ///< what only a front with a box has
         Board
     };
     struct Group {
@@ -50,7 +51,8 @@ private:
     void addGroup(QLayout& column, Subject, const QString& name, const QString& title, FormMaker,
                   std::optional<PresetKind> = {});
     [[nodiscard]] bool isWanted(Subject) const;
-    void showSelection();
+    /// Those of the selected openings for which the group decides: a space has no stock.
+    [[nodiscard]] std::vector<EditTarget> targetsOf(Subject) const;
     void showWanted();
     void refresh();
     void refresh(const Group&);
@@ -59,7 +61,6 @@ private:
     Session& m_session;
     QLabel* m_heading;
     std::vector<Group> m_groups;
-    std::vector<EditTarget> m_targets;
 };
 
 } // namespace frontwright

@@ -2,15 +2,19 @@
 
 #include "tests/ui/elevation/open_window.h"
 
+#include "core/edits/choices.h"
 #include "core/edits/uses.h"
 #include "ui/elevation/case_parts.h"
+#include "ui/fields/length_field.h"
 #include "ui/panels/selection_panel.h"
 #include "ui/window/selection_words.h"
 
 #include <QComboBox>
 #include <QMenu>
+#include <QPushButton>
 #include <QTest>
 
+#include <algorithm>
 #include <array>
 
 namespace frontwright::testing {
@@ -79,6 +83,70 @@ TEST_F(OpeningUses, AreThoseOfWhatIsSelectedWhenAFoldIsOpenedAgain) {
     session().select(Selection::of(plan().fronts[0].opening));
     panel->setOpenFolds(open);
     EXPECT_EQ(uses->currentText(), QStringLiteral("Drawer"));
+}
+
+TEST_F(OpeningUses, AreAskedOnlyWhatTheyHave) {
+    const struct {
+        OpeningUse use;
+        QStringList asked;
+    } rows[] = {
+        {OpeningUse::Drawer,
+         {"fit", "stock", "wood", "profile", "box", "mounting", "hardware", "fittings"}},
+        {OpeningUse::FixedFront,
+         {"fit", "stock", "wood", "profile", "mounting", "hardware", "fittings"}},
+        {OpeningUse::Door, {"fit", "stock", "wood", "profile"}},
+        {OpeningUse::OpenSpace, {}},
+        {OpeningUse::Board, {"board"}},
+    };
+    auto* panel = window.findChild<SelectionPanel*>();
+    const OpeningId middle = plan().fronts.at(1).opening;
+    for (const auto& row : rows) {
+        ASSERT_TRUE(session().apply(QStringLiteral("Use"),
+                                    setUse(session().project(), std::array{middle}, row.use)));
+        session().select(Selection::of(middle));
+        for (const char* fold : {"fit", "stock", "wood", "profile", "box", "mounting", "hardware",
+                                 "fittings", "board"})
+            EXPECT_EQ(panel->reveal(QLatin1String(fold)) != nullptr,
+                      row.asked.contains(QLatin1String(fold)))
+                << fold << " of use " << static_cast<int>(row.use);
+        EXPECT_TRUE(panel->reveal(QStringLiteral("opening")));
+        for (const char* fold : {"case", "limits", "member"})
+            EXPECT_FALSE(panel->reveal(QLatin1String(fold))) << fold;
+    }
+}
+
+TEST_F(OpeningUses, DecideNothingForASpaceThatIsSelectedBesideAFront) {
+    useMiddleFor(OpeningUse::OpenSpace);
+    const OpeningId space = plan().spaces.at(0).opening;
+    const OpeningId front = plan().fronts.at(0).opening;
+    Selection both = Selection::of(front);
+    both.openings.push_back(space);
+    session().select(both);
+    PropertyForm* form = window.findChild<SelectionPanel*>()->reveal(QStringLiteral("stock"));
+    ASSERT_TRUE(form);
+    auto* thickness = qobject_cast<LengthField*>(form->field(QStringLiteral("Thickness")));
+    ASSERT_TRUE(thickness);
+    thickness->startTyping(QStringLiteral("1"));
+    QTest::keyClick(&thickness->lineEdit(), Qt::Key_Return);
+    EXPECT_EQ(plan().frontOf(front)->thickness, Length::inches(1));
+    EXPECT_FALSE(findOpening(session().project(), space)->choices.thickness.has_value());
+}
+
+TEST_F(OpeningUses, LetADoorFollowTheCaseAgain) {
+    useMiddleFor(OpeningUse::Door);
+    const OpeningId door = plan().fronts.at(1).opening;
+    const Project before = session().project();
+    ASSERT_TRUE(
+        session().apply(QStringLiteral("Own"), setThickness(before, {door}, {Length::inches(1)})));
+    session().select(Selection::of(door));
+    PropertyForm* form = window.findChild<SelectionPanel*>()->reveal(QStringLiteral("stock"));
+    ASSERT_TRUE(form);
+    const auto buttons = form->findChildren<QPushButton*>();
+    const auto follow = std::ranges::find_if(
+        buttons, [](const QPushButton* each) { return each->text() == "Follow the case"; });
+    ASSERT_NE(follow, buttons.end());
+    QTest::mouseClick(*follow, Qt::LeftButton);
+    EXPECT_EQ(session().project(), before);
 }
 
 TEST_F(OpeningUses, ShowADoorsHingesWhereTheyAreNow) {
