@@ -43,9 +43,18 @@ void LookView::drawForeground(QPainter* painter, const QRectF&) {
         drawRevealTags(*painter);
 }
 
+std::optional<QRectF> LookView::placeOf(OpeningId id) const {
+    const Plan& plan = m_rendered->work->plan;
+    const FrontPlaces& places = m_rendered->places;
+    if (const FrontPlan* front = plan.frontOf(id))
+        return inScene(places.fronts[static_cast<std::size_t>(front - plan.fronts.data())]);
+    if (const SpacePlan* space = plan.spaceOf(id))
+        return inScene(places.spaces[static_cast<std::size_t>(space - plan.spaces.data())]);
+    return std::nullopt;
+}
+
 void LookView::drawSelection(QPainter& painter) const {
     // A frame of sheet and accent: it is seen on every wood, and colours none of it.
-    const Plan& plan = m_rendered->work->plan;
     painter.setBrush(Qt::NoBrush);
     for (const auto& [colour, width, beyondPixels] :
          {std::tuple(sheetColour(theme()), 6.0, 3.5),
@@ -56,11 +65,8 @@ void LookView::drawSelection(QPainter& painter) const {
         painter.setPen(pen);
         const double beyond = beyondPixels / scale();
         for (const OpeningId id : m_session.selection().openings)
-            if (const FrontPlan* front = plan.frontOf(id)) {
-                const auto index = static_cast<std::size_t>(front - plan.fronts.data());
-                painter.drawRect(inScene(m_rendered->places.fronts[index])
-                                     .adjusted(-beyond, -beyond, beyond, beyond));
-            }
+            if (const auto place = placeOf(id))
+                painter.drawRect(place->adjusted(-beyond, -beyond, beyond, beyond));
     }
 }
 

@@ -20,26 +20,32 @@ constexpr int clickSlop = 4;
 
 } // namespace
 
-std::optional<std::uint32_t> LookView::frontAt(QPointF viewportPos) const {
+std::optional<OpeningId> LookView::openingAt(QPointF viewportPos) const {
     if (!m_rendered)
         return std::nullopt;
     const QPointF at = mapToScene(viewportPos.toPoint());
-    for (std::size_t i = m_rendered->places.fronts.size(); i-- > 0;)
-        if (inScene(m_rendered->places.fronts[i]).contains(at))
-            return static_cast<std::uint32_t>(i);
+    const Plan& plan = m_rendered->work->plan;
+    const FrontPlaces& places = m_rendered->places;
+    // Fronts lie before the spaces beside them.
+    for (std::size_t i = places.fronts.size(); i-- > 0;)
+        if (inScene(places.fronts[i]).contains(at))
+            return plan.fronts[i].opening;
+    for (std::size_t i = places.spaces.size(); i-- > 0;)
+        if (inScene(places.spaces[i]).contains(at))
+            return plan.spaces[i].opening;
     return std::nullopt;
 }
 
 void LookView::clickAt(QPointF viewportPos, Qt::KeyboardModifiers modifiers) {
-    const auto front = frontAt(viewportPos);
-    if (!front) {
+    const auto opening = openingAt(viewportPos);
+    if (!opening) {
         m_session.select({});
         return;
     }
-    const OpeningId id = m_rendered->work->plan.fronts[*front].opening;
-    if (!m_session.plan().frontOf(id))
-        return;
+    const OpeningId id = *opening;
     Selection selection = Selection::of(id);
+    if (!isThere(m_session.plan(), selection))
+        return;
     if (modifiers.testFlag(Qt::ShiftModifier)) {
         selection = m_session.selection();
         selection.member.reset();

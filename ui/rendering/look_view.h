@@ -61,10 +61,12 @@ private:
     void clickAt(QPointF viewportPos, Qt::KeyboardModifiers);
     void walk(int key);
     void drawSelection(QPainter&) const;
+    /// Of a front or a space as rendered; nullopt where there is no such opening.
+    [[nodiscard]] std::optional<QRectF> placeOf(OpeningId) const;
     /// Where reveals are exaggerated and uneven: the smallest and the largest of each kind.
     void drawRevealTags(QPainter&) const;
     void drawTag(QPainter&, QPointF scenePos, const QString& text) const;
-    [[nodiscard]] std::optional<std::uint32_t> frontAt(QPointF viewportPos) const;
+    [[nodiscard]] std::optional<OpeningId> openingAt(QPointF viewportPos) const;
     [[nodiscard]] double paperScale() const;
     [[nodiscard]] Theme theme() const { return themeOf(palette()); }
 

@@ -2,6 +2,7 @@
 
 #include "core/drawings/seen_size.h"
 #include "core/edits/choices.h"
+#include "core/edits/uses.h"
 #include "tests/ui/elevation/open_window.h"
 #include "ui/rendering/card_dialog.h"
 #include "ui/rendering/screen_size.h"
@@ -12,6 +13,8 @@
 #include <QComboBox>
 #include <QSlider>
 #include <QTest>
+
+#include <array>
 
 namespace frontwright {
 namespace {
@@ -75,6 +78,28 @@ TEST_F(Look, SelectsTheFrontThatIsClicked) {
     EXPECT_EQ(session().selection().openings.size(), 2U);
     QTest::mouseClick(look().viewport(), Qt::LeftButton, {}, QPoint(3, 3));
     EXPECT_TRUE(session().selection().isEmpty());
+}
+
+TEST_F(Look, SelectsTheSpaceThatIsClicked) {
+    const std::array middle{plan().fronts.at(1).opening};
+    ASSERT_TRUE(session().apply(QStringLiteral("Use"),
+                                setUse(session().project(), middle, OpeningUse::OpenSpace)));
+    session().select({});
+    choose(CentralArea::Shows::Look);
+    const auto clickOnSpace = [this] {
+        const PointMm at = look().rendered()->places.spaces.at(0).center();
+        QTest::mouseClick(look().viewport(), Qt::LeftButton, {},
+                          look().mapFromScene(QPointF(at.x(), at.y())));
+    };
+    const QImage before = look().grab().toImage();
+    clickOnSpace();
+    EXPECT_EQ(session().selection(), Selection::of(middle[0]));
+    QApplication::processEvents();
+    EXPECT_NE(look().grab().toImage(), before) << "a frame shows it";
+    session().select({});
+    panel().revealsBox().click();
+    clickOnSpace();
+    EXPECT_EQ(session().selection(), Selection::of(middle[0])) << "where it is shown then";
 }
 
 TEST_F(Look, IsWalkedByArrowKeys) {
