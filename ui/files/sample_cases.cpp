@@ -11,22 +11,24 @@ static void loadSamples() {
 
 namespace frontwright {
 
-std::vector<SampleCase> sampleCases() {
-    loadSamples();
-    std::vector<SampleCase> all;
+QStringList sampleFileNames() {
+    QStringList names;
     for (const char* name :
          {"glaze-chest", "plan-chest", "first-try", "linen-cupboard", "tool-cabinet",
-          "shell-cabinet", "binding-bench", "sink-base", "writing-chest"}) {
-        const QString fileName = QLatin1String(name) + QStringLiteral(".frontwright");
-        QFile file(QStringLiteral(":/samples/") + fileName);
-        if (!file.open(QIODevice::ReadOnly))
-            qFatal("A sample case is missing: %s", name);
-        auto project = readDocument(file.readAll().toStdString());
-        if (!project.ok())
-            qFatal("%s: %s", name, project.error().sentence().english().c_str());
-        all.push_back({fileName, std::move(project).value()});
-    }
-    return all;
+          "shell-cabinet", "binding-bench", "sink-base", "writing-chest"})
+        names << QLatin1String(name) + QStringLiteral(".frontwright");
+    return names;
+}
+
+SampleCase readSample(const QString& fileName) {
+    loadSamples();
+    QFile file(QStringLiteral(":/samples/") + fileName);
+    if (!file.open(QIODevice::ReadOnly))
+        qFatal("A sample case is missing: %s", qPrintable(fileName));
+    auto project = readDocument(file.readAll().toStdString());
+    if (!project.ok())
+        qFatal("%s: %s", qPrintable(fileName), project.error().sentence().english().c_str());
+    return {fileName, std::move(project).value()};
 }
 
 } // namespace frontwright

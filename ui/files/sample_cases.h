@@ -2,9 +2,7 @@
 
 #include "core/project/project.h"
 
-#include <QString>
-
-#include <vector>
+#include <QStringList>
 
 namespace frontwright {
 
@@ -14,8 +12,10 @@ struct SampleCase {
     Project project;
 };
 
-/// All of them, as the files under samples hold them. They are part of the program: one that can't
-/// be read is a defect of it and stops it.
-std::vector<SampleCase> sampleCases();
+/// Of all of them, in the order in which they are offered; reads none.
+QStringList sampleFileNames();
+/// As the file under samples holds it. It is part of the program: one that can't be read is a
+/// defect of it and stops it.
+SampleCase readSample(const QString& fileName);
 
 } // namespace frontwright

@@ -22,28 +22,37 @@ constexpr double gap = 8;
 
 } // namespace
 
-SampleCard::SampleCard(SampleCase sample, QWidget* parent)
+SampleCard::SampleCard(QString fileName, QWidget* parent)
     : QAbstractButton(parent),
-      m_sample(std::move(sample)) {
-    const QString title = toldName(m_sample.project.title);
-    const QString note = toldName(m_sample.project.note);
-    setText(title);
-    setAccessibleName(tr("Sample: %1").arg(title));
-    setAccessibleDescription(note);
-    setToolTip(note);
+      m_fileName(std::move(fileName)) {
+    setText(m_fileName);
+    setAccessibleName(tr("Sample: %1").arg(m_fileName));
     setStatusTip(tr("Open a copy of this sample"));
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_Hover);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
+const SampleCase& SampleCard::sample() {
+    if (m_sample)
+        return *m_sample;
+    m_sample = readSample(m_fileName);
+    const QString title = toldName(m_sample->project.title);
+    const QString note = toldName(m_sample->project.note);
+    setText(title);
+    setAccessibleName(tr("Sample: %1").arg(title));
+    setAccessibleDescription(note);
+    setToolTip(note);
+    return *m_sample;
+}
+
 void SampleCard::draw(const Catalogue& programs) {
-    auto work = workOut(m_sample.project, programs);
+    auto work = workOut(sample().project, programs);
     if (!work.ok())
         return;
     m_work = std::move(work).value();
     ElevationOptions options;
-    options.style = m_sample.project.style;
+    options.style = m_work->project.style;
     options.language = spokenLanguage();
     options.paperScale = paperScale;
     options.dimensions = Shown::No;
@@ -76,6 +85,8 @@ void SampleCard::paintEvent(QPaintEvent*) {
     painter.fillRect(sheet, sheetColour(theme));
     if (m_work)
         paintCase(painter, sheet, theme);
+    if (!m_sample)
+        return;
     QRectF text(sheet.left(), sheet.bottom() + gap, sheet.width(), words);
     painter.setPen(palette().color(QPalette::Text));
     QFont bold = font();
@@ -87,7 +98,7 @@ void SampleCard::paintEvent(QPaintEvent*) {
     text.setTop(text.top() + fontMetrics().lineSpacing());
     painter.setFont(font());
     painter.drawText(text, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
-                     toldName(m_sample.project.note));
+                     accessibleDescription());
 }
 
 void SampleCard::paintCase(QPainter& painter, const QRectF& sheet, Theme theme) const {

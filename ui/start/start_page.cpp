@@ -139,8 +139,8 @@ QWidget* StartPage::sampleRow() {
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(fontMetrics().height());
     constexpr int columns = 3;
-    for (SampleCase& sample : sampleCases()) {
-        auto* card = new SampleCard(std::move(sample));
+    for (const QString& name : sampleFileNames()) {
+        auto* card = new SampleCard(name);
         connect(card, &QAbstractButton::clicked, this,
                 [this, card] { Q_EMIT sampleWanted(card->sample()); });
         const auto number = static_cast<int>(m_samples.size());

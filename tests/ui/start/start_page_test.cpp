@@ -100,9 +100,23 @@ TEST_F(Start, DrawsEverySampleFromItsOwnDocument) {
     // The drawing is there: more than sheet and frame.
     SampleCard& card = *page().samples().front();
     const QImage picture = card.grab().toImage();
-    SampleCard empty(card.sample());
+    SampleCard empty(card.sample().fileName);
     empty.resize(card.size());
     EXPECT_NE(empty.grab().toImage(), picture);
+}
+
+TEST_F(Start, ReadsNoSampleBeforeThePageIsThere) {
+    StartPage unseen(session().programsCatalogue());
+    ASSERT_FALSE(unseen.samples().empty());
+    for (const SampleCard* card : unseen.samples())
+        EXPECT_FALSE(card->isRead());
+    SampleCard& wanted = *unseen.samples().back();
+    QString opened;
+    QObject::connect(&unseen, &StartPage::sampleWanted,
+                     [&](const SampleCase& sample) { opened = sample.fileName; });
+    QTest::keyClick(&wanted, Qt::Key_Space);
+    EXPECT_EQ(opened, QStringLiteral("writing-chest.frontwright")) << "wanted sooner";
+    EXPECT_FALSE(unseen.samples().front()->isRead());
 }
 
 TEST_F(Start, OpensASampleAsACaseOfItsOwn) {
