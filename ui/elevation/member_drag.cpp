@@ -141,37 +141,20 @@ void MemberDrag::cancel() {
     m_emphasis = {};
 }
 
-QString MemberDrag::nameOfPanel(MemberKind kind) {
-    switch (kind) {
-    case MemberKind::OuterStile:
-    case MemberKind::OuterRail:
-        return tr("Change panel thickness");
-    case MemberKind::Stile:
-        return tr("Move divider");
-    case MemberKind::Rail:
-        return tr("Move shelf");
-    case MemberKind::NoStile:
-    case MemberKind::NoRail:
-        break;
-    }
-    return tr("Move division of the face");
-}
-
 QString MemberDrag::name() const {
     const MemberPlan* member = m_session.plan().memberOf(m_member);
     if (!member)
         return {};
-    if (m_session.plan().construction == Construction::Frameless)
-        return nameOfPanel(member->kind);
+    const bool isFrame = m_session.plan().construction == Construction::FaceFrame;
     switch (member->kind) {
     case MemberKind::OuterStile:
-        return tr("Change stile width");
+        return isFrame ? tr("Change stile width") : tr("Change panel thickness");
     case MemberKind::OuterRail:
-        return tr("Change rail width");
+        return isFrame ? tr("Change rail width") : tr("Change panel thickness");
     case MemberKind::Stile:
-        return tr("Move stile");
+        return isFrame ? tr("Move stile") : tr("Move divider");
     case MemberKind::Rail:
-        return tr("Move rail");
+        return isFrame ? tr("Move rail") : tr("Move shelf");
     case MemberKind::NoStile:
     case MemberKind::NoRail:
         break;

@@ -37,7 +37,6 @@ private:
     void describe(const Snapped&, const Phrase& heldBecause);
     void tagSizes();
     [[nodiscard]] QString name() const;
-    static QString nameOfPanel(MemberKind);
 
     Session& m_session;
     MemberId m_member;

@@ -35,18 +35,22 @@ HelpWindow::HelpWindow(std::function<QString()> actions, QWidget* parent)
       m_search(new QLineEdit),
       m_found(new QLabel) {
     setWindowTitle(tr("Help"));
-    m_contents->setAccessibleName(tr("Contents"));
-    m_contents->setHeaderHidden(true);
-    m_contents->setUniformRowHeights(true);
-    m_search->setAccessibleName(tr("Search the help"));
-    m_search->setPlaceholderText(tr("Search the help"));
-    m_search->setClearButtonEnabled(true);
-    m_found->setWordWrap(true);
-    m_found->hide();
+    auto* splitter = new QSplitter(Qt::Horizontal);
+    splitter->addWidget(places());
+    splitter->addWidget(m_browser);
+    splitter->setStretchFactor(1, 1);
+    splitter->setSizes({fontMetrics().averageCharWidth() * 34, 620});
+    auto* column = new QVBoxLayout(this);
+    column->addLayout(bar());
+    column->addWidget(splitter, 1);
+    listen();
+    fillContents();
+    resize(fontMetrics().averageCharWidth() * 120, fontMetrics().lineSpacing() * 40);
+}
+
+QLayout* HelpWindow::bar() {
     auto* back = new QPushButton(tr("&Back"));
     auto* forward = new QPushButton(tr("&Forward"));
-    auto* searchLabel = new QLabel(tr("&Search"));
-    searchLabel->setBuddy(m_search);
     for (QPushButton* button : {back, forward})
         button->setEnabled(false);
     back->setShortcut(QKeySequence(Qt::ALT | Qt::Key_Left));
@@ -55,27 +59,35 @@ HelpWindow::HelpWindow(std::function<QString()> actions, QWidget* parent)
     connect(forward, &QPushButton::clicked, m_browser, &QTextBrowser::forward);
     connect(m_browser, &QTextBrowser::backwardAvailable, back, &QWidget::setEnabled);
     connect(m_browser, &QTextBrowser::forwardAvailable, forward, &QWidget::setEnabled);
+    m_search->setAccessibleName(tr("Search the help"));
+    m_search->setPlaceholderText(tr("Search the help"));
+    m_search->setClearButtonEnabled(true);
+    auto* searchLabel = new QLabel(tr("&Search"));
+    searchLabel->setBuddy(m_search);
+    auto* bar = new QHBoxLayout;
+    bar->addWidget(back);
+    bar->addWidget(forward);
+    bar->addStretch();
+    bar->addWidget(searchLabel);
+    bar->addWidget(m_search, 1);
+    return bar;
+}
 
-    auto* top = new QHBoxLayout;
-    top->addWidget(back);
-    top->addWidget(forward);
-    top->addStretch();
-    top->addWidget(searchLabel);
-    top->addWidget(m_search, 1);
-    auto* left = new QWidget;
-    auto* leftColumn = new QVBoxLayout(left);
-    leftColumn->setContentsMargins(0, 0, 0, 0);
-    leftColumn->addWidget(m_contents, 1);
-    leftColumn->addWidget(m_found);
-    auto* splitter = new QSplitter(Qt::Horizontal);
-    splitter->addWidget(left);
-    splitter->addWidget(m_browser);
-    splitter->setStretchFactor(1, 1);
-    splitter->setSizes({fontMetrics().averageCharWidth() * 34, 620});
-    auto* column = new QVBoxLayout(this);
-    column->addLayout(top);
-    column->addWidget(splitter, 1);
+QWidget* HelpWindow::places() {
+    m_contents->setAccessibleName(tr("Contents"));
+    m_contents->setHeaderHidden(true);
+    m_contents->setUniformRowHeights(true);
+    m_found->setWordWrap(true);
+    m_found->hide();
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_contents, 1);
+    column->addWidget(m_found);
+    return box;
+}
 
+void HelpWindow::listen() {
     connect(m_contents, &QTreeWidget::currentItemChanged, this, &HelpWindow::openItem);
     connect(m_search, &QLineEdit::textChanged, this, &HelpWindow::fillFound);
     connect(m_search, &QLineEdit::returnPressed, this, [this] {
@@ -86,8 +98,6 @@ HelpWindow::HelpWindow(std::function<QString()> actions, QWidget* parent)
     });
     connect(m_browser, &QTextBrowser::sourceChanged, this,
             [this](const QUrl& url) { followPage(topicAt(url)); });
-    fillContents();
-    resize(fontMetrics().averageCharWidth() * 120, fontMetrics().lineSpacing() * 40);
 }
 
 void HelpWindow::fillContents() {

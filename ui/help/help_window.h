@@ -28,6 +28,9 @@ protected:
     void keyPressEvent(QKeyEvent*) override;
 
 private:
+    QLayout* bar();    ///< back, forward, search
+    QWidget* places(); ///< contents, or what was found
+    void listen();
     void fillContents();
     void fillFound();
     void openItem(const QTreeWidgetItem*);

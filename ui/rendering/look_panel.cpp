@@ -33,9 +33,23 @@ LookPanel::LookPanel(Session& session, QSettings& settings, QWidget* parent)
       m_size(new QComboBox),
       m_words(new QLabel),
       m_scaleWords(new QLabel) {
-    m_reveals->setToolTip(tr("Show every reveal ten times as wide, to compare them"));
-    m_reveals->setStatusTip(m_reveals->toolTip());
     setHelpTopic(*this, QStringLiteral("window#look"));
+    m_words->setWordWrap(true);
+    m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_words->setAccessibleName(tr("Reveals in words"));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addLayout(bar());
+    layout->addWidget(m_view, 1);
+    auto* below = new QVBoxLayout;
+    below->setContentsMargins(8, 4, 8, 6);
+    below->addWidget(m_words);
+    layout->addLayout(below);
+    listen();
+}
+
+void LookPanel::offerSizes() {
     m_size->setAccessibleName(tr("Size on the screen"));
     m_size->setPlaceholderText(tr("Zoomed"));
     m_size->addItem(tr("Whole case"), wholeCase);
@@ -43,14 +57,18 @@ LookPanel::LookPanel(Session& session, QSettings& settings, QWidget* parent)
     for (const int metres : {1, 2, 3})
         m_size->addItem(tr("As seen from %1 m").arg(metres), metres * 1000);
     m_size->setCurrentIndex(0);
+}
+
+QLayout* LookPanel::bar() {
+    m_reveals->setToolTip(tr("Show every reveal ten times as wide, to compare them"));
+    m_reveals->setStatusTip(m_reveals->toolTip());
+    offerSizes();
+    auto* label = new QLabel(tr("Si&ze"));
+    label->setBuddy(m_size);
     auto* measure = new QPushButton(tr("&Screen…"));
     measure->setToolTip(tr("Fit a card to the screen, so that sizes on it are real"));
     measure->setStatusTip(measure->toolTip());
-    auto* label = new QLabel(tr("Si&ze"));
-    label->setBuddy(m_size);
-    m_words->setWordWrap(true);
-    m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_words->setAccessibleName(tr("Reveals in words"));
+    connect(measure, &QPushButton::clicked, this, &LookPanel::measureScreen);
     auto* bar = new QHBoxLayout;
     bar->setContentsMargins(8, 4, 8, 4);
     bar->addWidget(m_reveals);
@@ -60,20 +78,14 @@ LookPanel::LookPanel(Session& session, QSettings& settings, QWidget* parent)
     bar->addWidget(measure);
     bar->addSpacing(12);
     bar->addWidget(m_scaleWords, 1);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(0);
-    layout->addLayout(bar);
-    layout->addWidget(m_view, 1);
-    auto* below = new QVBoxLayout;
-    below->setContentsMargins(8, 4, 8, 6);
-    below->addWidget(m_words);
-    layout->addLayout(below);
+    return bar;
+}
+
+void LookPanel::listen() {
     connect(m_reveals, &QCheckBox::toggled, this, [this](bool on) {
         m_view->setReveals(on ? LookView::Reveals::Exaggerated : LookView::Reveals::AsPlanned);
     });
     connect(m_size, &QComboBox::activated, this, &LookPanel::applySize);
-    connect(measure, &QPushButton::clicked, this, &LookPanel::measureScreen);
     connect(m_view, &LookView::zoomedByHand, this, [this] {
         m_size->setCurrentIndex(-1);
         m_scaleWords->clear();
@@ -83,7 +95,7 @@ LookPanel::LookPanel(Session& session, QSettings& settings, QWidget* parent)
         m_scaleWords->clear();
     });
     connect(m_view, &LookView::refreshed, this, &LookPanel::showWords);
-    connect(&session, &Session::styleChanged, this, &LookPanel::showWords);
+    connect(&m_session, &Session::styleChanged, this, &LookPanel::showWords);
 }
 
 QString LookPanel::said() const {

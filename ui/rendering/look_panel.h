@@ -29,6 +29,9 @@ protected:
     void showEvent(QShowEvent*) override;
 
 private:
+    void offerSizes();
+    QLayout* bar(); ///< what is chosen, above the view
+    void listen();
     void applySize();
     void showWords();
 

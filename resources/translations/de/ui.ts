@@ -2880,14 +2880,6 @@ Regel: %2</translation>
         <translation>Hilfe</translation>
     </message>
     <message>
-        <source>Contents</source>
-        <translation>Inhalt</translation>
-    </message>
-    <message>
-        <source>Search the help</source>
-        <translation>Hilfe durchsuchen</translation>
-    </message>
-    <message>
         <source>&amp;Back</source>
         <translation>&amp;Zurück</translation>
     </message>
@@ -2896,8 +2888,16 @@ Regel: %2</translation>
         <translation>&amp;Vor</translation>
     </message>
     <message>
+        <source>Search the help</source>
+        <translation>Hilfe durchsuchen</translation>
+    </message>
+    <message>
         <source>&amp;Search</source>
         <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
     </message>
     <message>
         <source>Nothing was found. Try another word.</source>
@@ -2945,8 +2945,8 @@ Regel: %2</translation>
         <translation>Sicht&amp;breiten ×10</translation>
     </message>
     <message>
-        <source>Show every reveal ten times as wide, to compare them</source>
-        <translation>Jede Sichtbreite zehnfach zeigen, um sie zu vergleichen</translation>
+        <source>Reveals in words</source>
+        <translation>Sichtbreiten in Worten</translation>
     </message>
     <message>
         <source>Size on the screen</source>
@@ -2969,20 +2969,20 @@ Regel: %2</translation>
         <translation>Wie aus %1 m gesehen</translation>
     </message>
     <message>
-        <source>&amp;Screen…</source>
-        <translation>Bildsc&amp;hirm…</translation>
-    </message>
-    <message>
-        <source>Fit a card to the screen, so that sizes on it are real</source>
-        <translation>Eine Karte an den Bildschirm halten, damit die Größen stimmen</translation>
+        <source>Show every reveal ten times as wide, to compare them</source>
+        <translation>Jede Sichtbreite zehnfach zeigen, um sie zu vergleichen</translation>
     </message>
     <message>
         <source>Si&amp;ze</source>
         <translation>&amp;Größe</translation>
     </message>
     <message>
-        <source>Reveals in words</source>
-        <translation>Sichtbreiten in Worten</translation>
+        <source>&amp;Screen…</source>
+        <translation>Bildsc&amp;hirm…</translation>
+    </message>
+    <message>
+        <source>Fit a card to the screen, so that sizes on it are real</source>
+        <translation>Eine Karte an den Bildschirm halten, damit die Größen stimmen</translation>
     </message>
     <message>
         <source>%1 of its size</source>
@@ -3006,42 +3006,6 @@ Regel: %2</translation>
 </context>
 <context>
     <name>frontwright::MainWindow</name>
-    <message>
-        <source>&amp;Selected</source>
-        <translation>&amp;Ausgewählt</translation>
-    </message>
-    <message>
-        <source>&amp;Numbers</source>
-        <translation>&amp;Zahlen</translation>
-    </message>
-    <message>
-        <source>&amp;Ways to hold it</source>
-        <translation>&amp;Befestigungsarten</translation>
-    </message>
-    <message>
-        <source>W&amp;ood and air</source>
-        <translation>&amp;Holz und Luft</translation>
-    </message>
-    <message>
-        <source>S&amp;teps</source>
-        <translation>&amp;Schritte</translation>
-    </message>
-    <message>
-        <source>S&amp;ection</source>
-        <translation>S&amp;chnitt</translation>
-    </message>
-    <message>
-        <source>&amp;Findings</source>
-        <translation>Be&amp;funde</translation>
-    </message>
-    <message>
-        <source>Steps that can be taken back</source>
-        <translation>Schritte, die sich zurücknehmen lassen</translation>
-    </message>
-    <message>
-        <source>The case as it was opened</source>
-        <translation>Der Korpus, wie er geöffnet wurde</translation>
-    </message>
     <message>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
@@ -3085,6 +3049,42 @@ Regel: %2</translation>
     <message>
         <source>Tools</source>
         <translation>Werkzeuge</translation>
+    </message>
+    <message>
+        <source>&amp;Selected</source>
+        <translation>&amp;Ausgewählt</translation>
+    </message>
+    <message>
+        <source>&amp;Numbers</source>
+        <translation>&amp;Zahlen</translation>
+    </message>
+    <message>
+        <source>&amp;Ways to hold it</source>
+        <translation>&amp;Befestigungsarten</translation>
+    </message>
+    <message>
+        <source>W&amp;ood and air</source>
+        <translation>&amp;Holz und Luft</translation>
+    </message>
+    <message>
+        <source>S&amp;teps</source>
+        <translation>&amp;Schritte</translation>
+    </message>
+    <message>
+        <source>S&amp;ection</source>
+        <translation>S&amp;chnitt</translation>
+    </message>
+    <message>
+        <source>&amp;Findings</source>
+        <translation>Be&amp;funde</translation>
+    </message>
+    <message>
+        <source>Steps that can be taken back</source>
+        <translation>Schritte, die sich zurücknehmen lassen</translation>
+    </message>
+    <message>
+        <source>The case as it was opened</source>
+        <translation>Der Korpus, wie er geöffnet wurde</translation>
     </message>
     <message>
         <source>Frontwright</source>
@@ -3134,24 +3134,12 @@ Regel: %2</translation>
         <translation>Einen Abstand tippen, um genau so weit zu versetzen. Alt hebt das Einrasten auf. Esc setzt es zurück.</translation>
     </message>
     <message>
-        <source>Change panel thickness</source>
-        <translation>Plattendicke ändern</translation>
-    </message>
-    <message>
-        <source>Move divider</source>
-        <translation>Mittelwand versetzen</translation>
-    </message>
-    <message>
-        <source>Move shelf</source>
-        <translation>Zwischenboden versetzen</translation>
-    </message>
-    <message>
-        <source>Move division of the face</source>
-        <translation>Teilung der Vorderseite verschieben</translation>
-    </message>
-    <message>
         <source>Change stile width</source>
         <translation>Breite des Längsfrieses ändern</translation>
+    </message>
+    <message>
+        <source>Change panel thickness</source>
+        <translation>Plattendicke ändern</translation>
     </message>
     <message>
         <source>Change rail width</source>
@@ -3162,8 +3150,20 @@ Regel: %2</translation>
         <translation>Längsfries versetzen</translation>
     </message>
     <message>
+        <source>Move divider</source>
+        <translation>Mittelwand versetzen</translation>
+    </message>
+    <message>
         <source>Move rail</source>
         <translation>Querfries versetzen</translation>
+    </message>
+    <message>
+        <source>Move shelf</source>
+        <translation>Zwischenboden versetzen</translation>
+    </message>
+    <message>
+        <source>Move division of the face</source>
+        <translation>Teilung der Vorderseite verschieben</translation>
     </message>
 </context>
 <context>
