@@ -38,11 +38,13 @@ std::vector<Alike> groupsOf(const std::vector<Measured>& misfits) {
 
 } // namespace
 
-DimensionRows::DimensionRows(Side side, double edge, double paperScale, double firstRow)
+DimensionRows::DimensionRows(Side side, double edge, double paperScale, double firstRow,
+                             std::size_t mostRows)
     : m_side(side),
       m_edge(edge),
       m_paperScale(paperScale),
-      m_firstRow(firstRow) {}
+      m_firstRow(firstRow),
+      m_mostRows(mostRows) {}
 
 void DimensionRows::keepWithin(double low, double high) {
     m_within = Stretch{low * m_paperScale, high * m_paperScale};
@@ -149,14 +151,14 @@ void DimensionRows::placeBeyond(const std::vector<Measured>& anyOf, std::size_t 
         return false;
     };
     const auto isClear = [&](const Placed& p) { return !collides(p) && !crossesExtension(p); };
-    const std::size_t end = std::min(m_rows + 1, mostRows);
+    const std::size_t end = std::min(m_rows + 1, m_mostRows);
     for (std::size_t row = firstRow; row < end; ++row)
         if (tried(row, [&](const Placed& p) { return isWithin(p) && isClear(p); }))
             return;
     for (std::size_t row = firstRow; row < end; ++row)
         if (tried(row, isClear))
             return;
-    if (m_rows >= mostRows)
+    if (m_rows >= m_mostRows)
         ++m_leftOut;
     else if (!tried(m_rows, [&](const Placed& p) { return isWithin(p); }))
         tried(m_rows, [](const Placed&) { return true; });
@@ -167,7 +169,7 @@ void DimensionRows::addChain(std::vector<Measured> chain) {
                                                     [&](const Measured& m) { return fits(m); });
     const std::vector<Measured> fitting(chain.begin(), misfitsBegin);
     std::size_t row = fitting.empty() ? 0 : rowFor(fitting);
-    if (row < mostRows) {
+    if (row < m_mostRows) {
         for (const Measured& m : fitting)
             place(placed(m, row, TextPlace::Between));
     } else {

@@ -28,9 +28,10 @@ public:
     static constexpr double rowPitch = 7;
     /// Before the overall one. What finds no place in these is left out: a drawing whose rows are
     /// wider than the case wants a larger scale, not more rows.
-    static constexpr std::size_t mostRows = 8;
+    static constexpr std::size_t defaultMostRows = 8;
 
-    DimensionRows(Side side, double edge, double paperScale, double firstRow = defaultFirstRow);
+    DimensionRows(Side side, double edge, double paperScale, double firstRow = defaultFirstRow,
+                  std::size_t mostRows = defaultMostRows);
 
     /// Texts beyond a tick stay between these where there is a way; drawn mm along the side.
     void keepWithin(double low, double high);
@@ -78,6 +79,7 @@ private:
     double m_edge;
     double m_paperScale;
     double m_firstRow;
+    std::size_t m_mostRows;
     std::optional<Stretch> m_within; ///< on paper
     std::vector<double> m_clear;     ///< on paper
     std::vector<Placed> m_placed;

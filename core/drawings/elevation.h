@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/drawings/drawing.h"
+#include "core/drawings/dimension_rows.h"
 #include "core/edits/placed_part.h"
 #include "core/words/language.h"
 
@@ -13,6 +13,8 @@ struct ElevationOptions {
     Language language;       ///< of its words
     double paperScale = 0.1; ///< paper mm per mm of case
     Shown dimensions = Shown::Yes;
+    /// On each side of the case, before the overall one: what finds no place in them is left out.
+    std::size_t dimensionRows = DimensionRows::defaultMostRows;
     Shown sizes = Shown::Yes;  ///< each front's own, beside its name
     Shown holes = Shown::Yes;  ///< mounting screws, handles' holes
     Shown boxes = Shown::No;   ///< box outline behind the front

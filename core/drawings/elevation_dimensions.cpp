@@ -138,22 +138,21 @@ private:
     /// Extension lines begin at the case, rows beyond what stands round it.
     DimensionRows rows(Side side, double beyond = 0) const {
         const double scale = m_options.paperScale;
-        const double first = DimensionRows::defaultFirstRow + beyond;
+        const auto from = [&](double edge, double reach) {
+            const double first = DimensionRows::defaultFirstRow + beyond + reach * scale;
+            return DimensionRows(side, edge, scale, first, m_options.dimensionRows);
+        };
         switch (side) {
         case Side::Left:
-            return {side, m_case.min().x(), scale,
-                    first + (m_case.min().x() - m_reach.min().x()) * scale};
+            return from(m_case.min().x(), m_case.min().x() - m_reach.min().x());
         case Side::Right:
-            return {side, m_case.max().x(), scale,
-                    first + (m_reach.max().x() - m_case.max().x()) * scale};
+            return from(m_case.max().x(), m_reach.max().x() - m_case.max().x());
         case Side::Bottom:
-            return {side, m_case.min().y(), scale,
-                    first + (m_case.min().y() - m_reach.min().y()) * scale};
+            return from(m_case.min().y(), m_case.min().y() - m_reach.min().y());
         case Side::Top:
             break;
         }
-        return {side, m_case.max().y(), scale,
-                first + (m_reach.max().y() - m_case.max().y()) * scale};
+        return from(m_case.max().y(), m_reach.max().y() - m_case.max().y());
     }
     /// The whole with what stands out, and before it, in one row, what adds to the case.
     void addOverall(DimensionRows& row, Axis axis) const {

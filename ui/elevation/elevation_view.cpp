@@ -73,9 +73,11 @@ ElevationOptions ElevationView::options(double atScale) const {
     options.style = m_session.style();
     options.language = spokenLanguage();
     // Capitals of 2.5 paper mm come out as high as the capitals of the window's own font.
-    const double pixelsPerPaperMm = m_letters * QFontMetricsF(font()).capHeight() / 2.5;
+    const double pixelsPerPaperMm = m_figures.letters * QFontMetricsF(font()).capHeight() / 2.5;
     options.paperScale = atScale / std::max(1.0, pixelsPerPaperMm);
     options.dimensions = m_layers.dimensions;
+    if (atScale <= m_figures.scale)
+        options.dimensionRows = m_figures.rows;
     options.holes = m_layers.holes;
     options.boxes = m_layers.boxes;
     options.bottoms = m_layers.bottoms;

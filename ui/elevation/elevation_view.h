@@ -73,6 +73,12 @@ protected:
 
 private:
     enum class Pressed : std::uint8_t { Nothing, Front, Grabbed, Band, Pan };
+    /// How far the figures gave way to the case when it was fitted last.
+    struct FittedFigures {
+        double letters = 1; ///< their size, as a part of the window's own letters
+        std::size_t rows = DimensionRows::defaultMostRows; ///< up to that scale; beyond it, all
+        double scale = 0;
+    };
 
     void refresh(); ///< brings the scene in line with session and zoom
     void refreshEmphasis();
@@ -80,8 +86,9 @@ private:
     [[nodiscard]] QRectF hoveredRect() const;
     void keepInView();
     void setFitted(bool fitted);
-    /// At which the whole case with its figures has room, screen px per mm.
-    [[nodiscard]] double scaleFor(const QSizeF& room) const;
+    /// At which the whole case with its figures has room, screen px per mm; `least` where it has
+    /// none at a larger one.
+    [[nodiscard]] double scaleFor(const QSizeF& room, double least) const;
     [[nodiscard]] double farthestScale() const; ///< at which zooming out ends
     void zoomBy(double factor, QPointF anchor);
     void hover(QPointF viewportPos);
@@ -113,7 +120,7 @@ private:
     QPoint m_lastPos;
     int m_skip = 0; ///< Tab passes over this many things under the pointer
     bool m_spaceHeld = false;
-    double m_letters = 1; ///< the figures' size, as a part of the window's own letters
+    FittedFigures m_figures;
     bool m_fitted = true; ///< the whole case is kept in view while the window is resized
     std::unique_ptr<Tool> m_drag;
     Emphasis m_dragEmphasis;

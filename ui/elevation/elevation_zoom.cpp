@@ -19,11 +19,19 @@ constexpr double greatestScale = 40;
 constexpr double farthestShare = 0.2;
 /// Room for the dimensions that a selected front adds.
 constexpr int fitMargin = 34;
-/// Where a small view would be all figures, these give way, as far as they can be read: until the
-/// case has that part of the room.
-constexpr double leastLetters = 0.8;
-constexpr double leastShare = 0.62;
 constexpr double fitStep = 0.95;
+/// Where a small view would be all figures, these give way until the case has that part of the
+/// room: first in size, as far as they can be read, then in number.
+constexpr double leastShare = 0.62;
+constexpr struct {
+    double letters;
+    std::size_t rows;
+} givingWay[] = {{1, DimensionRows::defaultMostRows},
+                 {0.9, DimensionRows::defaultMostRows},
+                 {0.8, DimensionRows::defaultMostRows},
+                 {0.8, 4},
+                 {0.8, 2},
+                 {0.8, 1}};
 
 } // namespace
 
@@ -49,25 +57,29 @@ void ElevationView::fit() {
     const QSizeF outline = inScene(m_session.plan().outline).size();
     if (room.isEmpty() || outline.isEmpty())
         return;
-    double fitted = leastScale;
-    for (const double letters : {1.0, 0.9, leastLetters}) {
-        m_letters = letters;
-        fitted = scaleFor(room);
-        if (outline.width() * fitted >= leastShare * room.width() ||
-            outline.height() * fitted >= leastShare * room.height())
+    const double most =
+        std::min({room.width() / outline.width(), room.height() / outline.height(), greatestScale});
+    double fitted = leastShare * most;
+    for (const auto& [letters, rows] : givingWay) {
+        m_figures = {letters, rows, greatestScale};
+        fitted = scaleFor(room, leastShare * most);
+        if (fitted > leastShare * most)
             break;
     }
+    if (fitted <= leastShare * most)
+        fitted = scaleFor(room, leastScale);
+    m_figures.scale = fitted;
     setTransform(QTransform::fromScale(fitted, -fitted));
     refresh();
     centerOn(m_scene.extent().center());
 }
 
-double ElevationView::scaleFor(const QSizeF& room) const {
+double ElevationView::scaleFor(const QSizeF& room, double least) const {
     const QRectF outline = inScene(m_session.plan().outline);
     const double most = std::min(room.width() / outline.width(), room.height() / outline.height());
     // Figures keep their size on screen, and rows of them come and go: the largest case round
     // which they have room.
-    for (double s = std::min(most, greatestScale); s > leastScale; s *= fitStep) {
+    for (double s = std::min(most, greatestScale); s > least; s *= fitStep) {
         const ElevationOptions tried = options(s);
         QRectF extent = outline;
         if (tried.dimensions == Shown::Yes) {
@@ -79,7 +91,7 @@ double ElevationView::scaleFor(const QSizeF& room) const {
         if (extent.width() * s <= room.width() && extent.height() * s <= room.height())
             return s;
     }
-    return leastScale;
+    return least;
 }
 
 double ElevationView::farthestScale() const {

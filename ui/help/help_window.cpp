@@ -1,4 +1,5 @@
 #include "ui/help/help_window.h"
+#include "ui/look/first_size.h"
 
 #include "ui/help/pages.h"
 
@@ -45,7 +46,8 @@ HelpWindow::HelpWindow(std::function<QString()> actions, QWidget* parent)
     column->addWidget(splitter, 1);
     listen();
     fillContents();
-    resize(fontMetrics().averageCharWidth() * 120, fontMetrics().lineSpacing() * 40);
+    resize(firstSize(*this,
+                     {fontMetrics().averageCharWidth() * 120, fontMetrics().lineSpacing() * 40}));
 }
 
 QLayout* HelpWindow::bar() {

@@ -1,12 +1,12 @@
 #include "ui/panels/air_form.h"
 
 #include "core/edits/choices.h"
+#include "ui/fields/choice_box.h"
 #include "ui/language/data_names.h"
 #include "ui/language/told.h"
 #include "ui/panels/air_state_row.h"
 
 #include <QCheckBox>
-#include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -25,15 +25,12 @@ AirForm::AirForm(Session& session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_told(new QCheckBox(tr("&Follow the wood through the year"))),
-      m_range(new QComboBox),
+      m_range(new ChoiceBox(tr("Ordinary air indoors"))),
       m_rows{new AirStateRow(tr("When cut")), new AirStateRow(tr("Driest")),
              new AirStateRow(tr("Wettest"))},
       m_fields(new QWidget),
       m_source(new QLabel),
       m_problem(new QLabel) {
-    m_range->setAccessibleName(tr("Ordinary air indoors"));
-    m_range->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_range->setMinimumContentsLength(16);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins({});
     column->addWidget(m_told);

@@ -95,8 +95,7 @@ void addKeepers(PropertyForm& form, const QString& name) {
     form.add(PropertyForm::ChoiceRow{
         tr("Keepers screwed on"), tr("Choose how keepers are screwed on"),
         [](const Work&) {
-            return QStringList{tr("sideways, into furring and panel"),
-                               tr("down, into the furring")};
+            return QStringList{tr("sideways to the panel"), tr("down to the furring")};
         },
         [](const Work& w, EditTarget t) {
             return static_cast<int>(keeperOf(w.project, t).fastening);

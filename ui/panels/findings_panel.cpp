@@ -85,7 +85,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     splitter->setStretchFactor(0, 3);
     splitter->setStretchFactor(1, 2);
     splitter->setChildrenCollapsible(false);
-    splitter->setSizes({520, 480});
+    splitter->setSizes({600, 400});
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(6, 2, 6, 6);
     whole->addWidget(m_summary);

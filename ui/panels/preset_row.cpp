@@ -1,9 +1,8 @@
 #include "ui/panels/preset_row.h"
 
+#include "ui/fields/choice_box.h"
 #include "ui/panels/preset_name_dialog.h"
 
-#include <QComboBox>
-#include <QEvent>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -67,17 +66,12 @@ PresetRow::PresetRow(Session& session, PresetKind kind, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_kind(kind),
-      m_choice(new QComboBox),
+      m_choice(new ChoiceBox(tr("Follows"))),
       m_more(new QToolButton),
       m_menu(new QMenu(m_more)),
       m_departure(new QWidget),
       m_sign(new QLabel),
       m_back(new QPushButton) {
-    m_choice->setAccessibleName(tr("Follows"));
-    m_choice->setFocusPolicy(Qt::StrongFocus);
-    m_choice->installEventFilter(this);
-    m_choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_choice->setMinimumContentsLength(12);
     m_more->setText(tr("Preset"));
     m_more->setToolTip(tr("Keep these values under a name, or change a preset"));
     m_more->setFocusPolicy(Qt::StrongFocus);
@@ -99,14 +93,6 @@ PresetRow::PresetRow(Session& session, PresetKind kind, QWidget* parent)
     form->addRow(m_departure);
     connect(m_choice, &QComboBox::activated, this, &PresetRow::choose);
     connect(m_back, &QPushButton::clicked, this, &PresetRow::goBack);
-}
-
-bool PresetRow::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::Wheel) {
-        event->ignore();
-        return true;
-    }
-    return QWidget::eventFilter(watched, event);
 }
 
 std::vector<OpeningId> PresetRow::openings() const {

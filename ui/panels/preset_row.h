@@ -33,10 +33,6 @@ public:
     [[nodiscard]] QPushButton& back() { return *m_back; }
     [[nodiscard]] const QLabel& sign() const { return *m_sign; }
 
-protected:
-    /// The wheel scrolls the panel; it does not change what nobody clicked.
-    bool eventFilter(QObject*, QEvent*) override;
-
 private:
     void fillChoice(const std::vector<PresetOrigin>& origins);
     void fillMenu(const std::vector<PresetOrigin>& origins);

@@ -1,14 +1,13 @@
 #include "ui/panels/property_form.h"
 
+#include "ui/fields/choice_box.h"
+#include "ui/fields/form_rows.h"
 #include "ui/fields/length_field.h"
 #include "ui/fields/text_field.h"
 #include "ui/language/told.h"
 #include "ui/panels/preset_row.h"
 
 #include <QCheckBox>
-#include <QComboBox>
-#include <QEvent>
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -25,7 +24,7 @@ PropertyForm::PropertyForm(Session& session, const QString& title, QWidget* pare
     : QWidget(parent),
       m_session(session),
       m_column(new QVBoxLayout(this)),
-      m_form(new QFormLayout),
+      m_rows(new FormRows),
       m_title(new QLabel(title)),
       m_follow(new QPushButton(tr("Follow the case"))) {
     QFont bold = m_title->font();
@@ -39,25 +38,16 @@ PropertyForm::PropertyForm(Session& session, const QString& title, QWidget* pare
     head->addWidget(m_follow);
     m_column->setContentsMargins(0, 6, 0, 6);
     m_column->addLayout(head);
-    m_column->addLayout(m_form);
-    m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    m_column->addLayout(m_rows);
     connect(m_follow, &QPushButton::clicked, this,
             [this] { applyToAll(tr("Follow the case: %1").arg(m_title->text()), m_followCase); });
-}
-
-void PropertyForm::addWidget(const QString& label, QWidget* widget) {
-    auto* name = new QLabel(label);
-    name->setWordWrap(true);
-    name->setBuddy(widget);
-    m_form->addRow(name, widget);
 }
 
 void PropertyForm::showWhile(std::function<bool(const Project&)> isShown) {
     if (!isShown)
         return;
-    m_refreshers.push_back([this, row = m_form->rowCount() - 1, isShown] {
-        m_form->setRowVisible(row, isShown(m_session.project()));
+    m_refreshers.push_back([this, row = m_rows->rows().size() - 1, isShown] {
+        m_rows->setShown(row, isShown(m_session.project()));
     });
 }
 
@@ -74,7 +64,7 @@ std::optional<Error> PropertyForm::applyToAll(const QString& name, const Change&
 
 void PropertyForm::add(LengthRow row) {
     auto* field = new LengthField(row.label);
-    addWidget(row.label, field);
+    m_rows->add(row.label, field);
     showWhile(row.isShown);
     m_discarders.push_back([field] { field->discard(); });
     field->setEmpty(row.clear ? LengthField::Empty::Clears : LengthField::Empty::IsAMistake);
@@ -102,13 +92,8 @@ void PropertyForm::add(LengthRow row) {
 }
 
 QComboBox* PropertyForm::addChoice(const QString& label) {
-    auto* box = new QComboBox;
-    box->setAccessibleName(label);
-    box->setFocusPolicy(Qt::StrongFocus);
-    box->installEventFilter(this);
-    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    box->setMinimumContentsLength(14);
-    addWidget(label, box);
+    auto* box = new ChoiceBox(label);
+    m_rows->add(label, box);
     return box;
 }
 
@@ -153,7 +138,7 @@ void PropertyForm::add(ChoiceRow row) {
 
 void PropertyForm::add(TextRow row) {
     auto* field = new TextField(row.label);
-    addWidget(row.label, field);
+    m_rows->add(row.label, field);
     m_discarders.push_back([field] { field->discard(); });
     connect(field, &TextField::decided, this, [this, row, field](const QString& typed) {
         const std::string text = typed.toStdString();
@@ -171,7 +156,7 @@ void PropertyForm::add(TextRow row) {
 
 void PropertyForm::add(CheckRow row) {
     auto* box = new QCheckBox(row.label);
-    m_form->addRow(QString(), box);
+    m_rows->add(box);
     connect(box, &QCheckBox::clicked, this, [this, row](bool on) {
         const auto failed =
             applyToAll(row.undoName, [&](const Project& project, EditTarget target) {
@@ -185,14 +170,13 @@ void PropertyForm::add(CheckRow row) {
 }
 
 void PropertyForm::explains(QuantityKind kind) {
-    QWidget* field = m_form->itemAt(m_form->rowCount() - 1, QFormLayout::FieldRole)->widget();
-    QWidget* name = m_form->labelForField(field);
-    for (QWidget* widget : {name, field, field->focusProxy()}) {
+    const auto& [label, field] = m_rows->rows().back();
+    for (QWidget* widget : std::initializer_list<QWidget*>{label, field, field->focusProxy()}) {
         if (!widget)
             continue;
         widget->setContextMenuPolicy(Qt::CustomContextMenu);
         connect(widget, &QWidget::customContextMenuRequested, this,
-                [this, widget, field, kind](QPoint at) {
+                [this, widget, field = field, kind](QPoint at) {
                     askWhy(*field, kind, widget->mapToGlobal(at));
                 });
     }
@@ -221,24 +205,10 @@ void PropertyForm::askWhy(QWidget& field, QuantityKind kind, QPoint globalPos) {
 }
 
 QWidget* PropertyForm::field(const QString& label) const {
-    for (int row = 0; row < m_form->rowCount(); ++row) {
-        const QLayoutItem* item = m_form->itemAt(row, QFormLayout::FieldRole);
-        QWidget* widget = item ? item->widget() : nullptr;
-        if (!widget)
-            continue;
-        const auto* name = qobject_cast<QLabel*>(m_form->labelForField(widget));
-        if (label.isEmpty() || (name && name->text() == label))
-            return widget;
-    }
+    for (const auto& row : m_rows->rows())
+        if (label.isEmpty() || (row.label && row.label->text() == label))
+            return row.field;
     return nullptr;
-}
-
-bool PropertyForm::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::Wheel) {
-        event->ignore();
-        return true;
-    }
-    return QWidget::eventFilter(watched, event);
 }
 
 void PropertyForm::addPresets(PresetKind kind) {

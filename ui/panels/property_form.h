@@ -10,7 +10,6 @@
 
 class QCheckBox;
 class QComboBox;
-class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -18,6 +17,7 @@ class QVBoxLayout;
 
 namespace frontwright {
 
+class FormRows;
 class LengthField;
 class PresetRow;
 
@@ -98,15 +98,10 @@ public:
     void setTargets(std::vector<EditTarget> targets);
     void refresh();
 
-protected:
-    /// The wheel scrolls the panel; it does not change a value that nobody clicked.
-    bool eventFilter(QObject*, QEvent*) override;
-
 private:
     using Change = std::function<Result<Project>(const Project&, EditTarget)>;
     /// Makes `change` for every target as one step; the error of the first that failed.
     std::optional<Error> applyToAll(const QString& name, const Change& change);
-    void addWidget(const QString& label, QWidget* widget);
     QComboBox* addChoice(const QString& label);
     /// The last row is there only while it holds.
     void showWhile(std::function<bool(const Project&)> isShown);
@@ -115,7 +110,7 @@ private:
 
     Session& m_session;
     QVBoxLayout* m_column;
-    QFormLayout* m_form;
+    FormRows* m_rows;
     PresetRow* m_presets = nullptr; ///< where the form has one
     QLabel* m_title;
     QPushButton* m_follow;

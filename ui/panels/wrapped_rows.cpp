@@ -46,15 +46,20 @@ bool WrappedRows::eventFilter(QObject* watched, QEvent* event) {
     return QObject::eventFilter(watched, event);
 }
 
-int WrappedRows::widthOf(int column) const {
+WrappedRows::Widths WrappedRows::widthsOf(int column) const {
     const QFontMetrics letters = m_list.fontMetrics();
-    int widest = m_list.header()->sectionSizeHint(column);
+    const auto advance = [&](const QString& text) { return letters.horizontalAdvance(text); };
+    const int heading = m_list.header()->sectionSizeHint(column);
+    Widths widths{heading, heading};
     for (int row = 0; row < m_list.topLevelItemCount(); ++row) {
         const QTreeWidgetItem& item = *m_list.topLevelItem(row);
-        const int sign = item.icon(column).isNull() ? 0 : letters.height() * 3 / 2;
-        widest = std::max(widest, letters.horizontalAdvance(item.text(column)) + sign);
+        const int beside = (item.icon(column).isNull() ? 0 : letters.height() * 3 / 2) +
+                           2 * letters.averageCharWidth();
+        widths.whole = std::max(widths.whole, advance(item.text(column)) + beside);
+        for (const QString& word : item.text(column).split(QLatin1Char(' ')))
+            widths.least = std::max(widths.least, advance(word) + beside);
     }
-    return widest + 2 * letters.averageCharWidth();
+    return widths;
 }
 
 void WrappedRows::fit() {
@@ -62,8 +67,9 @@ void WrappedRows::fit() {
     int left = room;
     for (std::size_t i = 0; i < m_shares.size(); ++i) {
         const int column = static_cast<int>(i);
-        const int most = static_cast<int>(m_shares[i] * room);
-        const int wanted = std::min(widthOf(column), most);
+        const Widths widths = widthsOf(column);
+        const int share = static_cast<int>(m_shares[i] * room);
+        const int wanted = std::min(widths.whole, std::max(share, widths.least));
         if (m_list.columnWidth(column) != wanted)
             m_list.setColumnWidth(column, wanted);
         left -= wanted;

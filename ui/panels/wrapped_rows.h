@@ -13,7 +13,8 @@ namespace frontwright {
 class WrappedRows : public QObject {
     Q_OBJECT
 public:
-    /// `shares`: what part of the list each column but the last may take at most.
+    /// `shares`: what part of the list each column but the last may take; more only where its
+    /// longest word or its heading has no room in it.
     WrappedRows(QTreeWidget& list, std::vector<double> shares);
 
     /// After the texts have changed.
@@ -23,7 +24,12 @@ protected:
     bool eventFilter(QObject*, QEvent*) override;
 
 private:
-    [[nodiscard]] int widthOf(int column) const; ///< of its texts, unwrapped
+    /// Of a column, pixels.
+    struct Widths {
+        int whole = 0; ///< its texts unwrapped
+        int least = 0; ///< no word cut
+    };
+    [[nodiscard]] Widths widthsOf(int column) const;
 
     QTreeWidget& m_list;
     std::vector<double> m_shares;

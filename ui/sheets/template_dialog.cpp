@@ -1,4 +1,6 @@
 #include "ui/sheets/template_dialog.h"
+#include "ui/look/first_size.h"
+#include "ui/look/upright_scroll.h"
 
 #include "ui/fields/length_field.h"
 #include "ui/files/revision.h"
@@ -83,7 +85,7 @@ TemplateDialog::TemplateDialog(const Session& session, QSettings& settings,
     whole->addWidget(columns);
     connectParts();
     layPages();
-    resize(sizeHint().expandedTo({1180, 780}));
+    resize(firstSize(*this, sizeHint().expandedTo({1180, 780})));
 }
 
 QWidget* TemplateDialog::choiceColumn() {
@@ -125,15 +127,18 @@ QWidget* TemplateDialog::setupColumn() {
     // Enter in a length field decides the length; it must not print.
     for (QPushButton* button : {m_save, m_print, close})
         button->setAutoDefault(false);
+    auto* settings = new QWidget;
+    auto* rows = columnIn(*settings);
+    for (QWidget* row : std::initializer_list<QWidget*>{m_setup, m_count, m_problem})
+        rows->addWidget(row);
+    rows->addStretch();
+    rows->addWidget(m_printer);
+    rows->addWidget(wrappedLabel(tr("Print at “Actual size”, never “Fit”. Measure the check "
+                                    "bars in both directions before drilling.")));
     auto* widget = new QWidget;
     auto* column = columnIn(*widget);
-    column->addWidget(m_setup);
-    column->addWidget(m_count);
-    column->addWidget(m_problem);
-    column->addStretch();
-    column->addWidget(m_printer);
-    column->addWidget(wrappedLabel(tr("Print at “Actual size”, never “Fit”. Measure the check "
-                                      "bars in both directions before drilling.")));
+    // What is done with the sheets stays in reach on a small screen.
+    column->addWidget(new UprightScroll(settings), 1);
     column->addWidget(m_save);
     column->addWidget(m_print);
     column->addWidget(close);

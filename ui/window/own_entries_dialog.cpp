@@ -1,4 +1,5 @@
 #include "ui/window/own_entries_dialog.h"
+#include "ui/look/first_size.h"
 
 #include "ui/help/topics.h"
 #include "ui/language/told.h"
@@ -50,7 +51,7 @@ OwnEntriesDialog::OwnEntriesDialog(Session& session, QWidget* parent)
     connect(&session, &Session::refused, this,
             [this](const Error& error) { m_message->setText(told(error.sentence())); });
     const int line = fontMetrics().lineSpacing();
-    resize(line * 70, line * 28);
+    resize(firstSize(*this, {line * 70, line * 28}));
 }
 
 void OwnEntriesDialog::addScrews() {

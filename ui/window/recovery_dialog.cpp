@@ -1,4 +1,5 @@
 #include "ui/window/recovery_dialog.h"
+#include "ui/look/first_size.h"
 
 #include "ui/help/topics.h"
 
@@ -56,7 +57,7 @@ RecoveryDialog::RecoveryDialog(QList<RecoveryCopy> copies, QWidget* parent)
     layout->addWidget(m_list);
     layout->addWidget(buttons);
     const int em = fontMetrics().averageCharWidth();
-    resize(em * 100, em * 40);
+    resize(firstSize(*this, {em * 100, em * 40}));
 }
 
 QPushButton* RecoveryDialog::addAnswer(const QString& text, Answer answer) {

@@ -1,4 +1,5 @@
 #include "ui/window/rules_dialog.h"
+#include "ui/look/first_size.h"
 
 #include "ui/help/topics.h"
 #include "ui/language/told.h"
@@ -59,7 +60,7 @@ RulesDialog::RulesDialog(const Catalogue& program, QWidget* parent)
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_search, &QLineEdit::textChanged, this, &RulesDialog::search);
     const int line = fontMetrics().lineSpacing();
-    resize(line * 70, line * 40);
+    resize(firstSize(*this, {line * 70, line * 40}));
     search({});
 }
 

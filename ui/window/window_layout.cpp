@@ -1,4 +1,5 @@
 #include "ui/window/window_layout.h"
+#include "ui/look/first_size.h"
 
 #include <QGuiApplication>
 #include <QMainWindow>
@@ -11,11 +12,11 @@ namespace frontwright {
 namespace {
 const QString geometryKey = QStringLiteral("window/geometry");
 const QString panelsKey = QStringLiteral("window/panels");
-constexpr QSize firstSize(1360, 900);
+constexpr QSize usualSize(1360, 900);
 } // namespace
 
 void restoreLayout(QMainWindow& window, const QSettings& settings) {
-    window.resize(firstSize);
+    window.resize(firstSize(window, usualSize));
     window.restoreState(settings.value(panelsKey).toByteArray(), layoutVersion);
     if (!window.restoreGeometry(settings.value(geometryKey).toByteArray()))
         return;

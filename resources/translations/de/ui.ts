@@ -605,12 +605,12 @@
         <translation>Wählen, wie die Halteleisten angeschraubt sind</translation>
     </message>
     <message>
-        <source>sideways, into furring and panel</source>
-        <translation>seitlich, in Auffütterung und Seitenwand</translation>
+        <source>sideways to the panel</source>
+        <translation>seitlich zur Seitenwand</translation>
     </message>
     <message>
-        <source>down, into the furring</source>
-        <translation>nach unten, in die Auffütterung</translation>
+        <source>down to the furring</source>
+        <translation>nach unten zur Auffütterung</translation>
     </message>
     <message>
         <source>Keeper screw</source>
@@ -1620,6 +1620,10 @@
         <translation>Das Holz durch das &amp;Jahr verfolgen</translation>
     </message>
     <message>
+        <source>Ordinary air indoors</source>
+        <translation>Gewöhnliche Raumluft</translation>
+    </message>
+    <message>
         <source>When cut</source>
         <translation>Beim Zuschnitt</translation>
     </message>
@@ -1630,10 +1634,6 @@
     <message>
         <source>Wettest</source>
         <translation>Feuchteste</translation>
-    </message>
-    <message>
-        <source>Ordinary air indoors</source>
-        <translation>Gewöhnliche Raumluft</translation>
     </message>
     <message>
         <source>&amp;Room</source>

@@ -97,11 +97,24 @@ TEST(DimensionRows, LeaveOutWhatWouldTakeTooManyRows) {
     DimensionRows rows(Side::Bottom, 0, 1);
     for (int i = 0; i < 20; ++i)
         rows.addChain({stretch(i, 100 + i, std::to_string(100 + i))});
-    EXPECT_EQ(rows.marks().size(), DimensionRows::mostRows);
-    EXPECT_EQ(rows.leftOut(), 20 - DimensionRows::mostRows);
+    EXPECT_EQ(rows.marks().size(), DimensionRows::defaultMostRows);
+    EXPECT_EQ(rows.leftOut(), 20 - DimensionRows::defaultMostRows);
     // The overall dimension always has its row.
     rows.addOverall(stretch(0, 120, "120"));
-    EXPECT_EQ(rows.marks().size(), DimensionRows::mostRows + 1);
+    EXPECT_EQ(rows.marks().size(), DimensionRows::defaultMostRows + 1);
+}
+
+TEST(DimensionRows, AreAsManyAsTheDrawingHasRoomFor) {
+    // Two rows: the openings, then the rails between them; what would take a third is left out.
+    DimensionRows rows(Side::Left, 0, 1, DimensionRows::defaultFirstRow, 2);
+    rows.addChain({stretch(0, 40, "40"), stretch(40, 43, "3"), stretch(43, 100, "57")});
+    rows.addChain({stretch(0, 60, "60"), stretch(60, 100, "40")});
+    EXPECT_EQ(rows.leftOut(), 2U);
+    rows.addOverall(stretch(0, 100, "100"));
+    double farthest = 0;
+    for (const Mark& mark : rows.marks())
+        farthest = std::max(farthest, offsetOf(mark));
+    EXPECT_EQ(farthest, 10 + 2 * DimensionRows::rowPitch);
 }
 
 TEST(DimensionRows, PlaceACountedMemberWhereItReachesLeastFar) {

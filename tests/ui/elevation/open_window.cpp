@@ -27,6 +27,8 @@ OpenWindow::OpenWindow(const QString& language)
       window(builtInCatalogue(), settings) {}
 
 void OpenWindow::SetUp() {
+    // The screenless platform's screen is smaller than a maker's.
+    window.resize(1360, 900);
     window.show();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
     open(threeRows());

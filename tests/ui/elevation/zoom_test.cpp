@@ -32,6 +32,34 @@ TEST_F(Zoom, OutEndsWhileTheCaseIsStillSeen) {
     EXPECT_GT(caseOnScreen().width(), seen.width());
 }
 
+TEST_F(Zoom, GivesTheCaseTheGreaterPartOfASmallView) {
+    for (const char* sample : {"linen-cupboard", "binding-bench", "sink-base", "writing-chest"}) {
+        openSample(QLatin1String(sample));
+        for (const QSize size : {QSize(420, 300), QSize(300, 420), QSize(900, 700)}) {
+            view().setFixedSize(size);
+            QApplication::processEvents();
+            view().fit();
+            const QSizeF room = view().viewport()->size(), seen = caseOnScreen();
+            EXPECT_GT(std::max(seen.width() / room.width(), seen.height() / room.height()), 0.4)
+                << sample << " in " << size.width() << " × " << size.height();
+            EXPECT_TRUE(view().viewport()->rect().contains(drawn())) << sample;
+        }
+    }
+}
+
+TEST_F(Zoom, InBringsTheFiguresThatASmallViewHasNoRoomFor) {
+    openSample(QStringLiteral("linen-cupboard"));
+    view().setFixedSize(420, 300);
+    QApplication::processEvents();
+    view().fit();
+    const auto besideTheCase = [this] { return drawn().width() - caseOnScreen().width(); };
+    const double fitted = besideTheCase();
+    view().zoom(ElevationView::Zoom::In);
+    EXPECT_GT(besideTheCase(), fitted);
+    view().fit();
+    EXPECT_EQ(besideTheCase(), fitted);
+}
+
 TEST_F(Zoom, FitsAgainWhenFiguresAreInAnotherUnit) {
     for (const Unit unit : {Unit::Millimetre, Unit::Inch}) {
         LengthStyle style = session().style();

@@ -129,6 +129,7 @@ TEST_F(Findings, AreReadableInANarrowWindow) {
         const int room = cell.width() - 2 * margin - (column == 0 ? letters.height() * 3 / 2 : 0);
         const QRect needed = letters.boundingRect(QRect(0, 0, room, 10'000), Qt::TextWordWrap,
                                                   index.data().toString());
+        EXPECT_LE(needed.width(), room) << "no word is cut in column " << column;
         EXPECT_LE(needed.height(), cell.height() + letters.height() / 2) << column;
         EXPECT_LE(cell.right(), list().viewport()->width()) << column;
     }

@@ -14,6 +14,7 @@
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScreen>
 #include <QStyleOptionComboBox>
 #include <QTabBar>
 
@@ -74,7 +75,8 @@ void expectWhole(const QWidget& top) {
                 << told(*label, label->text());
     }
     for (const auto* combo : top.findChildren<QComboBox*>()) {
-        if (!combo->isVisibleTo(&top) || mayShorten(*combo))
+        if (!combo->isVisibleTo(&top) || mayShorten(*combo) ||
+            combo->toolTip() == combo->currentText())
             continue;
         QStyleOptionComboBox option;
         option.initFrom(combo);
@@ -140,6 +142,7 @@ TEST_P(LargeLetters, LeaveTheWindowWhole) {
     const QString copy = folder.filePath(QStringLiteral("first-try.frontwright"));
     ASSERT_TRUE(QFile::copy(samplePath(QStringLiteral("first-try")), copy));
     window.openPath(copy);
+    window.resize(1360, 900);
     window.show();
     settle();
     expectWhole(window);
@@ -167,6 +170,29 @@ TEST_P(LargeLetters, LeaveEveryDialogWhole) {
         SCOPED_TRACE(dialog->windowTitle().toStdString());
         expectWhole(*dialog);
         expectLargeEnough(*dialog);
+    }
+}
+
+TEST(SmallScreen, HasRoomForEveryDialog) {
+    // 1500 × 1000 pixels at 150 %, less a title and a panel.
+    constexpr QSize room(1000, 620);
+    for (const char* language : {"en", "de"}) {
+        const SpokenLanguage spoken(language);
+        const QTemporaryDir folder;
+        QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+        Session session(builtInCatalogue());
+        ASSERT_FALSE(session.start(threeRows()));
+        for (const auto& dialog : everyDialog(session, settings)) {
+            dialog->show();
+            settle();
+            const QSize least = dialog->minimumSizeHint();
+            EXPECT_TRUE(least.width() <= room.width() && least.height() <= room.height())
+                << dialog->windowTitle().toStdString() << ": " << least.width() << " × "
+                << least.height();
+            const QSize most = dialog->screen()->availableGeometry().size().expandedTo(least);
+            EXPECT_TRUE(dialog->width() <= most.width() && dialog->height() <= most.height())
+                << dialog->windowTitle().toStdString();
+        }
     }
 }
 
