@@ -94,12 +94,6 @@ void drawBoardItself(Sketch& sketch, const BoardSubject& subject) {
         sketch.line(Layer::Moved, {end, moved.min().y()}, {end, moved.max().y()}, pulled);
 }
 
-Phrase strengthLine(const PlannedBoard& board, LengthStyle style) {
-    const FittedBoard& fitted = board.fitted;
-    return phrase("Pulled out %1; safe up to %2 with %3 at its edge", shown(fitted.wanted, style),
-                  shown(fitted.safe.pullOut, style), shown(fitted.load, style));
-}
-
 Phrase titleOf(const BoardSubject& subject) {
     const std::string name = label(subject.plan.spaces[subject.board.space]);
     return subject.options.side == Side::Left
@@ -108,6 +102,13 @@ Phrase titleOf(const BoardSubject& subject) {
 }
 
 } // namespace
+
+Phrase boardStrength(const BoardSubject& subject) {
+    const FittedBoard& fitted = subject.board.fitted;
+    const LengthStyle style = subject.options.style;
+    return phrase("Pulled out %1; safe up to %2 with %3 at its edge", shown(fitted.wanted, style),
+                  shown(fitted.safe.pullOut, style), shown(fitted.load, style));
+}
 
 Drawing boardSection(const Plan& plan, std::uint32_t board, const BoardSectionOptions& options) {
     const BoardSubject subject{plan, plan.boards[board], options};
@@ -120,8 +121,8 @@ Drawing boardSection(const Plan& plan, std::uint32_t board, const BoardSectionOp
     drawBoardItself(sketch, subject);
     drawBoardDimensions(sketch, subject);
     if (options.notes == SectionNotes::Below)
-        drawNote(sketch, {titleOf(subject), {strengthLine(subject.board, options.style)}},
-                 options.style, options.language);
+        drawNote(sketch, {titleOf(subject), {boardStrength(subject)}}, options.style,
+                 options.language);
     return std::move(sketch).finished(margin);
 }
 

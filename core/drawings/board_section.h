@@ -24,4 +24,14 @@ struct BoardSectionOptions {
 ///                      └─frame─┴──────── runner ────────────────┘
 Drawing boardSection(const Plan&, std::uint32_t board, const BoardSectionOptions&);
 
+/// Level section through a pull-out board, seen from above: the frame's face below, x from the
+/// opening's left edge, y = depth behind the face. The members beside the opening, the side panels
+/// with the furring on them, the board closed (cut) and pulled out (phantom line), the case's back.
+///
+///     ┌panel┬furring┬────────── back ──────────┬furring┬panel┐
+///     │     │       │┌──────── board ─────────┐│       │     │
+///     └─────┴─┬stile┴┤                        ├┴stile┬─┴─────┘
+///                    └ ─ ─ ─ pulled out ─ ─ ─ ┘
+Drawing boardLevelSection(const Plan&, std::uint32_t board, const BoardSectionOptions&);
+
 } // namespace frontwright

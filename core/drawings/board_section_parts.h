@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/drawings/board_section.h"
+#include "core/drawings/dimension_rows.h"
 #include "core/drawings/sketch.h"
 
 namespace frontwright {
@@ -33,5 +34,12 @@ struct BoardSubject {
 
 /// Rows of dimensions round all that has been drawn.
 void drawBoardDimensions(Sketch&, const BoardSubject&);
+
+/// What is measured between two places of one axis, with the pattern's words.
+Measured boardMeasure(const BoardSubject&, Length a, Length b, Text pattern);
+/// Along the depth: pulled out, the board, what is free behind it; inside the case.
+void layBoardDepths(DimensionRows&, const BoardSubject&);
+/// The note's line: how far out it is safe.
+Phrase boardStrength(const BoardSubject&);
 
 } // namespace frontwright

@@ -103,6 +103,15 @@ void layBox(DimensionRows& rows, const SectionSubject& subject, const LongBreak&
                                     measure.ofFront(QuantityKind::BoxWidth)));
 }
 
+/// Behind a fixed front there is only the frame: the hole from the front's left edge.
+void layFrame(DimensionRows& rows, const SectionSubject& subject, const LongBreak& breaks) {
+    const Along measure(subject, breaks);
+    if (const MountingHole* hole = subject.hole())
+        rows.addChain(
+            {measure.between({}, toFront(subject.front.box, hole->at).x, text("hole at %1"),
+                             measure.ofFront(QuantityKind::HoleX, subject.options.mountingHole))});
+}
+
 } // namespace
 
 void drawLevelDimensions(Sketch& sketch, const SectionSubject& subject, const LongBreak& breaks) {
@@ -114,6 +123,8 @@ void drawLevelDimensions(Sketch& sketch, const SectionSubject& subject, const Lo
     DimensionRows above(Side::Top, end, scale, first + (drawn.max().y() - end) * scale);
     if (subject.front.hasBox() && subject.front.box.width > Length())
         layBox(above, subject, breaks);
+    else
+        layFrame(above, subject, breaks);
     std::vector<Mark> widths = below.marks();
     for (Mark& mark : above.marks())
         widths.push_back(std::move(mark));

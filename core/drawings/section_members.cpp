@@ -73,6 +73,20 @@ void drawFiller(Sketch& sketch, const SectionSubject& subject, Side side) {
     }
 }
 
+/// A member; what fasteners fill of it stays free where the front is screwed to it. Its edge is
+/// closed where it is not broken off: else what is seen of it, each from end to end.
+void drawBored(Sketch& sketch, const SectionSubject& subject, const Points& outline,
+               const std::vector<Points>& broken, const FastenerShapes& fasteners,
+               const Part& part) {
+    static const FastenerShapes none;
+    const FastenerShapes& boring = subject.front.use == OpeningUse::FixedFront ? fasteners : none;
+    drawHatch(sketch, outline, memberHatching, freeOf(boring), part);
+    if (broken.empty())
+        drawCutEdge(sketch, outline, boring.bodies, part);
+    for (const Points& edge : broken)
+        drawCutEdge(sketch, edge, boring.bodies, part, PathMark::End::Open);
+}
+
 } // namespace
 
 void drawHatch(Sketch& sketch, Points outline, const Hatching& hatching,
@@ -163,14 +177,46 @@ void drawMember(Sketch& sketch, const SectionSubject& subject, Side side,
     const double depth = std::min(deep, subject.boxEnd() - face);
     const Points outline{{face, far}, {face, near}, {face + depth, near}, {face + depth, far}};
     const Part part{std::nullopt, member.id, partBeside("member", side)};
-    const bool isBored = subject.front.use == OpeningUse::FixedFront;
-    drawHatch(sketch, outline, memberHatching, isBored ? freeOf(fasteners) : std::vector<Points>{},
-              part);
-    if (isBored && !isBroken)
-        drawCutEdge(sketch, outline, fasteners.bodies, part);
-    else
-        sketch.path(Layer::CutEdge, outline, isBroken ? PathMark::End::Open : PathMark::End::Closed,
-                    part);
+    drawBored(sketch, subject, outline,
+              isBroken ? std::vector<Points>{outline} : std::vector<Points>{}, fasteners, part);
+}
+
+void drawMembersAlong(Sketch& sketch, const SectionSubject& subject,
+                      const FastenerShapes& fasteners) {
+    constexpr double mostOnPaper = 12; // beyond the front's ends
+    const bool isLevel = subject.isLevel();
+    const CaseRect& front = subject.front.rect;
+    const Length cut = subject.cutAt() + (isLevel ? front.bottom : front.left);
+    const double deep = depthOfMembers(subject.project.casework).inMillimetres();
+    const double face = subject.face();
+    const double back = face + std::min(deep, subject.boxEnd() - face);
+    for (const Side side :
+         {isLevel ? Side::Bottom : Side::Left, isLevel ? Side::Top : Side::Right}) {
+        const MemberPlan& member = subject.plan.members[subject.front.neighbours[side].member];
+        const Span across = isLevel ? member.rect.upright() : member.rect.across();
+        if (!isBuilt(member.kind) || !(deep > 0) || cut <= across.low || across.high <= cut)
+            continue;
+        const Length origin = subject.alongCase(front).low;
+        const Span whole = subject.alongCase(member.rect);
+        const double beyond = sketch.forPaper(mostOnPaper);
+        const double first = (whole.low - origin).inMillimetres();
+        const double last = (whole.high - origin).inMillimetres();
+        const double low = std::max(first, -beyond);
+        const double high = std::min(last, subject.height() + beyond);
+        const Points inFront{{face, low}, {face, high}}, behind{{back, high}, {back, low}};
+        Points fromLow = inFront, fromHigh = behind;
+        fromLow.insert(fromLow.end(), behind.begin(), behind.end());
+        fromHigh.insert(fromHigh.end(), inFront.begin(), inFront.end());
+        std::vector<Points> broken;
+        if (first < low && high < last)
+            broken = {inFront, behind};
+        else if (first < low)
+            broken = {fromLow};
+        else if (high < last)
+            broken = {fromHigh};
+        drawBored(sketch, subject, fromLow, broken, fasteners,
+                  Part{std::nullopt, member.id, "member along"});
+    }
 }
 
 } // namespace frontwright

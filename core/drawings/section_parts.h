@@ -89,14 +89,19 @@ void drawNeighbour(Sketch&, const SectionSubject&, Side);
 /// The member at that edge of the front, as far as a little of it is to be seen. Its face lies at
 /// x = −setback. What of it fasteners fill stays free. Where none is built the filler strip.
 void drawMember(Sketch&, const SectionSubject&, Side, const FastenerShapes&);
+/// The member that the section runs along: the rail behind a fixed front at the height of its screw,
+/// upright the stile.
+void drawMembersAlong(Sketch&, const SectionSubject&, const FastenerShapes&);
 /// What stands round the case at that side, where the front lies at the case's edge.
 void drawSurround(Sketch&, const SectionSubject&, Side);
 /// The front row of system holes in the panel behind the section, as far as it lies within what is
 /// drawn; none in the level section.
 void drawSystemRows(Sketch&, const SectionSubject&);
-/// A closed outline, or as many open ones as fasteners cut it into.
+/// The outline, or as many open ones as fasteners cut it into. Open: broken off between its last
+/// point and its first.
 void drawCutEdge(Sketch&, const std::vector<PointMm>& outline,
-                 const std::vector<FastenerBody>& bodies, const Part&);
+                 const std::vector<FastenerBody>& bodies, const Part&,
+                 PathMark::End = PathMark::End::Closed);
 /// Holes and what is in them: no wood to hatch.
 std::vector<std::vector<PointMm>> freeOf(const FastenerShapes&);
 /// What is behind the wall, broken off: the bottom, in the level section the box's sides.

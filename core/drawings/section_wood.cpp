@@ -76,10 +76,11 @@ void drawWall(Sketch& sketch, const SectionSubject& subject, const FastenerShape
 } // namespace
 
 void drawCutEdge(Sketch& sketch, const Points& outline, const std::vector<FastenerBody>& bodies,
-                 const Part& part) {
+                 const Part& part, PathMark::End end) {
+    const bool isClosed = end == PathMark::End::Closed;
     Points run{outline.front()};
     bool isWhole = true;
-    for (std::size_t i = 0; i < outline.size(); ++i) {
+    for (std::size_t i = 0; i + (isClosed ? 0 : 1) < outline.size(); ++i) {
         const PointMm& from = outline[i];
         const PointMm& to = outline[(i + 1) % outline.size()];
         if (from.x() != to.x()) {
@@ -96,9 +97,9 @@ void drawCutEdge(Sketch& sketch, const Points& outline, const std::vector<Fasten
             run.push_back(line.to);
         }
     }
-    if (isWhole)
+    if (isWhole && isClosed)
         run.pop_back();
-    sketch.path(Layer::CutEdge, run, isWhole ? PathMark::End::Closed : PathMark::End::Open, part);
+    sketch.path(Layer::CutEdge, run, isWhole ? end : PathMark::End::Open, part);
 }
 
 double FastenerBody::halfHeightAt(double x) const {
@@ -128,6 +129,7 @@ void drawWood(Sketch& sketch, const SectionSubject& subject, const FastenerShape
         drawMember(sketch, subject, side, fasteners);
         drawNeighbour(sketch, subject, side);
     }
+    drawMembersAlong(sketch, subject, fasteners);
     drawRunner(sketch, subject);
     drawSystemRows(sketch, subject);
     drawWall(sketch, subject, fasteners, free);

@@ -13,6 +13,10 @@ State ofOpening(const char* name, const char* sample, const char* opening) {
     return {name, [=](MainWindow& w, Unit u) { return selected(w, u, sample, opening); }};
 }
 
+State levelOf(const char* name, const char* sample, const char* opening) {
+    return {name, [=](MainWindow& w, Unit u) { return selectedLevel(w, u, sample, opening); }};
+}
+
 std::vector<State> windows() {
     return {
         {"start",
@@ -44,8 +48,10 @@ std::vector<State> windows() {
         ofOpening("door", "linen-cupboard", "Sheets"),
         ofOpening("open-space", "linen-cupboard", "Baskets"),
         ofOpening("fixed-front", "sink-base", "Sink"),
+        levelOf("fixed-front-level", "sink-base", "Sink"),
         ofOpening("fronts-on-one-box", "sink-base", "Bin"),
         ofOpening("board", "writing-chest", "Left board"),
+        levelOf("board-level", "writing-chest", "Left board"),
         ofOpening("runner-under", "tool-cabinet", "Power tools"),
         ofOpening("runner-wooden", "tool-cabinet", "Chisels"),
         ofOpening("fittings", "shell-cabinet", "Registers"),

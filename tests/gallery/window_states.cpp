@@ -144,15 +144,24 @@ QPixmap wood(MainWindow& window, Unit unit) {
     return grabbed(window);
 }
 
+static void cutLevel(MainWindow& window) {
+    for (auto* button : window.findChildren<QRadioButton*>())
+        if (button->accessibleName() == QStringLiteral("Level"))
+            button->click();
+}
+
 QPixmap levelSection(MainWindow& window, Unit unit) {
     open(window, "glaze-chest", unit);
     Selection hole = Selection::of(window.session().plan().fronts[4].opening);
     hole.mountingHole = 0;
     window.session().select(hole);
-    for (auto* button : window.findChildren<QRadioButton*>())
-        if (button->accessibleName() == QStringLiteral("Level"))
-            button->click();
+    cutLevel(window);
     return grabbed(window);
+}
+
+QPixmap selectedLevel(MainWindow& window, Unit unit, const char* sample, std::string_view opening) {
+    cutLevel(window);
+    return selected(window, unit, sample, opening);
 }
 
 QPixmap holeDragged(MainWindow& window, Unit unit) {

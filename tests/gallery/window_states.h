@@ -22,6 +22,7 @@ QPixmap several(MainWindow&, Unit);
 QPixmap look(MainWindow&, Unit, CentralArea::Shows, bool exaggerated);
 QPixmap wood(MainWindow&, Unit);
 QPixmap levelSection(MainWindow&, Unit);
+QPixmap selectedLevel(MainWindow&, Unit, const char* sample, std::string_view opening);
 QPixmap holeDragged(MainWindow&, Unit);
 
 } // namespace frontwright::gallery

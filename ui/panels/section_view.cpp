@@ -50,9 +50,12 @@ std::optional<std::uint32_t> SectionView::shownBoard() const {
 
 Drawing SectionView::drawnBoard(std::uint32_t board, double paperScale) const {
     const Plan& plan = m_session.plan();
-    return boardSection(plan, board,
-                        {m_session.style(), paperScale, plan.boards[board].fitted.out.keeper.side,
-                         SectionNotes::LeftOut, spokenLanguage()});
+    // Which side is seen is said nowhere beside it.
+    const BoardSectionOptions options{m_session.style(), paperScale,
+                                      plan.boards[board].fitted.out.keeper.side,
+                                      SectionNotes::Below, spokenLanguage()};
+    return m_plane == Plane::Upright ? boardSection(plan, board, options)
+                                     : boardLevelSection(plan, board, options);
 }
 
 Drawing SectionView::drawnFront(std::uint32_t front, double paperScale) const {

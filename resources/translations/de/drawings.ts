@@ -4,8 +4,24 @@
 <context>
     <name>frontwright</name>
     <message>
-        <source>Pulled out %1; safe up to %2 with %3 at its edge</source>
-        <translation>Auszug %1; sicher bis %2 mit %3 an der Vorderkante</translation>
+        <source>side play %1</source>
+        <translation>Seitenspiel %1</translation>
+    </message>
+    <message>
+        <source>board %1</source>
+        <translation>Platte %1</translation>
+    </message>
+    <message>
+        <source>opening %1</source>
+        <translation>Öffnung %1</translation>
+    </message>
+    <message>
+        <source>furring %1</source>
+        <translation>Auffütterung %1</translation>
+    </message>
+    <message>
+        <source>Board %1, level section, seen from above</source>
+        <translation>Platte %1, waagerechter Schnitt, von oben gesehen</translation>
     </message>
     <message>
         <source>Board %1, section, seen from the right: left side</source>
@@ -16,16 +32,16 @@
         <translation>Platte %1, Schnitt, von rechts gesehen: rechte Seite</translation>
     </message>
     <message>
+        <source>Pulled out %1; safe up to %2 with %3 at its edge</source>
+        <translation>Auszug %1; sicher bis %2 mit %3 an der Vorderkante</translation>
+    </message>
+    <message>
         <source>runner block %1</source>
         <translation>Klotz Führung %1</translation>
     </message>
     <message>
         <source>keeper block %1</source>
         <translation>Klotz Halteleiste %1</translation>
-    </message>
-    <message>
-        <source>opening %1</source>
-        <translation>Öffnung %1</translation>
     </message>
     <message>
         <source>piece %1</source>
@@ -38,10 +54,6 @@
     <message>
         <source>pulled out %1</source>
         <translation>Auszug %1</translation>
-    </message>
-    <message>
-        <source>board %1</source>
-        <translation>Platte %1</translation>
     </message>
     <message>
         <source>free %1</source>
@@ -306,10 +318,6 @@
     <message>
         <source>side clearance %1</source>
         <translation>Luft seitlich %1</translation>
-    </message>
-    <message>
-        <source>furring %1</source>
-        <translation>Auffütterung %1</translation>
     </message>
     <message>
         <source>hole at %1</source>

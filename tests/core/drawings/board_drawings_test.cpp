@@ -142,5 +142,68 @@ TEST(SectionOfABoard, FramelessLiesBetweenThePanelsThemselves) {
     EXPECT_NEAR(below.max().x(), 20 * inch, 1e-6);
 }
 
+// The opening is 18 in wide and begins 1 1/2 in from the case's left edge; the board has 1/16 of
+// play at each side. Its side panels' inner faces lie 3/4 in from the edge: 3/4 in to fill, less
+// 1/16 of working allowance.
+TEST(LevelSectionOfABoard, ShowsTheBoardBetweenItsFurring) {
+    const Planned desk(withFastener(Length::inches(6)));
+    const Drawing drawing = boardLevelSection(desk.plan, 0, {{Unit::Inch, 16}});
+    const PlannedBoard& planned = desk.plan.boards[0];
+    const BoxMm board = boxOf(drawing, "board");
+    EXPECT_NEAR(board.min().x(), inch / 16, 1e-6);
+    EXPECT_NEAR(board.max().x(), (18 - 1.0 / 16) * inch, 1e-6);
+    EXPECT_NEAR(board.min().y(), 0, 1e-6);
+    EXPECT_NEAR(board.max().y(), 20.25 * inch, 1e-6);
+    const BoxMm left = boxOf(drawing, "furring left"), right = boxOf(drawing, "furring right");
+    const double furring = planned.fitted.board.furring.left.inMillimetres();
+    ASSERT_GT(furring, 0);
+    EXPECT_NEAR(left.sizes().x(), furring, 1e-6);
+    EXPECT_NEAR(board.min().x() - left.max().x(),
+                planned.fitted.board.insideGap.left.inMillimetres(), 1e-6);
+    // The same at both sides
+    EXPECT_NEAR(right.min().x() - board.max().x(), board.min().x() - left.max().x(), 1e-6);
+    EXPECT_NEAR(boxOf(drawing, "side panel left").max().x(), left.min().x(), 1e-6);
+    EXPECT_NEAR(boxOf(drawing, "board, pulled out").min().y(), -6 * inch, 1e-6);
+}
+
+TEST(LevelSectionOfABoard, IsDimensioned) {
+    const Planned desk(withFastener(Length::inches(6)));
+    const auto all = figures(boardLevelSection(desk.plan, 0, {{Unit::Inch, 16}}));
+    for (const char* figure : {"side play 1/16", "board 17 7/8", "opening 18", "pulled out 6",
+                               "board 20 1/4", "free 1/2", "inside 20 3/4"})
+        EXPECT_TRUE(has(all, figure)) << figure;
+    EXPECT_EQ(std::ranges::count_if(all, [](const auto& f) { return f.starts_with("furring"); }),
+              2);
+}
+
+TEST(LevelSectionOfABoard, HasNoFurringWhereThereIsNone) {
+    const Planned desk(withOpenings(boardOverDrawer(), [](Opening& opening, std::size_t) {
+        if (opening.board)
+            opening.board->furred = Furred::No;
+    }));
+    const Drawing drawing = boardLevelSection(desk.plan, 0, {{Unit::Inch, 16}});
+    EXPECT_TRUE(named(drawing, "furring left").empty());
+    EXPECT_FALSE(named(drawing, "side panel left").empty());
+}
+
+TEST(LevelSectionOfABoard, FramelessLiesBetweenThePanelsThemselves) {
+    Project project = boardOverDrawer();
+    project.casework.construction = Construction::Frameless;
+    const Planned desk(std::move(project));
+    const Drawing drawing = boardLevelSection(desk.plan, 0, {{Unit::Inch, 16}});
+    EXPECT_TRUE(named(drawing, "member left").empty());
+    EXPECT_NEAR(boxOf(drawing, "side panel left").max().x(), 0, 1e-6);
+    EXPECT_NEAR(boxOf(drawing, "side panel left").min().y(), 0, 1e-6);
+}
+
+TEST(LevelSectionOfABoard, LetsNoTextOverlapAnother) {
+    const Planned desk(withFastener(Length::inches(6)));
+    for (const double scale : {0.11, 0.25, 0.5})
+        EXPECT_TRUE(
+            overlapping(textBoxes(boardLevelSection(desk.plan, 0, {{Unit::Inch, 16}, scale})))
+                .empty())
+            << scale;
+}
+
 } // namespace
 } // namespace frontwright::testing

@@ -111,6 +111,35 @@ TEST(TheSectionOfAFixedFront, HasNoBoxButTheFrameThatItIsScrewedThrough) {
     EXPECT_EQ(countOf(level, "box side"), 0U);
 }
 
+// Screws of the lower row go into the bottom rail, which runs from stile to stile behind the front:
+// over the opening of 13 in, from where the front laps over the left stile.
+TEST(TheLevelSectionOfAFixedFront, ShowsTheRailThatItsScrewsGoInto) {
+    const DrawnCase drawn(fixedFronts(testing::bank(1), Length::inches(1)));
+    const FrontPlan& front = drawn.plan.fronts[0];
+    const auto& holes = front.mounting.holes;
+    const auto lowest =
+        std::ranges::min_element(holes, {}, [](const MountingHole& hole) { return hole.at.y; });
+    SectionOptions options;
+    options.mountingHole = static_cast<std::uint32_t>(lowest - holes.begin());
+    const Drawing level = levelSection(drawn.project, drawn.plan, 0, options);
+    const BoxMm rail = hatched(level, "member along");
+    const double left = front.overlay.left.inMillimetres();
+    EXPECT_NEAR(rail.min().x(), left, exactly);
+    EXPECT_NEAR(rail.max().x(), left + front.openingRect.width().inMillimetres(), exactly);
+    EXPECT_NEAR(rail.min().y(), 0, exactly);
+    EXPECT_NEAR(rail.max().y(), 0.75 * inch, exactly);
+    const DimensionMark* at = testing::dimensionNamed(level, "hole at");
+    ASSERT_NE(at, nullptr);
+    EXPECT_NEAR(at->to.x() - at->from.x(), lowest->at.x.inMillimetres(), exactly);
+}
+
+TEST(TheLevelSectionOfAFixedFront, ShowsNoRailAtTheHeightOfItsOpening) {
+    DrawnCase drawn(fixedFronts(testing::bank(1), Length::inches(1)));
+    SectionOptions options;
+    options.mountingHole = 99; // through the front's middle
+    EXPECT_EQ(countOf(levelSection(drawn.project, drawn.plan, 0, options), "member along"), 0U);
+}
+
 Project insetBy(Project project, OpeningUse use) {
     project.fronts.fit = FrontFit::all({Fit::Inset, Length::inches(0, 8)});
     return testing::withOpenings(std::move(project),
