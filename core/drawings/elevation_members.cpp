@@ -1,5 +1,6 @@
 #include "core/drawings/elevation_parts.h"
 #include "core/drawings/tones.h"
+#include "core/plan/fillers.h"
 
 #include <array>
 #include <span>
@@ -111,14 +112,6 @@ void drawEnds(Sketch& sketch, const Plan& plan, const MemberPlan& member,
         for (const Span& span : seen)
             drawEdge(sketch, Layer::MemberEdge, edge, span, {{}, member.id, "member end"});
     }
-}
-
-/// In the gap, between the two fronts' edges.
-CaseRect placeOf(const Plan& plan, const Filler& filler) {
-    const CaseRect& lower = plan.fronts[filler.lower].rect;
-    if (isUpright(plan.members[filler.member].kind))
-        return {lower.right, filler.along.low, lower.right + filler.width, filler.along.high};
-    return {filler.along.low, lower.top, filler.along.high, lower.top + filler.width};
 }
 
 } // namespace

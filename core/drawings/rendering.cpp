@@ -56,6 +56,26 @@ void drawMember(Sketch& sketch, const RenderingSubject& subject, const MemberPla
     drawEdge(sketch, std::move(outline), thin(dark, 0.28), part);
 }
 
+/// In the gap between two fronts on one box, back from their faces, where less light falls.
+void drawFiller(Sketch& sketch, const RenderingSubject& subject, const Filler& filler) {
+    constexpr double shaded = 0.74;
+    const MemberPlan& member = subject.plan.members[filler.member];
+    const Part part{{}, member.id, "filler strip"};
+    const BoxMm &lower = subject.places.fronts[filler.lower],
+                &upper = subject.places.fronts[filler.upper];
+    const bool isStile = isUpright(member.kind);
+    const PointMm from = lower.min().cwiseMax(upper.min()), to = lower.max().cwiseMin(upper.max());
+    // Between them the two corners are exchanged across the gap.
+    const BoxMm gap = isStile ? BoxMm(PointMm(to.x(), from.y()), PointMm(from.x(), to.y()))
+                              : BoxMm(PointMm(from.x(), to.y()), PointMm(to.x(), from.y()));
+    WoodPart wood = woodOf(subject, chosenStock(subject.project, subject.plan.fronts[filler.lower]),
+                           seedOf(member.id.number));
+    wood.grain = isStile ? Grain::AlongHeight : Grain::AlongLength;
+    wood.cut = Cut::QuarterSawn; // narrow parts are straight-grained
+    sketch.wash(cornersOf(gap), lit(boardTone(wood), shaded), part);
+    drawFigure(sketch, gap, wood, part);
+}
+
 /// Into an open space: the dark of the case, lighter where light falls on its floor.
 void drawInside(Sketch& sketch, const RenderingSubject& subject, std::size_t space) {
     const BoxMm& box = subject.places.spaces[space];
@@ -183,6 +203,9 @@ Drawing caseRendering(const RenderingSubject& subject) {
     const Part part{{}, {}, "case"};
     const BoxMm& outline = subject.places.outline;
     if (subject.places.reveals == 1) {
+        // Between two doors that meet nothing stands: one looks into the case.
+        sketch.wash(cornersOf(outline), mixed(dark, boardTone(frameWood(subject, 0)), 0.3),
+                    {{}, {}, "case inside"});
         for (const MemberPlan& member : subject.plan.members)
             if (isBuilt(member.kind))
                 drawMember(sketch, subject, member);
@@ -198,6 +221,8 @@ Drawing caseRendering(const RenderingSubject& subject) {
         drawInside(sketch, subject, i);
     for (const PlannedBoard& board : subject.plan.boards)
         drawBoardEdge(sketch, subject, board);
+    for (const Filler& filler : subject.plan.fillers)
+        drawFiller(sketch, subject, filler);
     auto edge = cornersOf(outline);
     edge.push_back(edge.front());
     drawEdge(sketch, std::move(edge), thin(dark, 0.75), part);

@@ -114,4 +114,11 @@ std::vector<Filler> fillersOf(const Plan& plan, const Limits& limits) {
     return fillers;
 }
 
+CaseRect placeOf(const Plan& plan, const Filler& filler) {
+    const CaseRect& lower = plan.fronts[filler.lower].rect;
+    if (isUpright(plan.members[filler.member].kind))
+        return {lower.right, filler.along.low, lower.right + filler.width, filler.along.high};
+    return {filler.along.low, lower.top, filler.along.high, lower.top + filler.width};
+}
+
 } // namespace frontwright

@@ -23,10 +23,13 @@ std::optional<Length> thicknessThatBends(Length by, Length span, Length width);
 
 /// One for each gap between two fronts of drawers on one box; none where they leave no gap. The
 /// plan has its fronts, members and spacers.
+std::vector<Filler> fillersOf(const Plan&, const Limits&);
+
 /// The one at that member whose first front, in the plan's order, is the opening's; null where
 /// there is none.
 const Filler* fillerOf(const Plan&, OpeningId first, MemberId);
 
-std::vector<Filler> fillersOf(const Plan&, const Limits&);
+/// Where it lies in the gap, in the elevation.
+CaseRect placeOf(const Plan&, const Filler&);
 
 } // namespace frontwright

@@ -256,6 +256,9 @@ std::vector<Quantity> quantitiesOfFront(const Plan&, std::uint32_t front);
 std::vector<Quantity> quantitiesOfMember(const Plan&, std::uint32_t member);
 /// Of an opening without a front.
 std::vector<Quantity> quantitiesOfSpace(std::uint32_t space);
+/// Of the spacers, filler strips and stops beside a front, and of those at a member.
+std::vector<Quantity> quantitiesOfBlocksBeside(const Plan&, std::uint32_t front);
+std::vector<Quantity> quantitiesOfBlocksAt(const Plan&, std::uint32_t member);
 /// All, in a fixed order.
 std::vector<Quantity> allQuantities(const Plan&);
 

@@ -71,6 +71,25 @@ Value valueOfMember(const MemberPlan& member, QuantityKind kind, Index index) {
 bool isOfScrews(QuantityKind kind) {
     return kind >= ScrewLength && kind <= ScrewPull;
 }
+
+/// Of the spacers, filler strips and stops that are wanted.
+template<class Wanted>
+std::vector<Quantity> quantitiesOfBlocks(const Plan& plan, Wanted wanted) {
+    std::vector<Quantity> found;
+    const auto add = [&](const auto& blocks, std::initializer_list<QuantityKind> kinds) {
+        for (Index block = 0; block < blocks.size(); ++block)
+            for (const QuantityKind kind : kinds)
+                if (const Quantity quantity{kind, block};
+                    wanted(blocks[block]) && measureOf(plan, quantity))
+                    found.push_back(quantity);
+    };
+    add(plan.spacers, {SpacerWidth});
+    add(plan.fillers,
+        {FillerWidth, FillerLength, FillerThickness, FillerSpan, FillerBend, FillerLeastThickness});
+    add(plan.stops, {StopFromFarEdge, StopFromOpening});
+    return found;
+}
+
 } // namespace
 
 CountedBy countedBy(QuantityKind kind) {
@@ -135,6 +154,24 @@ std::vector<Quantity> quantitiesOfSpace(std::uint32_t space) {
     return {{SpaceWidth, space}, {SpaceHeight, space}};
 }
 
+std::vector<Quantity> quantitiesOfBlocksBeside(const Plan& plan, std::uint32_t front) {
+    return quantitiesOfBlocks(plan, [&](const auto& block) {
+        if constexpr (requires { block.front; })
+            return block.front == front;
+        else
+            return block.lower == front || block.upper == front;
+    });
+}
+
+std::vector<Quantity> quantitiesOfBlocksAt(const Plan& plan, std::uint32_t member) {
+    return quantitiesOfBlocks(plan, [&](const auto& block) {
+        if constexpr (requires { block.front; })
+            return plan.fronts[block.front].neighbours[block.side].member == member;
+        else
+            return block.member == member;
+    });
+}
+
 std::vector<Quantity> allQuantities(const Plan& plan) {
     std::vector<Quantity> all = quantitiesOfCase(plan);
     const auto append = [&all](const std::vector<Quantity>& more) {
@@ -144,17 +181,7 @@ std::vector<Quantity> allQuantities(const Plan& plan) {
         append(quantitiesOfMember(plan, member));
     for (Index front = 0; front < plan.fronts.size(); ++front)
         append(quantitiesOfFront(plan, front));
-    for (Index spacer = 0; spacer < plan.spacers.size(); ++spacer)
-        all.push_back({QuantityKind::SpacerWidth, spacer});
-    for (Index filler = 0; filler < plan.fillers.size(); ++filler)
-        for (const QuantityKind kind : {FillerWidth, FillerLength, FillerThickness, FillerSpan,
-                                        FillerBend, FillerLeastThickness})
-            if (const Quantity quantity{kind, filler}; measureOf(plan, quantity))
-                all.push_back(quantity);
-    for (Index stop = 0; stop < plan.stops.size(); ++stop) {
-        all.push_back({QuantityKind::StopFromFarEdge, stop});
-        all.push_back({QuantityKind::StopFromOpening, stop});
-    }
+    append(quantitiesOfBlocks(plan, [](const auto&) { return true; }));
     for (Index space = 0; space < plan.spaces.size(); ++space)
         append(quantitiesOfSpace(space));
     return all;

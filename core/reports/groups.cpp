@@ -9,8 +9,9 @@ namespace frontwright {
 
 namespace {
 
-Phrase titleOf(const Project& project, const Plan& plan, PlanPart kind, std::uint32_t item) {
-    switch (kind) {
+Phrase titleOf(const Project& project, const Plan& plan, Quantity quantity) {
+    const std::uint32_t item = quantity.item;
+    switch (partOf(quantity.kind)) {
     case PlanPart::Case:
         return text("Case");
     case PlanPart::Member:
@@ -34,7 +35,32 @@ Phrase titleOf(const Project& project, const Plan& plan, PlanPart kind, std::uin
     return phrase("Stop, %1 of %2", nameOf(stop.side), label(project, plan.fronts[stop.front]));
 }
 
+template<class Block>
+Phrase betweenFronts(const Project& project, const Plan& plan, const Block& block) {
+    return phrase("between %1 and %2", label(project, plan.fronts[block.lower]),
+                  label(project, plan.fronts[block.upper]));
+}
+
 } // namespace
+
+Phrase partWords(const Project& project, const Plan& plan, Quantity quantity) {
+    switch (partOf(quantity.kind)) {
+    case PlanPart::Spacer:
+        return betweenFronts(project, plan, plan.spacers[quantity.item]);
+    case PlanPart::Filler:
+        return betweenFronts(project, plan, plan.fillers[quantity.item]);
+    case PlanPart::Stop: {
+        const Stop& stop = plan.stops[quantity.item];
+        return phrase("%1 of %2", nameOf(stop.side), label(project, plan.fronts[stop.front]));
+    }
+    case PlanPart::Case:
+    case PlanPart::Member:
+    case PlanPart::Front:
+    case PlanPart::Space:
+        break;
+    }
+    return titleOf(project, plan, quantity);
+}
 
 std::vector<QuantityGroup> grouped(const Project& project, const Plan& plan) {
     std::vector<QuantityGroup> groups;
@@ -43,8 +69,7 @@ std::vector<QuantityGroup> grouped(const Project& project, const Plan& plan) {
             continue;
         const PlanPart kind = partOf(quantity.kind);
         if (groups.empty() || groups.back().kind != kind || groups.back().item != quantity.item)
-            groups.push_back(
-                {kind, quantity.item, titleOf(project, plan, kind, quantity.item), {}});
+            groups.push_back({kind, quantity.item, titleOf(project, plan, quantity), {}});
         groups.back().quantities.push_back(quantity);
     }
     return groups;

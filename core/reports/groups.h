@@ -18,6 +18,9 @@ struct QuantityGroup {
 /// All numbers of the plan that exist, grouped; the order is fixed.
 std::vector<QuantityGroup> grouped(const Project&, const Plan&);
 
+/// What a number is of: "Front A2", "Rail 3"; of a block where it is: "between A2 and A3".
+Phrase partWords(const Project&, const Plan&, Quantity);
+
 /// "screw", "wood": which hole, way or the like an indexed quantity means; empty where it has none.
 Phrase indexName(Quantity);
 

@@ -3,8 +3,11 @@
 #include "core/sheets/part_templates.h"
 
 #include "core/lengths/format.h"
+#include "core/plan/fillers.h"
 #include "core/sheets/template_draft.h"
 #include "core/sheets/text_lines.h"
+
+#include <algorithm>
 
 namespace frontwright {
 
@@ -125,6 +128,35 @@ void addFrontEdges(TemplateDraft& draft, const TemplateSource& source, const Fro
                 TemplateLabel::Prefer::Low);
 }
 
+/// The strip in the gap between two fronts on this wall.
+void addFiller(TemplateDraft& draft, const TemplateSource& source, const Filler& filler) {
+    const FrontPlan& front = source.plan.fronts[filler.lower];
+    const CaseRect place = placeOf(source.plan, filler);
+    const FrontRect inFront{place.left - front.rect.left, place.bottom - front.rect.bottom,
+                            place.right - front.rect.left, place.top - front.rect.bottom};
+    const WallRect own = front.box.wall.common(toWall(front.box, inFront));
+    if (own.isEmpty())
+        return;
+    const BoxMm edges = InsideView(front.box)(own);
+    const std::string name = "filler strip above " + label(source.project, front);
+    draft.rectangle(Layer::MemberEdge, edges, name);
+    const bool isUprightStrip = isUpright(source.plan.members[filler.member].kind);
+    const LineMark edge = isUprightStrip
+                              ? LineMark{edges.min(), {edges.min().x(), edges.max().y()}}
+                              : LineMark{{edges.min().x(), edges.max().y()}, edges.max()};
+    draft.label({phrase("filler strip %1 × %2, %3 thick", shown(filler.along.size(), source.style),
+                        shown(filler.width, source.style), shown(filler.thickness, source.style))},
+                edge, name + " edge", TemplateLabel::Prefer::Low, isUprightStrip ? 90 : 0);
+}
+
+void addFillers(TemplateDraft& draft, const TemplateSource& source,
+                const std::vector<const FrontPlan*>& fronts) {
+    for (const Filler& filler : source.plan.fillers)
+        if (std::ranges::count(fronts, &source.plan.fronts[filler.lower]) > 0 &&
+            filler.thickness > Length{})
+            addFiller(draft, source, filler);
+}
+
 /// Of a fixed front: the opening's edges, outside of which the frame begins.
 void addOpening(TemplateDraft& draft, const FrontPlan& front) {
     const FrontRect opening{front.overlay.left, front.overlay.bottom,
@@ -234,6 +266,7 @@ Template wallTemplate(const TemplateSource& source, const Alike& alike) {
         if (one->hardware)
             addHardwareHoles(draft, source, *one);
     }
+    addFillers(draft, source, fronts);
     addChecksOf(draft, source, front);
     draft.parameter(phrase("%1: wall %2 wide, %3 high, %4 thick.", servesWhat(source, served),
                            shown(front.box.width, source.style),

@@ -35,7 +35,9 @@ std::uint32_t indexOf(const FrontPlan& front, const Plan& plan) {
     return static_cast<std::uint32_t>(&front - plan.fronts.data());
 }
 
-QString besideOpening(Construction construction, MemberKind kind) {
+QString besideOpening(Construction construction, MemberKind kind, bool isFilled) {
+    if (!isBuilt(kind) && isFilled)
+        return isUpright(kind) ? tr("Filler strip right of %1") : tr("Filler strip above %1");
     if (!isBuilt(kind))
         return isUpright(kind) ? tr("Division right of %1") : tr("Division above %1");
     if (isUpright(kind))
@@ -49,8 +51,11 @@ QString memberName(const MemberPlan& member, const Project& project, const Plan&
         return told(nameOfOuter(construction, *side));
     const Side facing = isUpright(member.kind) ? Side::Right : Side::Top;
     const auto index = static_cast<std::uint32_t>(&member - plan.members.data());
+    const bool isFilled =
+        std::ranges::any_of(plan.fillers, [&](const Filler& f) { return f.member == index; });
     const auto beside = [&](const std::string& opening) {
-        return besideOpening(construction, member.kind).arg(QString::fromStdString(opening));
+        return besideOpening(construction, member.kind, isFilled)
+            .arg(QString::fromStdString(opening));
     };
     for (const FrontPlan& front : plan.fronts)
         if (front.neighbours[facing].member == index)

@@ -23,9 +23,24 @@ namespace frontwright {
 namespace {
 
 /// "Tip cover, screw hole 2"
-QString rowName(Quantity quantity, const Derivation& derivation) {
-    const QString name = told(derivation.name), which = told(indexName(quantity));
+QString rowName(Quantity quantity, const QString& name) {
+    const QString which = told(indexName(quantity));
     return which.isEmpty() ? name : NumbersPanel::tr("%1, %2").arg(name, which);
+}
+
+std::vector<Quantity> joined(std::vector<Quantity> all, const std::vector<Quantity>& more) {
+    all.insert(all.end(), more.begin(), more.end());
+    return all;
+}
+std::vector<Quantity> ofFront(const Plan& plan, std::uint32_t front) {
+    return joined(quantitiesOfFront(plan, front), quantitiesOfBlocksBeside(plan, front));
+}
+std::vector<Quantity> ofMember(const Plan& plan, std::uint32_t member) {
+    return joined(quantitiesOfMember(plan, member), quantitiesOfBlocksAt(plan, member));
+}
+
+bool isOfBlock(Quantity quantity) {
+    return subjectOf(quantity.kind) == Subject::Blocks;
 }
 
 } // namespace
@@ -55,6 +70,10 @@ NumbersPanel::NumbersPanel(Session& session, QWidget* parent)
     addSearch();
     setHelpTopic(*this, QStringLiteral("window#numbers"));
     connect(m_list, &NumbersTree::currentItemChanged, this, [this] { explain(); });
+    connect(m_list, &NumbersTree::itemActivated, this, [this] {
+        if (const auto quantity = chosen(); quantity && m_isElsewhere)
+            ask(*quantity);
+    });
     connect(&session, &Session::selectionChanged, this, [this] {
         m_asked.reset();
         fill();
@@ -68,7 +87,6 @@ void NumbersPanel::addSearch() {
     m_search->setAccessibleName(tr("Search the numbers"));
     m_search->setClearButtonEnabled(true);
     m_search->installEventFilter(this);
-    m_none->setText(tr("No number of what is selected has such a name."));
     m_none->setWordWrap(true);
     m_none->hide();
     connect(m_search, &QLineEdit::textChanged, this, &NumbersPanel::search);
@@ -89,13 +107,12 @@ std::vector<Quantity> NumbersPanel::quantities() const {
     std::vector<Quantity> all = quantitiesOfCase(plan);
     if (const auto id = selection.lastOpening()) {
         if (const FrontPlan* front = plan.frontOf(*id))
-            all = quantitiesOfFront(plan, static_cast<std::uint32_t>(front - plan.fronts.data()));
+            all = ofFront(plan, static_cast<std::uint32_t>(front - plan.fronts.data()));
         else if (const SpacePlan* space = plan.spaceOf(*id))
             all = quantitiesOfSpace(static_cast<std::uint32_t>(space - plan.spaces.data()));
     } else if (selection.member) {
         if (const MemberPlan* member = plan.memberOf(*selection.member))
-            all =
-                quantitiesOfMember(plan, static_cast<std::uint32_t>(member - plan.members.data()));
+            all = ofMember(plan, static_cast<std::uint32_t>(member - plan.members.data()));
     }
     if (m_asked && std::find(all.begin(), all.end(), *m_asked) == all.end())
         all.insert(all.begin(), *m_asked);
@@ -115,12 +132,33 @@ std::vector<NumbersTree::Row> NumbersPanel::rows() const {
                         QString::fromStdString(m_ofBoard[i].value), i});
     if (!rows.empty())
         return rows;
+    // A number that is not the selected part's own says whose it is.
     for (const Quantity quantity : quantities())
-        if (const auto derivation =
-                derive(m_session.project(), m_session.plan(), quantity, m_session.style()))
-            rows.push_back({subjectOf(quantity.kind), rowName(quantity, *derivation),
-                            QString::fromStdString(shown(derivation->value, m_session.style())),
-                            quantity});
+        rows.push_back(rowOf(quantity, isOfBlock(quantity)));
+    return rows;
+}
+
+NumbersTree::Row NumbersPanel::rowOf(Quantity quantity, bool saysWhose) const {
+    QString name = rowName(quantity, told(nameOf(quantity.kind)));
+    if (saysWhose)
+        name = tr("%1, %2").arg(name,
+                                told(partWords(m_session.project(), m_session.plan(), quantity)));
+    const auto value = measureOf(m_session.plan(), quantity);
+    return {subjectOf(quantity.kind), name,
+            value ? QString::fromStdString(shown(*value, m_session.style())) : QString(), quantity};
+}
+
+/// Where nothing of what is selected has such a name: of all other parts.
+std::vector<NumbersTree::Row> NumbersPanel::rowsElsewhere(const QString& words) const {
+    constexpr std::size_t most = 200;
+    std::vector<NumbersTree::Row> rows;
+    for (const Quantity quantity : allQuantities(m_session.plan())) {
+        NumbersTree::Row row = rowOf(quantity, true);
+        if (NumbersTree::isFound(row, words))
+            rows.push_back(std::move(row));
+        if (rows.size() == most)
+            break;
+    }
     return rows;
 }
 
@@ -154,6 +192,7 @@ void NumbersPanel::fill() {
     if (!isVisible())
         return;
     m_ofBoard = boardNumbers();
+    m_isElsewhere = false;
     {
         const QSignalBlocker quiet(m_list);
         m_list->show(rows());
@@ -165,9 +204,16 @@ void NumbersPanel::search() {
     const QString words = m_search->text();
     {
         const QSignalBlocker quiet(m_list);
+        if (m_isElsewhere)
+            m_list->show(rows());
         m_list->search(words);
+        m_isElsewhere = !m_list->isAnyShown() && !words.trimmed().isEmpty();
+        if (m_isElsewhere)
+            m_list->show(rowsElsewhere(words));
     }
-    m_none->setVisible(!m_list->isAnyShown() && !words.isEmpty());
+    m_none->setVisible(m_isElsewhere);
+    m_none->setText(m_list->isAnyShown() ? tr("Of other parts; Enter goes there:")
+                                         : tr("No number has such a name."));
     explain();
 }
 

@@ -15,7 +15,8 @@ namespace frontwright {
 class NumberAnswer;
 
 /// Every computed number of what is selected, by subject; what is typed above leaves those whose
-/// names hold all its words. Choosing one tells how it came about.
+/// names hold all its words, and where there is none looks for them in the whole case. Choosing one
+/// tells how it came about.
 class NumbersPanel : public QWidget {
     Q_OBJECT
 public:
@@ -39,6 +40,8 @@ private:
     [[nodiscard]] std::vector<Quantity> quantities() const;
     [[nodiscard]] std::vector<BoardNumber> boardNumbers() const;
     [[nodiscard]] std::vector<NumbersTree::Row> rows() const;
+    [[nodiscard]] std::vector<NumbersTree::Row> rowsElsewhere(const QString& words) const;
+    [[nodiscard]] NumbersTree::Row rowOf(Quantity, bool saysWhose) const;
 
     Session& m_session;
     QLineEdit* m_search;
@@ -46,6 +49,7 @@ private:
     QLabel* m_none;
     NumberAnswer* m_answer;
     std::vector<BoardNumber> m_ofBoard; ///< instead, where a pull-out board is selected
+    bool m_isElsewhere = false;         ///< what was searched is found of other parts only
     /// Asked for, and not of what is selected: a spacer, a stop.
     std::optional<Quantity> m_asked;
 };

@@ -17,8 +17,11 @@ Subject subjectOf(const QTreeWidgetItem& group) {
     return static_cast<Subject>(group.data(0, subjectRole).toInt());
 }
 
-bool hasAll(const QString& text, const QStringList& words) {
-    return std::all_of(words.begin(), words.end(), [&](const QString& word) {
+/// Whether subject and name hold all the words.
+bool hasAll(const QString& subject, const QString& name, const QString& words) {
+    const QString text = subject + QLatin1Char(' ') + name;
+    const QStringList wanted = words.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    return std::all_of(wanted.begin(), wanted.end(), [&](const QString& word) {
         return text.contains(word, Qt::CaseInsensitive);
     });
 }
@@ -32,6 +35,10 @@ bool areOfOneKind(const NumbersTree::Number& a, const NumbersTree::Number& b) {
 }
 
 } // namespace
+
+bool NumbersTree::isFound(const Row& row, const QString& words) {
+    return hasAll(told(nameOf(row.subject)), row.name, words);
+}
 
 NumbersTree::NumbersTree(QWidget* parent) : QTreeWidget(parent) {
     setAccessibleName(tr("Computed numbers"));
@@ -99,19 +106,18 @@ void NumbersTree::show(const std::vector<Row>& rows) {
 
 void NumbersTree::search(const QString& words) {
     m_words = words;
-    const QStringList wanted = words.split(QLatin1Char(' '), Qt::SkipEmptyParts);
     const QSignalBlocker quiet(this);
     for (int i = 0; i < topLevelItemCount(); ++i) {
         QTreeWidgetItem* group = topLevelItem(i);
         bool hasSome = false;
         for (int j = 0; j < group->childCount(); ++j) {
             QTreeWidgetItem* item = group->child(j);
-            const bool isFound = hasAll(group->text(0) + QLatin1Char(' ') + item->text(0), wanted);
+            const bool isFound = hasAll(group->text(0), item->text(0), words);
             item->setHidden(!isFound);
             hasSome = hasSome || isFound;
         }
         group->setHidden(!hasSome);
-        group->setExpanded(!wanted.isEmpty() || !m_folded.contains(subjectOf(*group)));
+        group->setExpanded(!words.trimmed().isEmpty() || !m_folded.contains(subjectOf(*group)));
     }
     if (!chosen() || currentItem()->isHidden())
         setCurrentItem(firstShown());

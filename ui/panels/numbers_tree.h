@@ -25,6 +25,8 @@ public:
         Number number;
     };
 
+    [[nodiscard]] static bool isFound(const Row&, const QString& words);
+
     explicit NumbersTree(QWidget* parent = nullptr);
 
     /// Replaces all rows. The same number stays chosen, of whatever part.

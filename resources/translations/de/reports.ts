@@ -40,6 +40,14 @@
         <translation>Anschlagholz, %1 an %2</translation>
     </message>
     <message>
+        <source>between %1 and %2</source>
+        <translation>zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
         <source>screw hole %1</source>
         <translation>Schraubenbohrung %1</translation>
     </message>

@@ -560,6 +560,10 @@
         <translation>Blende %1</translation>
     </message>
     <message>
+        <source>filler strip %1 × %2, %3 thick</source>
+        <translation>Füllleiste %1 × %2, %3 dick</translation>
+    </message>
+    <message>
         <source>opening&apos;s edge</source>
         <translation>Kante der Öffnung</translation>
     </message>

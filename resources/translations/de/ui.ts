@@ -465,6 +465,14 @@
         <translation>solche Führungen gibt es nicht</translation>
     </message>
     <message>
+        <source>Filler strip right of %1</source>
+        <translation>Füllleiste rechts von %1</translation>
+    </message>
+    <message>
+        <source>Filler strip above %1</source>
+        <translation>Füllleiste über %1</translation>
+    </message>
+    <message>
         <source>Division right of %1</source>
         <translation>Teilung rechts von %1</translation>
     </message>
@@ -3361,8 +3369,12 @@ Regel: %4</translation>
         <translation>Zahlen durchsuchen</translation>
     </message>
     <message>
-        <source>No number of what is selected has such a name.</source>
-        <translation>Keine Zahl dessen, was ausgewählt ist, heißt so.</translation>
+        <source>Of other parts; Enter goes there:</source>
+        <translation>Von anderen Teilen; die Eingabetaste führt dorthin:</translation>
+    </message>
+    <message>
+        <source>No number has such a name.</source>
+        <translation>Keine Zahl heißt so.</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 #include "core/drawings/rendering_parts.h"
 #include "tests/core/drawings/drawn_case.h"
 #include "tests/core/plan/board_case.h"
+#include "tests/core/plan/faced.h"
 #include "tests/core/shorthand.h"
 
 #include <gtest/gtest.h>
@@ -64,6 +65,37 @@ TEST(Rendering, ShowsTheEdgeOfAClosedBoardBeforeTheDarkInside) {
     const RenderedCase wide(boardOverDrawer(), 10);
     const BoxMm opening = wide.places.spaces.at(0);
     EXPECT_TRUE(opening.contains(boxOf(washes(wide.drawn(), "board edge").front().second.points)));
+}
+
+// The gap between two fronts on one box is closed by a strip that stands back: darker than they
+// are.
+TEST(Rendering, ClosesTheGapBetweenFrontsOnOneBoxWithTheirFillerStrip) {
+    for (const double reveals : {1.0, 10.0}) {
+        const RenderedCase rendered(faced(bank(2)), reveals);
+        const Drawing drawing = rendered.drawn();
+        const auto strips = washes(drawing, "filler strip");
+        ASSERT_FALSE(strips.empty());
+        const BoxMm strip = boxOf(strips.front().second.points);
+        const Filler& filler = rendered.plan.fillers.at(0);
+        const BoxMm &lower = rendered.places.fronts[filler.lower],
+                    &upper = rendered.places.fronts[filler.upper];
+        EXPECT_NEAR(strip.min().y(), lower.max().y(), 1e-6);
+        EXPECT_NEAR(strip.max().y(), upper.min().y(), 1e-6);
+        EXPECT_NEAR(strip.min().x(), lower.min().x(), 1e-6);
+        const Tone &back = strips.front().second.tone,
+                   &face = washes(drawing, "front").front().second.tone;
+        EXPECT_LT(back.red + back.green + back.blue, face.red + face.green + face.blue);
+    }
+}
+
+TEST(Rendering, LooksIntoTheDarkCaseWhereNothingStands) {
+    const RenderedCase rendered(bank(2));
+    const auto inside = washes(rendered.drawn(), "case inside");
+    ASSERT_EQ(inside.size(), 1U);
+    EXPECT_TRUE(boxOf(inside.front().second.points).isApprox(toMm(rendered.plan.outline)));
+    EXPECT_EQ(inside.front().second.tone.opacity, 255);
+    EXPECT_LT(inside.front().second.tone.red,
+              washes(rendered.drawn(), "member").front().second.tone.red);
 }
 
 TEST(Rendering, OfTheSameCaseIsTheSameToTheByte) {

@@ -22,7 +22,7 @@ Project withFastener(Side side) {
     });
 }
 
-bool says(const Template& part, const std::string& sentence) {
+bool tells(const Template& part, const std::string& sentence) {
     for (const Phrase& parameter : part.parameters)
         if (parameter.english() == sentence)
             return true;
@@ -62,14 +62,14 @@ TEST(KeeperTemplates, NameEachPieceAndItsDrillAtItsFirstScrew) {
 TEST(KeeperTemplates, ListWhatIsCut) {
     // From 3/4 to 7 3/8 is 6 5/8: screws 1 in from the ends and, 4 5/8 apart, one between
     const auto keepers = keepersOf(Planned(withFastener(Side::Left)));
-    EXPECT_TRUE(says(keepers[0],
+    EXPECT_TRUE(tells(keepers[0],
                      "Keeper piece 1: 6 5/8 in long, begins 3/4 in behind the frame's face; screws "
                      "1 in, 3 5/16 in and 5 5/8 in from its front end."));
-    EXPECT_TRUE(says(keepers[0], "Runner: 20 in long, 3/4 in high."));
-    EXPECT_TRUE(says(keepers[0], "Furring: 20 in long, 23/32 in thick."))
+    EXPECT_TRUE(tells(keepers[0], "Runner: 20 in long, 3/4 in high."));
+    EXPECT_TRUE(tells(keepers[0], "Furring: 20 in long, 23/32 in thick."))
         << keepers[0].parameters[3].english();
-    EXPECT_TRUE(says(keepers[0], "Board: 17 7/8 in wide, 20 1/4 in deep, 3/4 in thick."));
-    EXPECT_TRUE(says(keepers[1], "Keeper piece 1: 20 in long, begins 3/4 in behind the frame's "
+    EXPECT_TRUE(tells(keepers[0], "Board: 17 7/8 in wide, 20 1/4 in deep, 3/4 in thick."));
+    EXPECT_TRUE(tells(keepers[1], "Keeper piece 1: 20 in long, begins 3/4 in behind the frame's "
                                  "face; screws 1 in, ≈ 4 19/32 in, ≈ 8 13/64 in, "
                                  "≈ 11 51/64 in, ≈ 15 13/32 in and 19 in from its front end."))
         << keepers[1].parameters[0].english();

@@ -89,6 +89,41 @@ TEST_F(Numbers, AreFoundAsTheMakerTypes) {
     ASSERT_TRUE(panel().chosen());
 }
 
+// Of the two fronts on the bin's box the lower one has the filler strip above it.
+TEST_F(Numbers, OfAFillerStripStandWithTheFrontsBesideItAndWithTheGap) {
+    openSample(QStringLiteral("sink-base"));
+    ASSERT_FALSE(plan().fillers.empty());
+    const Filler& strip = plan().fillers.front();
+    for (const std::uint32_t front : {strip.lower, strip.upper}) {
+        session().select(Selection::of(plan().fronts[front].opening));
+        searchFor(QStringLiteral("filler width"));
+        ASSERT_EQ(seen().size(), 1) << front;
+        EXPECT_TRUE(seen().front().startsWith(QStringLiteral("Filler strip's width, between ")))
+            << seen().front().toStdString();
+    }
+    panel().searchField().clear();
+    session().select(Selection::of(plan().members[strip.member].id));
+    searchFor(QStringLiteral("filler thickness"));
+    EXPECT_GE(seen().size(), 2) << "as it is, and the least";
+}
+
+TEST_F(Numbers, AreLookedForInTheWholeCaseWhereTheSelectionHasNone) {
+    openSample(QStringLiteral("sink-base"));
+    session().select({});
+    searchFor(QStringLiteral("filler width"));
+    ASSERT_EQ(seen().size(), static_cast<qsizetype>(plan().fillers.size()));
+    key(Qt::Key_Down);
+    key(Qt::Key_Return);
+    EXPECT_EQ(session().selection(),
+              Selection::of(plan().members[plan().fillers.front().member].id));
+    ASSERT_TRUE(panel().chosen());
+    EXPECT_EQ(panel().chosen()->kind, QuantityKind::FillerWidth);
+    // What is of the selection comes first, and alone.
+    session().select({});
+    searchFor(QStringLiteral("case width"));
+    EXPECT_EQ(seen(), QStringList{QStringLiteral("Case width")});
+}
+
 TEST_F(Numbers, AreReachedFromTheSearchByKeys) {
     searchFor(QStringLiteral("cover"));
     key(Qt::Key_Down);
