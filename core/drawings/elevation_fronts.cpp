@@ -226,7 +226,8 @@ std::vector<BoxMm> lineBoxes(const FrontPlan& front, const ElevationOptions& opt
 
 std::vector<BoxMm> obstaclesOn(const FrontPlan& front, const ElevationOptions& options) {
     std::vector<BoxMm> all = handleBoxes(front, options);
-    for (const auto& boxes : {screwBoxes(front, options), lineBoxes(front, options)})
+    for (const auto& boxes :
+         {screwBoxes(front, options), lineBoxes(front, options), swingBoxes(front)})
         all.insert(all.end(), boxes.begin(), boxes.end());
     const bool isOfPart =
         options.emphasisedPart && options.emphasisedPart->opening == front.opening;

@@ -46,6 +46,8 @@ void nameBoard(Sketch&, const SpacePlan&, const BoxMm& edge);
 /// How a door opens: two lines from its free corners that meet at the hinges (common practice, no
 /// source; dashed, to stand back behind what is cut and bored).
 void drawSwing(Sketch&, const FrontPlan& door);
+/// Small ones along the lines of a door's swing; none of another front.
+std::vector<BoxMm> swingBoxes(const FrontPlan&);
 
 /// Of the box behind a front.
 void drawBoxOutline(Sketch&, const FrontPlan&);

@@ -4,6 +4,8 @@
 #include "core/lengths/format.h"
 #include "core/words/language.h"
 
+#include <array>
+
 namespace frontwright {
 
 namespace {
@@ -37,6 +39,15 @@ void labelSpace(Sketch& sketch, const SpacePlan& space, const ElevationOptions& 
     sketch.text(Layer::Note, {low, word, wordHeight, Anchor::Middle, 0}, part);
 }
 
+/// From the free upper corner to the hinges' side and back to the lower one.
+std::array<LineMark, 2> swingOf(const FrontPlan& door) {
+    const BoxMm box = toMm(door.rect);
+    const bool hangsLeft = door.hinge == HingeSide::Left;
+    const PointMm hinges(hangsLeft ? box.min().x() : box.max().x(), box.center().y());
+    const double free = hangsLeft ? box.max().x() : box.min().x();
+    return {LineMark{{free, box.max().y()}, hinges}, LineMark{hinges, {free, box.min().y()}}};
+}
+
 } // namespace
 
 void drawSpaces(Sketch& sketch, const Plan& plan, const ElevationOptions& options) {
@@ -59,13 +70,22 @@ void nameBoard(Sketch& sketch, const SpacePlan& space, const BoxMm& edge) {
 }
 
 void drawSwing(Sketch& sketch, const FrontPlan& door) {
-    const BoxMm box = toMm(door.rect);
-    const bool hangsLeft = door.hinge == HingeSide::Left;
-    const PointMm hinges(hangsLeft ? box.min().x() : box.max().x(), box.center().y());
-    const double free = hangsLeft ? box.max().x() : box.min().x();
-    const Part part{door.opening, std::nullopt, "swing"};
-    sketch.line(Layer::OpeningEdge, {free, box.max().y()}, hinges, part);
-    sketch.line(Layer::OpeningEdge, hinges, {free, box.min().y()}, part);
+    for (const LineMark& line : swingOf(door))
+        sketch.line(Layer::OpeningEdge, line.from, line.to, {door.opening, std::nullopt, "swing"});
+}
+
+std::vector<BoxMm> swingBoxes(const FrontPlan& front) {
+    constexpr int pieces = 32; // a slanting line as steps
+    std::vector<BoxMm> boxes;
+    if (front.use != OpeningUse::Door)
+        return boxes;
+    for (const LineMark& line : swingOf(front))
+        for (int i = 0; i < pieces; ++i) {
+            const PointMm step = (line.to - line.from) / pieces;
+            const PointMm from = line.from + i * step;
+            boxes.push_back(BoxMm(from).extend(PointMm(from + step)));
+        }
+    return boxes;
 }
 
 } // namespace frontwright

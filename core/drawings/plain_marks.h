@@ -45,7 +45,8 @@ struct PlainMarks {
     std::vector<FillMark> fills;
 };
 
-/// Resolves dimensions and hatches into strokes, fills and labels at the drawing's paper scale.
+/// Resolves dimensions and hatches into strokes, fills and labels at the drawing's paper scale. No
+/// extension line runs through the figures of a dimension.
 PlainMarks plain(const Drawing&);
 
 /// SVG text of a drawing: width and height in mm, viewBox in mm, one group per layer; decimal

@@ -148,6 +148,27 @@ TEST(EmphasisedFront, IsDimensionedInsideWhereThereIsRoom) {
     EXPECT_TRUE(testing::overlapping(testing::allTextBoxes(drawing)).empty());
 }
 
+TEST(EmphasisedFront, HasNoFigureOnTheLinesOfADoorsSwing) {
+    const DrawnCase drawn(
+        testing::withOpenings(testing::oneOpening(Length::inches(15), Length::inches(30)),
+                              [](Opening& leaf, std::size_t) { leaf.use = OpeningUse::Door; }));
+    for (const double scale : {0.1, 0.15, 0.3, 0.5}) {
+        ElevationOptions options = drawn.at(scale);
+        options.emphasised = drawn.plan.fronts[0].opening;
+        const Drawing drawing = elevation(drawn.project, drawn.plan, options);
+        const auto swing = testing::shapesOn<LineMark>(drawing, Layer::OpeningEdge, "swing");
+        ASSERT_EQ(swing.size(), 2U);
+        for (const BoxMm& text : testing::allTextBoxes(drawing))
+            for (const auto& [mark, line] : swing)
+                for (int i = 0; i <= 1000; ++i) {
+                    const PointMm at = line.from + i / 1000.0 * (line.to - line.from);
+                    ASSERT_FALSE((text.min().array() < at.array()).all() &&
+                                 (at.array() < text.max().array()).all())
+                        << "at " << scale;
+                }
+    }
+}
+
 TEST(EmphasisedFront, IsDimensionedOutsideTheCaseWhereItIsTooSmall) {
     const DrawnCase drawn(testing::bank(3));
     ElevationOptions options = drawn.at(0.05);

@@ -1,5 +1,6 @@
 #include "core/drawings/plain_marks.h"
 
+#include "core/drawings/lettering.h"
 #include "core/drawings/sketch.h"
 #include "tests/core/drawings/drawn.h"
 
@@ -44,6 +45,25 @@ TEST(PlainMarks, ResolveADimensionIntoFourLinesTwoTicksAndAFigure) {
     EXPECT_EQ(marks.labels[0].text.text, "64");
     EXPECT_EQ(marks.labels[0].quantity, width);
     EXPECT_EQ(marks.labels[0].part.name, "front width");
+}
+
+// The 20 of the first row stands in the middle, over the line that the second row's end goes out
+// by.
+TEST(PlainMarks, InterruptAnExtensionLineWhereItWouldRunThroughFigures) {
+    Sketch sketch(1);
+    sketch.add({Layer::Dimension, DimensionMark{{0, 0}, {40, 0}, -10, "20", {}}, {}});
+    sketch.add({Layer::Dimension, DimensionMark{{20, 0}, {64, 0}, -17, "44", {}}, {}});
+    const PlainMarks marks = plain(sketch.finished(0));
+    const BoxMm figures = textBox(marks.labels[0].text, 1);
+    std::vector<std::pair<double, double>> upright; // of the line at 20, from its object on
+    for (const StrokeMark& stroke : marks.strokes)
+        if (stroke.points[0].x() == 20 && stroke.points[1].x() == 20)
+            upright.emplace_back(stroke.points[0].y(), stroke.points[1].y());
+    ASSERT_EQ(upright.size(), 2U);
+    EXPECT_DOUBLE_EQ(upright[0].first, -1);
+    EXPECT_GT(upright[0].second, figures.max().y());
+    EXPECT_LT(upright[1].first, figures.min().y());
+    EXPECT_DOUBLE_EQ(upright[1].second, -18.5);
 }
 
 TEST(PlainMarks, DrawAnExtensionLineThatDimensionsShareOnceAndAsLongAsTheLongest) {

@@ -62,6 +62,12 @@ bool runsThrough(const LineMark& line, const BoxMm& text) {
            text.max().y() < std::max(line.from.y(), line.to.y());
 }
 
+bool runsThroughLevel(const LineMark& line, const BoxMm& text) {
+    const auto turned = [](const PointMm& p) { return PointMm(p.y(), p.x()); };
+    return runsThrough({turned(line.from), turned(line.to)},
+                       BoxMm(turned(text.min()), turned(text.max())));
+}
+
 TEST(SectionDimensions, RunNoExtensionLineThroughABoltsFigures) {
     for (const MountingWay way : allMountingWays)
         for (const Length depth : {Length::inches(0, 8), Length::inches(0, 16)}) {
@@ -198,6 +204,27 @@ TEST(SectionNote, IsLeftOutWhereItIsSaidBesideTheSection) {
     options.notes = SectionNotes::LeftOut;
     const Drawing drawing = frontSection(drawn.project, drawn.plan, 0, options);
     EXPECT_TRUE(testing::textsOn(drawing, Layer::Note).empty());
+}
+
+TEST(AnySection, HasNoLineOfItsDimensionsThroughTheirFigures) {
+    for (const std::size_t fronts : {1U, 3U})
+        for (const double scale : {0.15, 0.3, 0.5, 1.0}) {
+            const DrawnCase drawn(testing::bank(fronts));
+            SectionOptions options;
+            options.paperScale = scale;
+            for (const Drawing& drawing : {frontSection(drawn.project, drawn.plan, 0, options),
+                                           levelSection(drawn.project, drawn.plan, 0, options)}) {
+                const PlainMarks marks = plain(drawing);
+                for (const LabelMark& label : marks.labels) {
+                    const BoxMm text = textBox(label.text, scale);
+                    for (const StrokeMark& stroke : marks.strokes)
+                        if (const LineMark line{stroke.points[0], stroke.points[1]};
+                            stroke.layer == Layer::Dimension)
+                            EXPECT_FALSE(runsThrough(line, text) || runsThroughLevel(line, text))
+                                << label.text.text << " at " << scale;
+                }
+            }
+        }
 }
 
 } // namespace
