@@ -4,6 +4,7 @@
 #include "core/edits/divisions.h"
 #include "core/edits/kept_sizes.h"
 #include "core/edits/tree_paths.h"
+#include "core/edits/uses.h"
 #include "core/lengths/format.h"
 
 #include <algorithm>
@@ -271,6 +272,22 @@ std::optional<WrittenLength> betweenLeaves(const Project& project, OpeningId id)
         }
     }
     return WrittenLength(greatest(between, least(project.casework.grid, Length::millimetres(1))));
+}
+
+Result<Project> makePairOfDoors(const Project& project, std::span<const OpeningId> openings) {
+    if (std::ranges::any_of(openings, [&](OpeningId id) { return isInFace(project, id); }))
+        return Error{{},
+                     text("several fronts lie over this opening already"),
+                     text("make one front of them first")};
+    auto made = setUse(project, openings, OpeningUse::Door);
+    for (const OpeningId id : openings) {
+        if (!made.ok())
+            break;
+        const auto leaves = betweenLeaves(made.value(), id);
+        made = divideFace(made.value(), id, Direction::Columns, 2,
+                          leaves ? *leaves : project.casework.frame.left);
+    }
+    return made;
 }
 
 } // namespace frontwright

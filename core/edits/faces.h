@@ -4,6 +4,7 @@
 #include "core/results/result.h"
 
 #include <optional>
+#include <span>
 
 namespace frontwright {
 
@@ -20,6 +21,11 @@ Result<Project> divideFace(const Project&, OpeningId, Direction, int count,
 /// of 1/8 in (3 mm): their overlays and the gap, a little at least; none where they keep a gap of
 /// their own. Common practice, no source.
 std::optional<WrittenLength> betweenLeaves(const Project&, OpeningId);
+
+/// Makes each opening's front a pair of doors: hung at the outer sides, meeting with the gap of
+/// betweenLeaves; an outer member's width stands for the division where they keep a gap of their
+/// own. Error: one is part of a divided face, or is not there.
+Result<Project> makePairOfDoors(const Project&, std::span<const OpeningId>);
 
 /// Divides what is seen of an opening, whole again before, like the bank of `like` over the same
 /// stretch, so that the fronts line up: the bank's openings and rails, or where `like` lies above

@@ -34,8 +34,7 @@ ChoiceRow useRow() {
                 return opening ? indexOf(kindOf(*opening)) : -1;
             },
             [](const Work&, const Project& p, EditTarget t, int index) {
-                return setKind(p, std::array{*t.opening},
-                               allOpeningKinds[static_cast<std::size_t>(index)]);
+                return setOffered(p, std::array{*t.opening}, index);
             }};
 }
 

@@ -1,5 +1,6 @@
 #include "ui/panels/opening_kinds.h"
 
+#include "core/edits/faces.h"
 #include "core/edits/uses.h"
 
 #include <QCoreApplication>
@@ -45,6 +46,7 @@ QStringList openingKindNames() {
     QStringList names;
     for (const OpeningKind kind : allOpeningKinds)
         names << nameOf(kind);
+    names << tr("Pair of doors");
     return names;
 }
 
@@ -54,11 +56,15 @@ QStringList openingKindActions() {
             tr("Door, hinges at the &left"),
             tr("Door, hinges at the &right"),
             tr("&Open space"),
-            tr("&Pull-out board")};
+            tr("&Pull-out board"),
+            tr("P&air of doors")};
 }
 
-Result<Project> setKind(const Project& project, std::span<const OpeningId> openings,
-                        OpeningKind kind) {
+Result<Project> setOffered(const Project& project, std::span<const OpeningId> openings, int index) {
+    const auto place = static_cast<std::size_t>(index);
+    if (place == allOpeningKinds.size())
+        return makePairOfDoors(project, openings);
+    const OpeningKind kind = allOpeningKinds.at(place);
     auto used = setUse(project, openings, kind.use);
     if (!used.ok() || kind.use != OpeningUse::Door)
         return used;

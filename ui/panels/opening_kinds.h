@@ -26,13 +26,15 @@ inline constexpr std::array<OpeningKind, 6> allOpeningKinds{{{OpeningUse::Drawer
 
 OpeningKind kindOf(const Opening&);
 int indexOf(OpeningKind); ///< in allOpeningKinds
-/// "Drawer", "Door, hinges at the left"; in the order of allOpeningKinds.
+/// What is offered for an opening: "Drawer", "Door, hinges at the left"; in the order of
+/// allOpeningKinds, and last "Pair of doors", which divides it.
 QStringList openingKindNames();
 
 /// The same for a menu: each with a letter of its own.
 QStringList openingKindActions();
 
-/// As setUse and setHinge, in one step.
-Result<Project> setKind(const Project&, std::span<const OpeningId>, OpeningKind);
+/// Gives the openings the use that is offered at that place: setUse and setHinge, or
+/// makePairOfDoors, in one step.
+Result<Project> setOffered(const Project&, std::span<const OpeningId>, int index);
 
 } // namespace frontwright

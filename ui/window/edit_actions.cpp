@@ -124,9 +124,10 @@ void EditActions::addUses() {
         add(
             names[i], tr("Change what the selected openings are for"), {},
             [this] { return !m_session.selection().openings.empty(); },
-            [this, kind = allOpeningKinds[static_cast<std::size_t>(i)]] {
+            [this, i] {
                 m_session.apply(tr("Change what an opening is for"),
-                                setKind(m_session.project(), m_session.selection().openings, kind));
+                                setOffered(m_session.project(), m_session.selection().openings,
+                                           static_cast<int>(i)));
             });
     m_list.setMenu({});
 }

@@ -528,6 +528,14 @@
         <translation>die Ansicht von Hand teilen</translation>
     </message>
     <message>
+        <source>several fronts lie over this opening already</source>
+        <translation>über dieser Öffnung liegen schon mehrere Blenden</translation>
+    </message>
+    <message>
+        <source>make one front of them first</source>
+        <translation>machen Sie zuerst eine Blende daraus</translation>
+    </message>
+    <message>
         <source>the openings do not stand side by side in one split</source>
         <translation>die Öffnungen stehen nicht nebeneinander in einer Teilung</translation>
     </message>

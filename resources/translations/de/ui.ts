@@ -1465,6 +1465,10 @@
         <translation>Offenes Fach</translation>
     </message>
     <message>
+        <source>Pair of doors</source>
+        <translation>Türenpaar</translation>
+    </message>
+    <message>
         <source>&amp;Drawer</source>
         <translation>&amp;Schubkasten</translation>
     </message>
@@ -1487,6 +1491,10 @@
     <message>
         <source>&amp;Pull-out board</source>
         <translation>&amp;Ausziehplatte</translation>
+    </message>
+    <message>
+        <source>P&amp;air of doors</source>
+        <translation>Türen&amp;paar</translation>
     </message>
     <message>
         <source>Nothing</source>

@@ -76,6 +76,27 @@ TEST(DividingAFace, LetsAPairOfDoorsMeetWithASmallGap) {
     EXPECT_EQ(betweenLeaves(door, openingAt(door, 0)), std::nullopt);
 }
 
+TEST(APairOfDoors, IsMadeOfADrawersOpeningInOneStep) {
+    const Project drawer = oneOpening(in(31), in(20));
+    const std::array opening{openingAt(drawer, 0)};
+    const Planned pair(edited(makePairOfDoors(drawer, opening)));
+    ASSERT_EQ(pair.plan.fronts.size(), 2U);
+    for (const FrontPlan& leaf : pair.plan.fronts)
+        EXPECT_EQ(leaf.use, OpeningUse::Door);
+    EXPECT_EQ(pair.front(0).hinge, HingeSide::Left);
+    EXPECT_EQ(pair.front(1).hinge, HingeSide::Right);
+    EXPECT_EQ(pair.front(1).rect.left - pair.front(0).rect.right, in(0, 8));
+    EXPECT_FALSE(makePairOfDoors(pair.project, opening).ok()) << "it is one already";
+    EXPECT_FALSE(makePairOfDoors(drawer, std::array{OpeningId{999}}).ok());
+}
+
+TEST(APairOfDoors, KeepsItsOwnGapWhereTheFrontsHaveOne) {
+    Project drawer = oneOpening(in(31), in(20));
+    drawer.fronts.fit = FrontFit::all({Fit::Gap, in(0, 8)});
+    const Planned pair(edited(makePairOfDoors(drawer, std::array{openingAt(drawer, 0)})));
+    EXPECT_EQ(pair.front(1).rect.left - pair.front(0).rect.right, in(0, 8));
+}
+
 TEST(DividingAFace, IsRefusedWhereNoFrontLies) {
     const Project space = withOpenings(oneOpening(in(20), in(30)), [](Opening& leaf, std::size_t) {
         leaf.use = OpeningUse::OpenSpace;

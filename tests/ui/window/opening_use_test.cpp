@@ -85,6 +85,22 @@ TEST_F(OpeningUses, AreThoseOfWhatIsSelectedWhenAFoldIsOpenedAgain) {
     EXPECT_EQ(uses->currentText(), QStringLiteral("Drawer"));
 }
 
+TEST_F(OpeningUses, MakeAPairOfDoorsInOneStep) {
+    session().select(Selection::of(plan().fronts.at(1).opening));
+    const std::size_t before = plan().fronts.size();
+    const int step = steps();
+    PropertyForm* form = window.findChild<SelectionPanel*>()->reveal(QStringLiteral("opening"));
+    auto* uses = qobject_cast<QComboBox*>(form->field(QStringLiteral("Used for")));
+    ASSERT_TRUE(uses);
+    ASSERT_EQ(uses->itemText(uses->count() - 1), QStringLiteral("Pair of doors"));
+    uses->setFocus();
+    QTest::keyClick(uses, Qt::Key_End);
+    EXPECT_EQ(plan().fronts.size(), before + 1);
+    EXPECT_EQ(steps(), step + 1);
+    session().undoStack().undo();
+    EXPECT_EQ(plan().fronts.size(), before);
+}
+
 TEST_F(OpeningUses, AreAskedOnlyWhatTheyHave) {
     const struct {
         OpeningUse use;
