@@ -36,6 +36,7 @@ LengthField::LengthField(const QString& accessibleName, QWidget* parent)
     column->addWidget(m_edit);
     column->addWidget(m_note);
     setFocusProxy(m_edit);
+    setFocusPolicy(Qt::StrongFocus); // for a label's letter leads to nothing that takes no focus
     connect(m_edit, &QLineEdit::textEdited, this, [this] { reread(); });
 }
 

@@ -20,6 +20,7 @@ TextField::TextField(const QString& accessibleName, QWidget* parent)
     column->addWidget(m_edit);
     column->addWidget(m_note);
     setFocusProxy(m_edit);
+    setFocusPolicy(Qt::StrongFocus); // for a label's letter leads to nothing that takes no focus
     connect(m_edit, &QLineEdit::editingFinished, this, &TextField::decide);
     connect(m_edit, &QLineEdit::textEdited, m_note, &FieldNote::clear);
 }

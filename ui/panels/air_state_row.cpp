@@ -58,6 +58,7 @@ AirStateRow::AirStateRow(const QString& name, QWidget* parent)
     }
     line->addStretch();
     setFocusProxy(m_by);
+    setFocusPolicy(Qt::StrongFocus); // for a label's letter leads to nothing that takes no focus
     connect(m_by, qOverload<int>(&QComboBox::activated), this, [this](int index) {
         turnTo(ways[index]);
         Q_EMIT edited();

@@ -123,9 +123,9 @@ void NewCaseDialog::listen() {
             summarise();
         });
     };
-    decides(m_width, [this](WrittenLength v) { m_base.casework.width = v; });
-    decides(m_height, [this](WrittenLength v) { m_base.casework.height = v; });
-    decides(m_depth, [this](WrittenLength v) { m_base.casework.depth = v; });
+    decides(m_width, [this](WrittenLength v) { m_base.casework.width = *(m_own.width = v); });
+    decides(m_height, [this](WrittenLength v) { m_base.casework.height = *(m_own.height = v); });
+    decides(m_depth, [this](WrittenLength v) { m_base.casework.depth = *(m_own.depth = v); });
     decides(m_frame,
             [this](WrittenLength v) { m_base.casework.frame = PerSide<WrittenLength>::all(v); });
     decides(m_member, [this](WrittenLength v) { m_memberWidth = v; });
@@ -169,6 +169,9 @@ void NewCaseDialog::basisChanged() {
     const bool inches = m_unit->currentIndex() == 0;
     m_base = newProject(inches ? Unit::Inch : Unit::Millimetre, construction());
     m_base.title = tr("New case").toStdString();
+    m_base.casework.width = m_own.width.value_or(m_base.casework.width);
+    m_base.casework.height = m_own.height.value_or(m_base.casework.height);
+    m_base.casework.depth = m_own.depth.value_or(m_base.casework.depth);
     nameMembers();
     m_shelfThickness = {}; // nothing between drawers but the fronts' gap
     if (construction() == Construction::Frameless) {

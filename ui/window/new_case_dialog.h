@@ -5,6 +5,8 @@
 
 #include <QDialog>
 
+#include <optional>
+
 class QComboBox;
 class QFormLayout;
 class QLabel;
@@ -29,7 +31,8 @@ private:
     void addRows();
     void listen();
     void make();
-    /// Begins anew with what a maker would expect of that unit and construction.
+    /// Begins anew with what a maker would expect of that unit and construction; outer sizes that
+    /// were typed stay.
     void basisChanged();
     void nameMembers();
     [[nodiscard]] Construction construction() const;
@@ -52,6 +55,9 @@ private:
     QLabel* m_summary;
     QPushButton* m_make = nullptr;
     Project m_base; ///< the unit's defaults with what the fields decided
+    struct {
+        std::optional<WrittenLength> width, height, depth;
+    } m_own; ///< sizes that were typed
     WrittenLength m_memberWidth;
     WrittenLength m_shelfThickness;
     WrittenLength m_amount;

@@ -1,10 +1,12 @@
 // Whoever works without seeing the window is told what the keyboard is on.
 
 #include "tests/ui/elevation/open_window.h"
+#include "tests/ui/window/every_dialog.h"
 
 #include <QAbstractScrollArea>
 #include <QAccessible>
 #include <QApplication>
+#include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
 
@@ -68,6 +70,20 @@ TEST_P(Names, AreGivenToMenusToo) {
                 ++count;
                 EXPECT_FALSE(action->text().isEmpty()) << menu->title().toStdString();
             }
+    EXPECT_GT(count, 20);
+}
+
+TEST_P(Names, LeadByTheirLetterToTheirField) {
+    int count = 0;
+    for (const auto& dialog : everyDialog(session(), settings))
+        for (const auto* label : dialog->findChildren<QLabel*>()) {
+            const QWidget* field = label->buddy();
+            if (!field || QKeySequence::mnemonic(label->text()).isEmpty())
+                continue;
+            ++count;
+            EXPECT_NE(field->focusPolicy(), Qt::NoFocus)
+                << label->text().toStdString() << " in " << dialog->windowTitle().toStdString();
+        }
     EXPECT_GT(count, 20);
 }
 

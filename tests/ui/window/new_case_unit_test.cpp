@@ -1,10 +1,12 @@
-// A new case is begun in the unit of the country.
+// A new case is begun in the unit of the country, and from what the maker types.
 
 #include "ui/language/language.h"
 #include "ui/window/new_case_dialog.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QLocale>
+#include <QTest>
 
 #include <gtest/gtest.h>
 
@@ -24,6 +26,27 @@ TEST(NewCases, BeginInTheUnitOfTheCountry) {
     EXPECT_EQ(firstUnit(QStringLiteral("de_DE")), QStringLiteral("Millimetres"));
     EXPECT_EQ(firstUnit(QStringLiteral("en_GB")), QStringLiteral("Millimetres"));
     EXPECT_EQ(firstUnit(QStringLiteral("C")), QStringLiteral("Inches"));
+}
+
+TEST(NewCases, KeepTheSizesThatWereTypedWhenTheConstructionIsChosen) {
+    NewCaseDialog dialog;
+    dialog.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
+    const auto boxes = dialog.findChildren<QComboBox*>();
+    boxes[0]->setCurrentIndex(1); // millimetres
+    const auto type = [&](Qt::Key letter, const char* text) {
+        QTest::keyClick(&dialog, letter, Qt::AltModifier);
+        QTest::keyClicks(QApplication::focusWidget(), QLatin1String(text));
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    };
+    type(Qt::Key_W, "900");
+    type(Qt::Key_H, "720");
+    boxes[1]->setCurrentIndex(1); // frameless
+    const auto made = dialog.project().value().casework;
+    EXPECT_EQ(made.width, Length::millimetres(900));
+    EXPECT_EQ(made.height, Length::millimetres(720));
+    EXPECT_EQ(made.depth, newProject(Unit::Millimetre, Construction::Frameless).casework.depth)
+        << "what was not typed follows";
 }
 
 } // namespace
