@@ -43,9 +43,10 @@ TEST(NewCases, KeepTheSizesThatWereTypedWhenTheConstructionIsChosen) {
     type(Qt::Key_H, "720");
     boxes[1]->setCurrentIndex(1); // frameless
     const auto made = dialog.project().value().casework;
-    EXPECT_EQ(made.width, Length::millimetres(900));
-    EXPECT_EQ(made.height, Length::millimetres(720));
-    EXPECT_EQ(made.depth, newProject(Unit::Millimetre, Construction::Frameless).casework.depth)
+    EXPECT_EQ(made.width.length, Length::millimetres(900));
+    EXPECT_EQ(made.height.length, Length::millimetres(720));
+    EXPECT_EQ(made.depth.length,
+              newProject(Unit::Millimetre, Construction::Frameless).casework.depth.length)
         << "what was not typed follows";
 }
 
