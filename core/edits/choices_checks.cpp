@@ -33,6 +33,16 @@ std::optional<Error> firstNegative(NamedLengths lengths) {
 
 } // namespace
 
+std::optional<Error> impossibleMember(Construction construction, Length width) {
+    switch (construction) {
+    case Construction::FaceFrame:
+        return notPositive(text("the width of a member"), width);
+    case Construction::Frameless:
+        break;
+    }
+    return negative(text("the width of a member"), width);
+}
+
 std::optional<Error> notPositive(Text what, Length length) {
     if (length > Length())
         return std::nullopt;

@@ -1,4 +1,5 @@
 #include "core/case/child_sizes.h"
+#include "core/edits/choices_checks.h"
 #include "core/edits/divisions.h"
 #include "core/edits/kept_sizes.h"
 #include "core/edits/tree_paths.h"
@@ -122,8 +123,10 @@ Result<Project> setOpeningSize(const Project& project, OpeningId id, Direction d
 }
 
 Result<Project> setMemberWidth(const Project& project, MemberId id, WrittenLength width) {
-    if (width.length <= Length())
-        return Error{{}, text("the width of a member must be more than 0"), {}};
+    const bool isOuter = id == leftStile || id == rightStile || id == bottomRail || id == topRail;
+    if (auto error = isOuter ? notPositive(text("the width of a member"), width)
+                             : impossibleMember(project.casework.construction, width))
+        return *error;
     Project changed = project;
     PerSide<WrittenLength>& frame = changed.casework.frame;
     if (id == leftStile)

@@ -1,5 +1,6 @@
 #include "core/case/child_sizes.h"
 #include "core/case/layout.h"
+#include "core/edits/choices_checks.h"
 #include "core/edits/divisions.h"
 #include "core/edits/faces.h"
 #include "core/edits/kept_sizes.h"
@@ -165,8 +166,8 @@ Stretch stretchOf(const Split& split, std::span<const OpeningId> openings) {
 std::optional<Error> splitError(const Project& project, int count, WrittenLength memberWidth) {
     if (count < 2)
         return Error{{}, text("an opening is split into at least two"), {}};
-    if (memberWidth.length <= Length())
-        return Error{{}, text("the width of a member must be more than 0"), {}};
+    if (auto error = impossibleMember(project.casework.construction, memberWidth))
+        return error;
     const auto more = static_cast<std::size_t>(count) - 1;
     if (more > mostOpenings || openingCount(*project.casework.divisions) + more > mostOpenings)
         return Error{{},

@@ -108,6 +108,10 @@
         <translation>das Raster</translation>
     </message>
     <message>
+        <source>the width of a member</source>
+        <translation>die Breite eines Rahmenteils</translation>
+    </message>
+    <message>
         <source>%1 must be more than 0</source>
         <translation>%1 muss größer als 0 sein</translation>
     </message>
@@ -862,10 +866,6 @@
     <message>
         <source>the size of an opening must be more than 0</source>
         <translation>das Maß einer Öffnung muss größer als 0 sein</translation>
-    </message>
-    <message>
-        <source>the width of a member must be more than 0</source>
-        <translation>die Breite eines Rahmenteils muss größer als 0 sein</translation>
     </message>
     <message>
         <source>the opening has its place in a graduated run</source>

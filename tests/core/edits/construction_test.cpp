@@ -1,5 +1,7 @@
+#include "core/case/layout.h"
 #include "core/edits/banks.h"
 #include "core/edits/construction.h"
+#include "core/edits/divisions.h"
 #include "tests/core/edits/edited.h"
 #include "tests/core/plan/frameless_case.h"
 
@@ -14,6 +16,29 @@ TEST(SettingTheConstruction, KeepsEverySize) {
     EXPECT_EQ(after.casework.construction, Construction::Frameless);
     after = edited(setConstruction(after, Construction::FaceFrame));
     EXPECT_EQ(after, framed);
+}
+
+// Drawers one above the other need no shelf between them; a face frame has its rails.
+TEST(SplittingAFramelessCase, MayLeaveOutTheShelf) {
+    Project whole = oneOpening(Length::millimetres(400), Length::millimetres(700));
+    const OpeningId opening = openingAt(whole, 0);
+    EXPECT_EQ(refusal(splitOpening(whole, opening, Direction::Rows, 3, Length{})),
+              "the width of a member must be more than 0");
+    whole.casework.construction = Construction::Frameless;
+    const Project split = edited(splitOpening(whole, opening, Direction::Rows, 3, Length{}));
+    const Layout layout = layOut(split.casework).value();
+    ASSERT_EQ(layout.openings.size(), 3U);
+    Length heights;
+    for (const PlacedOpening& one : layout.openings)
+        heights += one.rect.height();
+    EXPECT_EQ(heights, Length::millimetres(700)) << "nothing is lost between them";
+    const MemberId shelf = layout.members.back().id;
+    const Project with = edited(setMemberWidth(split, shelf, Length::millimetres(19)));
+    EXPECT_EQ(edited(setMemberWidth(with, shelf, Length{})), split);
+    EXPECT_EQ(refusal(setMemberWidth(split, bottomRail, Length{})),
+              "the width of a member must be more than 0");
+    EXPECT_EQ(refusal(setMemberWidth(split, shelf, Length::millimetres(-1))),
+              "the width of a member cannot be negative");
 }
 
 TEST(SettingASurround, TakesItAtItsSideOnly) {

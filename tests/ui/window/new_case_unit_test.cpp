@@ -6,6 +6,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QLocale>
+#include <QSpinBox>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -28,6 +29,22 @@ TEST(NewCases, BeginInTheUnitOfTheCountry) {
     EXPECT_EQ(firstUnit(QStringLiteral("C")), QStringLiteral("Inches"));
 }
 
+TEST(NewCases, CanBeMadeAsTheyAreOffered) {
+    NewCaseDialog dialog;
+    const auto boxes = dialog.findChildren<QComboBox*>();
+    for (const int unit : {0, 1})
+        for (const int construction : {0, 1})
+            for (const int drawers : {1, 4}) {
+                boxes[0]->setCurrentIndex(unit);
+                boxes[1]->setCurrentIndex(construction);
+                for (auto* count : dialog.findChildren<QSpinBox*>())
+                    count->setValue(drawers);
+                const auto made = dialog.project();
+                EXPECT_TRUE(made.ok()) << unit << construction << drawers << ": "
+                                       << (made.ok() ? "" : made.error().sentence().english());
+            }
+}
+
 TEST(NewCases, KeepTheSizesThatWereTypedWhenTheConstructionIsChosen) {
     NewCaseDialog dialog;
     dialog.show();
@@ -42,6 +59,7 @@ TEST(NewCases, KeepTheSizesThatWereTypedWhenTheConstructionIsChosen) {
     type(Qt::Key_W, "900");
     type(Qt::Key_H, "720");
     boxes[1]->setCurrentIndex(1); // frameless
+    ASSERT_TRUE(dialog.project().ok()) << dialog.project().error().sentence().english();
     const auto made = dialog.project().value().casework;
     EXPECT_EQ(made.width.length, Length::millimetres(900));
     EXPECT_EQ(made.height.length, Length::millimetres(720));
