@@ -208,6 +208,8 @@ std::vector<BoxMm> lineBoxes(const FrontPlan& front, const ElevationOptions& opt
             boxes.push_back(grown(side.extend(corners[(i + 1) % corners.size()]), spare));
         }
     };
+    if (front.rect.contains(front.openingRect))
+        addSides(toMm(front.openingRect));
     const BoxPlan& box = front.box;
     if (options.fields == Shown::Yes && !front.field.isEmpty())
         addSides(inCase(front, front.field));
