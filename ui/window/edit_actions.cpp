@@ -2,7 +2,7 @@
 
 #include "core/edits/choices.h"
 #include "core/edits/divisions.h"
-#include "core/plan/facing.h"
+#include "core/edits/member_width.h"
 #include "ui/panels/opening_kinds.h"
 #include "ui/window/bank_actions.h"
 #include "ui/window/face_actions.h"
@@ -175,16 +175,7 @@ bool EditActions::oneOpening() const {
 }
 
 WrittenLength EditActions::memberWidth(Direction direction) const {
-    // As wide as the first member of that kind that the case has, else as any; else as its frame.
-    const MemberKind kind = direction == Direction::Rows ? MemberKind::Rail : MemberKind::Stile;
-    for (const MemberPlan& member : m_session.plan().members)
-        if (member.kind == kind)
-            return widthOf(member);
-    for (const MemberPlan& member : m_session.plan().members)
-        if (member.id.number >= firstFreeId && isBuilt(member.kind))
-            return widthOf(member);
-    const auto& frame = m_session.project().casework.frame;
-    return direction == Direction::Rows ? frame.bottom : frame.left;
+    return usualMemberWidth(m_session.project(), m_session.plan(), direction);
 }
 
 void EditActions::split(Direction direction) {
