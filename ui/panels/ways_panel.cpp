@@ -93,6 +93,8 @@ void WaysPanel::fill() {
     const auto text = [style](Length length) {
         return QString::fromStdString(shown(length, style));
     };
+    // Behind a fixed front there is no wall that could make a difference.
+    const bool isAlone = !front->hasBox();
     for (int i = 0; i < 3; ++i) {
         const WayPlan& way = front->hardware->ways[static_cast<std::size_t>(i)];
         const bool chosen = way.way == front->hardware->chosen;
@@ -112,9 +114,14 @@ void WaysPanel::fill() {
             item->setFont(font);
             m_table->setItem(row, i, item);
         }
+        m_table->setColumnHidden(i, isAlone && i > 0);
     }
-    m_note->setText(orderNote(front->hardware->chosen) +
-                    tr("\nDouble-click a column, or press Enter in it, to choose that way."));
+    if (isAlone)
+        m_note->setText(tr("There is no box wall behind a fixed front: the bolt goes through the "
+                           "front alone, and goes in before the front is screwed on."));
+    else
+        m_note->setText(orderNote(front->hardware->chosen) +
+                        tr("\nDouble-click a column, or press Enter in it, to choose that way."));
 }
 
 void WaysPanel::choose(int way) {

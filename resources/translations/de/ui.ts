@@ -5055,6 +5055,10 @@ Regel: %4</translation>
         <translation>keine</translation>
     </message>
     <message>
+        <source>There is no box wall behind a fixed front: the bolt goes through the front alone, and goes in before the front is screwed on.</source>
+        <translation>Hinter einer festen Blende ist kein Vorderstück: Die Schraube des Griffs geht durch die Blende allein und kommt hinein, bevor die Blende angeschraubt wird.</translation>
+    </message>
+    <message>
         <source>
 Double-click a column, or press Enter in it, to choose that way.</source>
         <translation>
