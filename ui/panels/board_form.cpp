@@ -71,8 +71,7 @@ void addRunnerWood(PropertyForm& form) {
 
 void addFasteners(PropertyForm& form) {
     form.add(PropertyForm::TextRow{
-        tr("Fasteners to reach, e.g. L 4 in : 1 in; R 6 in : 1 in"),
-        tr("Set the fasteners to reach"),
+        tr("Fasteners to reach"), tr("Set the fasteners to reach"),
         [](const Project& p, EditTarget t) {
             return written(keeperOf(p, t).fasteners, p.style.unit);
         },
@@ -83,7 +82,10 @@ void addFasteners(PropertyForm& form) {
             KeeperSpec keeper = keeperOf(p, t);
             keeper.fasteners = fasteners.value();
             return setKeeper(p, t, keeper);
-        }});
+        },
+        tr("L 4 in : 1 in; R 150 mm : 25 mm"),
+        tr("L or R for the side, how far behind the frame's face, a colon, how wide it stays free; "
+           "several with semicolons between")});
 }
 
 void addKeepers(PropertyForm& form, const QString& name) {
@@ -126,7 +128,7 @@ void addKeepers(PropertyForm& form, const QString& name) {
 
 void addLoad(PropertyForm& form) {
     form.add(PropertyForm::TextRow{
-        tr("Load at the front edge, e.g. 50 lbf or 220 N"), tr("Set the board's load"),
+        tr("Load at the front edge"), tr("Set the board's load"),
         [](const Project& p, EditTarget t) {
             const auto& load = boardOf(p, t).load;
             return load ? exact(*load) : std::string();
@@ -141,7 +143,8 @@ void addLoad(PropertyForm& form) {
                 board.load = load.value();
             }
             return setBoardOf(p, t, board);
-        }});
+        },
+        tr("50 lbf, 220 N"), tr("What leans or lies on the edge, as a force")});
 }
 
 } // namespace

@@ -34,7 +34,7 @@ void addLoad(PropertyForm& form) {
             return setBox(p, t, box);
         }});
     form.add(PropertyForm::TextRow{
-        tr("Own load, e.g. 25 lb"), tr("Set the drawer's load"),
+        tr("Own load"), tr("Set the drawer's load"),
         [](const Project& p, EditTarget t) {
             const auto& load = boxOf(p, t).load;
             return load ? exact(*load) : std::string();
@@ -49,7 +49,8 @@ void addLoad(PropertyForm& form) {
                 box.load = load.value();
             }
             return setBox(p, t, box);
-        }});
+        },
+        tr("25 lb, 12 kg"), tr("What lies in it, where its purpose does not tell")});
 }
 
 /// What it runs on; what follows from that is beside it.

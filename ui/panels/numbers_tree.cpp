@@ -1,6 +1,7 @@
 #include "ui/panels/numbers_tree.h"
 
 #include "ui/language/told.h"
+#include "ui/panels/wrapping_delegate.h"
 
 #include <QHeaderView>
 #include <QSignalBlocker>
@@ -43,11 +44,13 @@ bool NumbersTree::isFound(const Row& row, const QString& words) {
 NumbersTree::NumbersTree(QWidget* parent) : QTreeWidget(parent) {
     setAccessibleName(tr("Computed numbers"));
     setHeaderLabels({tr("Number"), tr("Value")});
-    setUniformRowHeights(true);
+    setWordWrap(true); // long names go on in a further line
+    setItemDelegate(new WrappingDelegate(this));
     setIndentation(fontMetrics().averageCharWidth() * 2);
     header()->setSectionResizeMode(0, QHeaderView::Stretch);
     header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     header()->setStretchLastSection(false);
+    connect(header(), &QHeaderView::sectionResized, this, [this] { scheduleDelayedItemsLayout(); });
     connect(this, &QTreeWidget::itemCollapsed, this,
             [this](QTreeWidgetItem* group) { setFolded(*group, true); });
     connect(this, &QTreeWidget::itemExpanded, this,

@@ -138,6 +138,9 @@ void PropertyForm::add(ChoiceRow row) {
 
 void PropertyForm::add(TextRow row) {
     auto* field = new TextField(row.label);
+    field->lineEdit().setPlaceholderText(row.example);
+    field->lineEdit().setToolTip(row.told);
+    field->lineEdit().setAccessibleDescription(row.told);
     m_rows->add(row.label, field);
     m_discarders.push_back([field] { field->discard(); });
     connect(field, &TextField::decided, this, [this, row, field](const QString& typed) {

@@ -67,6 +67,8 @@ public:
         QString undoName;
         std::function<std::string(const Project&, EditTarget)> get;
         std::function<Result<Project>(const Project&, EditTarget, std::string)> set;
+        QString example = {}; ///< stands in the empty field
+        QString told = {};    ///< how it is written, as the field's tool tip
     };
     void add(TextRow);
 

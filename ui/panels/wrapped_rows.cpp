@@ -1,31 +1,15 @@
 #include "ui/panels/wrapped_rows.h"
 
+#include "ui/panels/wrapping_delegate.h"
+
 #include <QEvent>
 #include <QHeaderView>
-#include <QStyledItemDelegate>
 #include <QTimer>
 #include <QTreeWidget>
 
 #include <algorithm>
 
 namespace frontwright {
-
-namespace {
-
-class WrappingDelegate : public QStyledItemDelegate {
-public:
-    using QStyledItemDelegate::QStyledItemDelegate;
-    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
-                                 const QModelIndex& index) const override {
-        QStyleOptionViewItem wrapped = option;
-        if (const auto* list = qobject_cast<const QTreeView*>(option.widget))
-            wrapped.rect = QRect(0, 0, list->columnWidth(index.column()), QWIDGETSIZE_MAX);
-        wrapped.features |= QStyleOptionViewItem::WrapText;
-        return QStyledItemDelegate::sizeHint(wrapped, index);
-    }
-};
-
-} // namespace
 
 WrappedRows::WrappedRows(QTreeWidget& list, std::vector<double> shares)
     : QObject(&list),

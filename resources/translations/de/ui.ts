@@ -589,12 +589,20 @@
         <translation>wie die Blenden</translation>
     </message>
     <message>
-        <source>Fasteners to reach, e.g. L 4 in : 1 in; R 6 in : 1 in</source>
-        <translation>Erreichbare Verbindungsmittel, etwa L 100 mm : 25 mm; R 150 mm : 25 mm</translation>
+        <source>Fasteners to reach</source>
+        <translation>Erreichbare Verbindungsmittel</translation>
     </message>
     <message>
         <source>Set the fasteners to reach</source>
         <translation>Erreichbare Verbindungsmittel setzen</translation>
+    </message>
+    <message>
+        <source>L 4 in : 1 in; R 150 mm : 25 mm</source>
+        <translation>L 100 mm : 25 mm; R 6 in : 1 in</translation>
+    </message>
+    <message>
+        <source>L or R for the side, how far behind the frame&apos;s face, a colon, how wide it stays free; several with semicolons between</source>
+        <translation>L oder R für die Seite, wie weit hinter der Rahmenfläche, ein Doppelpunkt, wie breit es frei bleibt; mehrere durch Strichpunkte getrennt</translation>
     </message>
     <message>
         <source>Keeper width</source>
@@ -657,12 +665,20 @@
         <translation>Kürzestes Stück</translation>
     </message>
     <message>
-        <source>Load at the front edge, e.g. 50 lbf or 220 N</source>
-        <translation>Last an der Vorderkante, z. B. 50 lbf oder 220 N</translation>
+        <source>Load at the front edge</source>
+        <translation>Last an der Vorderkante</translation>
     </message>
     <message>
         <source>Set the board&apos;s load</source>
         <translation>Last der Platte setzen</translation>
+    </message>
+    <message>
+        <source>50 lbf, 220 N</source>
+        <translation>220 N, 50 lbf</translation>
+    </message>
+    <message>
+        <source>What leans or lies on the edge, as a force</source>
+        <translation>Was sich auf die Kante stützt oder auf ihr liegt, als Kraft</translation>
     </message>
     <message>
         <source>Pull-out board</source>
@@ -717,12 +733,20 @@
         <translation>Nicht festgelegt</translation>
     </message>
     <message>
-        <source>Own load, e.g. 25 lb</source>
-        <translation>Eigene Last, z. B. 10 kg</translation>
+        <source>Own load</source>
+        <translation>Eigene Last</translation>
     </message>
     <message>
         <source>Set the drawer&apos;s load</source>
         <translation>Last des Schubkastens festlegen</translation>
+    </message>
+    <message>
+        <source>25 lb, 12 kg</source>
+        <translation>12 kg, 25 lb</translation>
+    </message>
+    <message>
+        <source>What lies in it, where its purpose does not tell</source>
+        <translation>Was darin liegt, wo der Zweck es nicht sagt</translation>
     </message>
     <message>
         <source>Runners</source>
