@@ -10,6 +10,8 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace frontwright {
 
 namespace {
@@ -135,20 +137,37 @@ void StartPage::showRecent(const QStringList& paths) {
 
 QWidget* StartPage::sampleRow() {
     auto* box = new QWidget;
-    auto* grid = new QGridLayout(box);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(fontMetrics().height());
-    constexpr int columns = 3;
+    m_cards = new QGridLayout(box);
+    m_cards->setContentsMargins(0, 0, 0, 0);
+    m_cards->setSpacing(fontMetrics().height());
     for (const QString& name : sampleFileNames()) {
         auto* card = new SampleCard(name);
         connect(card, &QAbstractButton::clicked, this,
                 [this, card] { Q_EMIT sampleWanted(card->sample()); });
-        const auto number = static_cast<int>(m_samples.size());
-        grid->addWidget(card, number / columns, number % columns);
         m_samples.push_back(card);
     }
-    grid->setColumnStretch(columns, 1);
+    layCards();
     return box;
+}
+
+/// As many side by side as there is room for.
+void StartPage::layCards() {
+    const int between = m_cards->spacing();
+    const int room = viewport()->width() - 6 * fontMetrics().height();
+    const int card = m_samples.front()->sizeHint().width();
+    const int columns = std::max(1, (room + between) / (card + between));
+    if (columns == m_columns)
+        return;
+    m_cards->setColumnStretch(m_columns, 0);
+    m_columns = columns;
+    for (int i = 0; i < static_cast<int>(m_samples.size()); ++i)
+        m_cards->addWidget(m_samples[static_cast<std::size_t>(i)], i / columns, i % columns);
+    m_cards->setColumnStretch(columns, 1);
+}
+
+void StartPage::resizeEvent(QResizeEvent* event) {
+    QScrollArea::resizeEvent(event);
+    layCards();
 }
 
 void StartPage::showEvent(QShowEvent* event) {

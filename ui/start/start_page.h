@@ -5,6 +5,7 @@
 #include <QScrollArea>
 #include <QStringList>
 
+class QGridLayout;
 class QPushButton;
 class QVBoxLayout;
 
@@ -33,15 +34,19 @@ Q_SIGNALS:
 
 protected:
     void showEvent(QShowEvent*) override;
+    void resizeEvent(QResizeEvent*) override;
 
 private:
     QWidget* beginnings();
     QWidget* sampleRow();
+    void layCards();
     void drawNext();
 
     Catalogue m_programs;
     QVBoxLayout* m_recent = nullptr;
     QPushButton* m_back = nullptr;
+    QGridLayout* m_cards = nullptr;
+    int m_columns = 0;
     std::vector<SampleCard*> m_samples;
 };
 

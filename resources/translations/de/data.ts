@@ -432,8 +432,8 @@
         <translation>Spülenunterschrank</translation>
     </message>
     <message>
-        <source>The lower right drawer is one deep box for the bin. Its two fronts line up with the bank at the left, with a filler strip in the gap. The front before the sink is fixed: screwed on through the frame.</source>
-        <translation>Die Schublade rechts unten ist ein einziger tiefer Kasten für den Abfall. Ihre beiden Blenden fluchten mit der Blendenreihe links, in der Fuge sitzt eine Füllleiste. Die Blende vor der Spüle ist fest: durch den Rahmen angeschraubt.</translation>
+        <source>Look at the bin: two fronts on one deep box, a filler strip in their gap. The sink&apos;s front is fixed to the frame.</source>
+        <translation>Der Abfall: zwei Blenden auf einem tiefen Kasten, eine Füllleiste in ihrer Fuge. Die Blende der Spüle sitzt fest am Rahmen.</translation>
     </message>
     <message>
         <source>Tool cabinet</source>

@@ -11,7 +11,10 @@
 #include <QDockWidget>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTest>
+
+#include <algorithm>
 
 namespace frontwright::testing {
 namespace {
@@ -103,6 +106,21 @@ TEST_F(Start, DrawsEverySampleFromItsOwnDocument) {
     SampleCard empty(card.sample().fileName);
     empty.resize(card.size());
     EXPECT_NE(empty.grab().toImage(), picture);
+}
+
+TEST_F(Start, StandsSamplesBesideEachOtherAsFarAsThereIsRoom) {
+    const auto inFirstRow = [this](int width) {
+        window.resize(width, 800);
+        QApplication::processEvents();
+        const auto& cards = page().samples();
+        return std::ranges::count_if(
+            cards, [&](const SampleCard* card) { return card->y() == cards.front()->y(); });
+    };
+    const auto few = inFirstRow(700), more = inFirstRow(1900);
+    EXPECT_GE(few, 1);
+    EXPECT_GT(more, few);
+    EXPECT_EQ(inFirstRow(700), few);
+    EXPECT_FALSE(page().horizontalScrollBar()->isVisible());
 }
 
 TEST_F(Start, ReadsNoSampleBeforeThePageIsThere) {
