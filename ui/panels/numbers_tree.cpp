@@ -45,7 +45,7 @@ NumbersTree::NumbersTree(QWidget* parent) : QTreeWidget(parent) {
     setAccessibleName(tr("Computed numbers"));
     setHeaderLabels({tr("Number"), tr("Value")});
     setWordWrap(true); // long names go on in a further line
-    setItemDelegate(new WrappingDelegate(this));
+    setItemDelegate(new WrappingDelegate(this, WrappingDelegate::Wraps::FirstColumn));
     setIndentation(fontMetrics().averageCharWidth() * 2);
     header()->setSectionResizeMode(0, QHeaderView::Stretch);
     header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);

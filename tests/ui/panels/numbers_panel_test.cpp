@@ -107,6 +107,26 @@ TEST_F(Numbers, OfAFillerStripStandWithTheFrontsBesideItAndWithTheGap) {
     EXPECT_GE(seen().size(), 2) << "as it is, and the least";
 }
 
+// A long name goes on in a further line; a value never does.
+TEST_F(Numbers, AreReadableInANarrowPanel) {
+    window.resize(900, 800);
+    QApplication::processEvents();
+    const QFontMetrics letters = list().fontMetrics();
+    for (const char* words : {"opening width", "screw hole from below"}) {
+        searchFor(QLatin1String(words));
+        QApplication::processEvents();
+        const QModelIndex name = list().currentIndex();
+        ASSERT_TRUE(name.isValid());
+        const QRect cell = list().visualRect(name);
+        const QRect needed = letters.boundingRect(QRect(0, 0, cell.width() - 6, 10'000),
+                                                  Qt::TextWordWrap, name.data().toString());
+        EXPECT_GE(cell.height(), needed.height()) << words;
+        const QString value = name.siblingAtColumn(1).data().toString();
+        EXPECT_GE(list().columnWidth(1), letters.horizontalAdvance(value)) << words;
+    }
+    EXPECT_LT(list().visualRect(list().model()->index(0, 0)).height(), 2 * letters.lineSpacing());
+}
+
 TEST_F(Numbers, AreLookedForInTheWholeCaseWhereTheSelectionHasNone) {
     openSample(QStringLiteral("sink-base"));
     session().select({});
