@@ -1,16 +1,11 @@
 #include "core/boxes/runner.h"
 
-#include <algorithm>
+#include "core/catalogue/stocked.h"
 
 namespace frontwright {
 namespace {
 
 constexpr Length nothing{};
-
-std::optional<Length> longestUpTo(const std::vector<Length>& ascending, Length most) {
-    const auto above = std::upper_bound(ascending.begin(), ascending.end(), most);
-    return above == ascending.begin() ? std::nullopt : std::optional(*std::prev(above));
-}
 
 /// In both lower corners of what is that wide, `inset` from its ends, or in its middle.
 std::vector<WallRect> atLowerEdge(const std::optional<UprightSize>& size, RunnerForm form,
@@ -36,9 +31,10 @@ RunnerReach runnerReach(const BoxSpec& spec, const RunnerKind& kind, const Runne
     else if (kind.lengths.empty())
         reach.length = reach.room > nothing ? std::optional(reach.room) : std::nullopt;
     else
-        reach.length = longestUpTo(kind.lengths, spec.depthRule == BoxDepthRule::AsRunner
-                                                     ? reach.room
-                                                     : least(reach.room, spec.depth));
+        reach.length =
+            longestStocked(kind.lengths, {nothing, spec.depthRule == BoxDepthRule::AsRunner
+                                                       ? reach.room
+                                                       : least(reach.room, spec.depth)});
     return reach;
 }
 

@@ -1,5 +1,7 @@
 #include "core/fastening/screw_length.h"
 
+#include "core/catalogue/stocked.h"
+
 #include <algorithm>
 
 namespace frontwright {
@@ -12,13 +14,6 @@ Length thinnestPlace(const std::vector<MountingHole>& holes, Length frontThickne
         if (hole.thickness > Length{})
             result = least(result, hole.thickness);
     return result;
-}
-
-std::optional<Length> longestStocked(const WoodScrew& screw, Span window) {
-    const auto above = std::upper_bound(screw.lengths.begin(), screw.lengths.end(), window.high);
-    if (above == screw.lengths.begin() || *std::prev(above) < window.low)
-        return std::nullopt;
-    return *std::prev(above);
 }
 
 } // namespace
@@ -40,7 +35,7 @@ void chooseLength(MountingPlan& plan, const MountingSpec& spec, const Limits& li
     if (spec.length)
         plan.length = *spec.length;
     else
-        plan.length = longestStocked(*plan.screw, {plan.leastLength, plan.greatestLength});
+        plan.length = longestStocked(plan.screw->lengths, {plan.leastLength, plan.greatestLength});
     for (MountingHole& hole : plan.holes) {
         hole.penetration = plan.length ? *plan.length - throughWall : Length{};
         hole.tipCover = hole.thickness - hole.penetration;

@@ -1,4 +1,5 @@
 #include "core/findings/judging.h"
+#include "core/findings/overshoot.h"
 
 #include <algorithm>
 
@@ -7,21 +8,6 @@ namespace frontwright::judging {
 namespace {
 
 constexpr Length nothing{};
-
-/// How far a rectangle reaches out of another, and where it does most.
-struct Overshoot {
-    Length by;
-    Side side = Side::Left;
-};
-Overshoot overshoot(const FrontRect& part, const FrontRect& within) {
-    Overshoot most{within.left - part.left, Side::Left};
-    for (const Overshoot& other : {Overshoot{part.right - within.right, Side::Right},
-                                   Overshoot{within.bottom - part.bottom, Side::Bottom},
-                                   Overshoot{part.top - within.top, Side::Top}})
-        if (other.by > most.by)
-            most = other;
-    return most;
-}
 
 FrontRect outlineOf(const FrontPlan& front) {
     return FrontRect::atOrigin(front.rect.width(), front.rect.height());

@@ -1,4 +1,5 @@
 #include "core/findings/judging.h"
+#include "core/findings/overshoot.h"
 
 #include <algorithm>
 
@@ -7,23 +8,6 @@ namespace frontwright::judging {
 namespace {
 
 constexpr Length nothing{};
-
-/// How far one rectangle or disc reaches out of another, and where it does most.
-struct Overshoot {
-    Length by;
-    Side side = Side::Left;
-};
-
-template<class Frame>
-Overshoot overshoot(const RectIn<Frame>& part, const RectIn<Frame>& within) {
-    Overshoot most{within.left - part.left, Side::Left};
-    for (const Overshoot& other : {Overshoot{part.right - within.right, Side::Right},
-                                   Overshoot{within.bottom - part.bottom, Side::Bottom},
-                                   Overshoot{part.top - within.top, Side::Top}})
-        if (other.by > most.by)
-            most = other;
-    return most;
-}
 
 template<class Frame>
 RectIn<Frame> around(PointIn<Frame> centre, Length radius) {

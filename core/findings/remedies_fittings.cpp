@@ -1,5 +1,6 @@
 #include "core/findings/remedying.h"
 
+#include "core/catalogue/stocked.h"
 #include "core/edits/choices.h"
 #include "core/edits/every_opening.h"
 
@@ -152,16 +153,14 @@ void forFittingScrew(const Search& search) {
         return;
     HardwareSpec spec = specOf(search);
     const std::vector<Length>& stock = fitting->screw->lengths;
-    for (auto length = stock.rbegin(); length != stock.rend(); ++length)
-        if (*length >= fitting->leastLength && *length <= fitting->greatestLength) {
-            spec.fittings[fitting->spec].screwLength = *length;
-            search.propose(
-                {phrase("Hold the fitting of %1 with %2 screws", search.name(),
-                        search.say(*length)),
-                 phrase("Hold the fitting of the whole case with %1 screws", search.say(*length))},
-                spec);
-            break;
-        }
+    if (const auto length =
+            longestStocked(stock, {fitting->leastLength, fitting->greatestLength})) {
+        spec.fittings[fitting->spec].screwLength = *length;
+        search.propose(
+            {phrase("Hold the fitting of %1 with %2 screws", search.name(), search.say(*length)),
+             phrase("Hold the fitting of the whole case with %1 screws", search.say(*length))},
+            spec);
+    }
     const auto shortest = std::ranges::lower_bound(stock, fitting->leastLength);
     if (shortest != stock.end())
         proposeThicker(search, *shortest - fitting->greatestLength);

@@ -1,5 +1,6 @@
 #include "core/hardware/fittings.h"
 
+#include "core/catalogue/stocked.h"
 #include "core/geometry/mm.h"
 
 #include <algorithm>
@@ -86,13 +87,6 @@ FittingScrew screwAt(const FittingPlan& plan, FrontPoint offset, const FrontStoc
     return screw;
 }
 
-std::optional<Length> longestStocked(const WoodScrew& screw, Length low, Length high) {
-    const auto above = std::upper_bound(screw.lengths.begin(), screw.lengths.end(), high);
-    if (above == screw.lengths.begin() || *std::prev(above) < low)
-        return std::nullopt;
-    return *std::prev(above);
-}
-
 /// Into an edge no screw need be longer than twice the least penetration: nothing stops it there.
 Length longestUseful(const FittingPlan& plan, const Limits& limits) {
     Length wood = plan.screws.front().wood;
@@ -114,9 +108,9 @@ void chooseScrews(FittingPlan& plan, const FittingSpec& spec, const Limits& limi
         return;
     plan.leastLength = plan.form->plate + limits.leastPenetration;
     plan.greatestLength = plan.form->plate + longestUseful(plan, limits);
-    plan.screwLength = spec.screwLength
-                           ? std::optional<Length>(*spec.screwLength)
-                           : longestStocked(*plan.screw, plan.leastLength, plan.greatestLength);
+    plan.screwLength = spec.screwLength ? std::optional<Length>(*spec.screwLength)
+                                        : longestStocked(plan.screw->lengths,
+                                                         {plan.leastLength, plan.greatestLength});
     for (FittingScrew& screw : plan.screws) {
         screw.penetration = plan.screwLength ? *plan.screwLength - plan.form->plate : Length{};
         screw.tipCover = screw.wood - screw.penetration;

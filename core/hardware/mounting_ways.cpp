@@ -1,5 +1,7 @@
 #include "core/hardware/bolts.h"
 
+#include "core/catalogue/stocked.h"
+
 #include <algorithm>
 
 namespace frontwright {
@@ -17,13 +19,6 @@ std::optional<Length> shortestStocked(const Bolt& bolt, Span window) {
     return *found;
 }
 
-std::optional<Length> longestStockedBelow(const Bolt& bolt, Length length) {
-    const auto above = std::lower_bound(bolt.lengths.begin(), bolt.lengths.end(), length);
-    if (above == bolt.lengths.begin())
-        return std::nullopt;
-    return *std::prev(above);
-}
-
 /// Where the spec gives no depth: flush with the front's back, or as deep as the bolt needs.
 Length depthInFront(const HardwareSpec& spec, const HardwareForm& form, const Bolt& bolt,
                     const Limits& limits, Length thickness) {
@@ -31,7 +26,8 @@ Length depthInFront(const HardwareSpec& spec, const HardwareForm& form, const Bo
     if (spec.boltLength)
         return greatest(bolt.headHeight, needed(*spec.boltLength));
     const Span flush = window(thickness - bolt.headHeight, form);
-    const auto shorter = longestStockedBelow(bolt, flush.low);
+    const auto shorter =
+        longestStocked(bolt.lengths, {Length{}, flush.low - Length::fromNanometres(1)});
     if (shortestStocked(bolt, flush) || !shorter)
         return bolt.headHeight;
     const Length deeper = needed(*shorter);

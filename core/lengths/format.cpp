@@ -110,8 +110,24 @@ bool isApproximate(Length length, LengthStyle style) {
     return length.nanometres() % shownStep(style) != 0;
 }
 
-std::string shownBare(Length length, LengthStyle style) {
-    const std::int64_t count = nearestCount(length.nanometres(), shownStep(style));
+namespace {
+
+/// Whole steps: C++ division goes towards zero.
+std::int64_t countOf(std::int64_t length, std::int64_t step, Rounding rounding) {
+    const std::int64_t whole = length / step, rest = length % step;
+    switch (rounding) {
+    case Rounding::Up:
+        return rest > 0 ? whole + 1 : whole;
+    case Rounding::Down:
+        return rest < 0 ? whole - 1 : whole;
+    case Rounding::Nearest:
+        break;
+    }
+    return nearestCount(length, step);
+}
+
+std::string bare(Length length, LengthStyle style, Rounding rounding) {
+    const std::int64_t count = countOf(length.nanometres(), shownStep(style), rounding);
     const std::string mark = isApproximate(length, style) ? "≈ " : "";
     switch (style.unit) {
     case Unit::Inch:
@@ -122,8 +138,14 @@ std::string shownBare(Length length, LengthStyle style) {
     return withMark(mark + decimal(count, 1), style.mark);
 }
 
-std::string shown(Length length, LengthStyle style) {
-    return shownBare(length, style).append(symbolOf(style.unit));
+} // namespace
+
+std::string shownBare(Length length, LengthStyle style) {
+    return bare(length, style, Rounding::Nearest);
+}
+
+std::string shown(Length length, LengthStyle style, Rounding rounding) {
+    return bare(length, style, rounding).append(symbolOf(style.unit));
 }
 
 namespace {
@@ -159,13 +181,28 @@ std::string shownPrecisely(Length length, LengthStyle style) {
     return full ? *full : inDecimals(length, style, preciseDecimals(style.unit));
 }
 
-std::string shownAsResult(Length length, LengthStyle style) {
+std::string shownInFull(Length length, LengthStyle style) {
+    const auto full = inFull(length, style);
+    return full ? *full : "≈ " + inDecimals(length, style, preciseDecimals(style.unit));
+}
+
+std::string shownFinely(Length length, LengthStyle style) {
+    const int decimals = preciseDecimals(style.unit) - 1;
+    const std::string figure = inDecimals(length, style, decimals);
+    if (length.isZero() || figure != inDecimals({}, style, decimals))
+        return figure;
+    return (style.unit == Unit::Inch ? "< " + withMark("0.001", style.mark)
+                                     : "< " + withMark("0.01", style.mark))
+        .append(symbolOf(style.unit));
+}
+
+std::string shownAsResult(Length length, LengthStyle style, Rounding rounding) {
     if (!isApproximate(length, style))
         return shown(length, style);
     const auto full = inFull(length, style);
     const std::string precise =
         full ? *full : inDecimals(length, style, preciseDecimals(style.unit) - 1);
-    return precise + " " + shown(length, style);
+    return precise + " " + shown(length, style, rounding);
 }
 
 std::string exact(Length length, Unit unit) {

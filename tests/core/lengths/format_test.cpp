@@ -30,6 +30,57 @@ TEST(ShowingALength, MarksWhatIsNotExact) {
     EXPECT_FALSE(isApproximate(Length::inches(1), millimetres));
 }
 
+// 0.398 in lies between 6/16 (0.375) and 7/16 (0.4375), 10.12 mm between 10.1 and 10.2.
+TEST(ALeast, IsNeverShownLessThanItIs) {
+    const Length thickness = Length::fromMicrometres(10'109); // 0.398 in
+    EXPECT_EQ(shown(thickness, sixteenths), "≈ 3/8 in");
+    EXPECT_EQ(shown(thickness, sixteenths, Rounding::Up), "≈ 7/16 in");
+    EXPECT_EQ(shown(Length::fromMicrometres(10'120), millimetres, Rounding::Up), "≈ 10.2 mm");
+    EXPECT_EQ(shown(Length::inches(0, 24), sixteenths, Rounding::Up), "3/8 in");
+    EXPECT_EQ(shown(Length::inches(0, 63), sixteenths, Rounding::Up), "≈ 1 in");
+    EXPECT_EQ(shown(Length::fromNanometres(-1), sixteenths, Rounding::Up), "≈ 0 in");
+    EXPECT_EQ(shownAsResult(thickness, sixteenths, Rounding::Up), "0.398 in ≈ 7/16 in");
+}
+
+TEST(AMost, IsNeverShownMoreThanItIs) {
+    const Length length = Length::inches(1, 31); // 15.5/32
+    EXPECT_EQ(shown(length, sixteenths), "≈ 1 1/2 in");
+    EXPECT_EQ(shown(length, sixteenths, Rounding::Down), "≈ 1 7/16 in");
+    EXPECT_EQ(shown(Length::fromMicrometres(9'960), millimetres, Rounding::Down), "≈ 9.9 mm");
+    EXPECT_EQ(shown(Length::fromNanometres(-1), sixteenths, Rounding::Down), "≈ -1/16 in");
+    EXPECT_EQ(shownAsResult(length, sixteenths, Rounding::Down), "1 31/64 in ≈ 1 7/16 in");
+}
+
+TEST(RoundingEitherWay, EnclosesEveryLength) {
+    for (std::int64_t nm = -3'000'000; nm <= 3'000'000; nm += 17'351) {
+        const Length length = Length::fromNanometres(nm);
+        for (const LengthStyle style : {sixteenths, millimetres}) {
+            const std::string up = shown(length, style, Rounding::Up),
+                              down = shown(length, style, Rounding::Down),
+                              nearest = shown(length, style);
+            EXPECT_TRUE(nearest == up || nearest == down) << nm;
+            EXPECT_EQ(up == down, !isApproximate(length, style)) << nm;
+        }
+    }
+}
+
+TEST(ASetting, IsShownInAsManyDigitsAsItTakes) {
+    EXPECT_EQ(shownInFull(Length::inches(0, 46), sixteenths), "23/32 in");
+    EXPECT_EQ(shownInFull(Length::fromNanometres(196 * 25'400), sixteenths), "0.196 in");
+    EXPECT_EQ(shownInFull(Length::millimetres(2), sixteenths), "≈ 0.0787 in");
+    EXPECT_EQ(shownInFull(Length::fromMicrometres(18'256), millimetres), "18.256 mm");
+    EXPECT_EQ(shownInFull(Length::inches(0, 46), millimetres), "≈ 18.256 mm");
+}
+
+TEST(WhatIsLessThanAFraction, IsShownInThousandths) {
+    EXPECT_EQ(shownFinely(Length::fromMicrometres(960), sixteenths), "0.038 in");
+    EXPECT_EQ(shownFinely(Length::fromMicrometres(960), millimetres), "0.96 mm");
+    EXPECT_EQ(shownFinely(Length::fromMicrometres(4), sixteenths), "< 0.001 in");
+    EXPECT_EQ(shownFinely(Length::fromMicrometres(4), {Unit::Millimetre, 16, DecimalMark::Comma}),
+              "< 0,01 mm");
+    EXPECT_EQ(shownFinely(Length(), sixteenths), "0 in");
+}
+
 TEST(ShowingALength, CarriesIntoTheNextInch) {
     EXPECT_EQ(shown(Length::inches(12, 63), sixteenths), "≈ 13 in");
     EXPECT_EQ(shown(Length::inches(0, 63), {Unit::Inch, 8}), "≈ 1 in");
