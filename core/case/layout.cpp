@@ -171,7 +171,7 @@ std::optional<Error> frameError(const Case& casework, const CaseRect& inside) {
         const LengthStyle style{unitOfGrid(casework.grid), 64};
         const bool isWide = inside.left < inside.right;
         const Length missing = casework.grid - (isWide ? inside.height() : inside.width());
-        const Phrase amount = figure(shown(missing, style));
+        const Phrase amount = figure(shown(missing, style, Rounding::Up));
         return Error{text("case"),
                      isWide
                          ? phrase("%1 of height is missing: the frame leaves nothing open", amount)

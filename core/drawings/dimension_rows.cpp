@@ -16,7 +16,8 @@ constexpr double besideText = 1.0; // kept free beside a text
 /// What is dimensioned once: one stretch, or any of several equal ones.
 using Alike = std::vector<Measured>;
 
-/// Three and more of one name and text become one, counted; those that stand alone come first.
+/// Three and more of one name and text become one, counted behind its figure, "1 3/4 (4×)", lest
+/// it read as a product; those that stand alone come first.
 std::vector<Alike> groupsOf(const std::vector<Measured>& misfits) {
     std::map<std::pair<std::string, std::string>, Alike> byText;
     for (const Measured& m : misfits)
@@ -28,7 +29,7 @@ std::vector<Alike> groupsOf(const std::vector<Measured>& misfits) {
             alone.push_back({m});
         } else if (alike.front().low == m.low) {
             for (Measured& one : alike)
-                one.text = std::to_string(alike.size()) + " × " + one.text;
+                one.text += " (" + std::to_string(alike.size()) + "×)";
             counted.push_back(alike);
         }
     }

@@ -1,5 +1,6 @@
 #include "core/drawings/section.h"
 
+#include "core/catalogue/drills.h"
 #include "core/drawings/drawing_note.h"
 #include "core/drawings/section_parts.h"
 #include "core/hardware/way_words.h"
@@ -18,8 +19,8 @@ Phrase screwLine(const SectionSubject& subject) {
     const MountingPlan& mounting = subject.front.mounting;
     const LengthStyle style = subject.options.style;
     const Phrase screw = nameFromData(mounting.screw->name);
-    const std::string clearance = shown(mounting.clearanceHole, style);
-    const std::string pilot = shown(mounting.pilotHole, style);
+    const std::string clearance = shownDrill(mounting.clearanceHole, style);
+    const std::string pilot = shownDrill(mounting.pilotHole, style);
     if (!mounting.length)
         return phrase("%1: no stocked length fits; clearance hole %2, pilot hole %3", screw,
                       clearance, pilot);
@@ -33,7 +34,7 @@ Phrase boltLine(const SectionSubject& subject, const HardwarePlan& hardware) {
     const Phrase bolt = nameFromData(hardware.bolt->name);
     if (!way.length)
         return phrase("%1: no stocked length fits, drawn %2 long, %3", bolt,
-                      shown(way.leastLength, style), howHeld(way));
+                      shown(way.leastLength, style, Rounding::Up), howHeld(way));
     return phrase("%1 × %2, %3", bolt, shown(*way.length, style), howHeld(way));
 }
 

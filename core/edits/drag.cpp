@@ -90,7 +90,7 @@ Bound giving(const SizeRange& range, Length present, const Project& project,
              const SideTexts& texts) {
     const Length least = project.limits.leastOpening;
     return {greatest(present - range.least, Length()),
-            Phrase(texts.tooSmall, {shown(least, project.style)})};
+            Phrase(texts.tooSmall, {shown(least, project.style, Rounding::Up)})};
 }
 
 Bound taking(const SizeRange& range, Length present, const SideTexts& texts) {

@@ -75,10 +75,12 @@ Error noRoomAround(const Project& project, Length wanted, Length left) {
             {},
             phrase("%1 would be left over: the other sizes are locked", shown(left, project.style)),
             text("unlock one of them first")};
-    return {{},
-            phrase("%1 of room is missing beside the locked sizes and the least openings of %2",
-                   shown(-left, project.style), shown(project.limits.leastOpening, project.style)),
-            phrase("at most %1 has room here", shown(wanted + left, project.style))};
+    return {
+        {},
+        phrase("%1 of room is missing beside the locked sizes and the least openings of %2",
+               shown(-left, project.style, Rounding::Up),
+               shown(project.limits.leastOpening, project.style, Rounding::Up)),
+        phrase("at most %1 has room here", shown(wanted + left, project.style, Rounding::Down))};
 }
 
 /// A run takes what a new fixed size leaves it, by its own rule.

@@ -178,7 +178,7 @@ std::optional<Error> splitError(const Project& project, int count, WrittenLength
 
 Error partsTooSmall(const Project& project, Length smallest, Direction direction) {
     const std::string size = shown(smallest, project.style);
-    const std::string least = shown(project.limits.leastOpening, project.style);
+    const std::string least = shown(project.limits.leastOpening, project.style, Rounding::Up);
     return {{},
             direction == Direction::Rows
                 ? phrase("each opening would be %1 high, under the least of %2", size, least)

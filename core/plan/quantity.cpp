@@ -51,15 +51,31 @@ constexpr auto rules = std::to_array<ForKinds<QuantityKind, Rule (*)(const Asked
 });
 static_assert(holdsEachOnce(rules, lastQuantityKind));
 
+/// A sum's result, as precise as its terms and then as it is shown.
+std::string resultOf(QuantityKind kind, Length value, LengthStyle style) {
+    switch (showingOf(kind)) {
+    case Showing::Nearest:
+        break;
+    case Showing::Least:
+        return shownAsResult(value, style, Rounding::Up);
+    case Showing::Most:
+        return shownAsResult(value, style, Rounding::Down);
+    case Showing::Drill:
+    case Showing::Fine:
+        return shown(kind, value, style);
+    }
+    return shownAsResult(value, style);
+}
+
 /// A number that is as given needs no " = …": "4.763 mm ≈ 4.8 mm".
-Phrase withResult(Phrase figures, const Measure& value, LengthStyle style) {
-    const std::string result = shown(value, style);
+Phrase withResult(Phrase figures, QuantityKind kind, const Measure& value, LengthStyle style) {
+    const std::string result = shown(kind, value, style);
     if (!value.isLength())
         return figures == result ? figures : phrase("%1 = %2", std::move(figures), result);
     const std::string alone = shownPrecisely(value.length(), style);
     if (figures == alone)
-        return alone == result ? alone : alone + " " + result;
-    return phrase("%1 = %2", std::move(figures), shownAsResult(value.length(), style));
+        return alone == result || result == "≈ " + alone ? result : alone + " " + result;
+    return phrase("%1 = %2", std::move(figures), resultOf(kind, value.length(), style));
 }
 
 } // namespace
@@ -72,10 +88,13 @@ std::optional<Derivation> derive(const Project& project, const Plan& plan, Quant
     const Length length = value->isLength() ? value->length() : Length{};
     Rule rule = valueFor(rules, quantity.kind)({project, plan, quantity, length, style});
     if (rule.ending == Ending::Result)
-        rule.figures = withResult(std::move(rule.figures), *value, style);
-    return Derivation{nameOf(quantity.kind),   *value,
-                      std::move(rule.formula), std::move(rule.figures),
-                      std::move(rule.source),  std::move(rule.inputs)};
+        rule.figures = withResult(std::move(rule.figures), quantity.kind, *value, style);
+    return Derivation{nameOf(quantity.kind, plan.construction),
+                      *value,
+                      std::move(rule.formula),
+                      std::move(rule.figures),
+                      std::move(rule.source),
+                      std::move(rule.inputs)};
 }
 
 namespace deriving {

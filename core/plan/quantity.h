@@ -200,6 +200,18 @@ Subject subjectOf(QuantityKind);
 /// For headings: "Gaps".
 Text nameOf(Subject);
 
+/// How a length of a kind is shown, lest the shown one mislead.
+enum class Showing : std::uint8_t {
+    Nearest, ///< nearest fraction
+    Least,   ///< a least: the next fraction up
+    Most,    ///< a most: the next fraction down
+    Drill,   ///< as many digits as it takes
+    Fine     ///< less than a fraction shows: thousandths of an inch, hundredths of a millimetre
+};
+Showing showingOf(QuantityKind);
+/// The number as it is shown to the maker: "7/16 in" for a least thickness of 0.398 in.
+std::string shown(QuantityKind, const Measure&, LengthStyle);
+
 struct Quantity {
     QuantityKind kind = QuantityKind::FrontWidth;
     std::uint32_t item = 0;  ///< index into the Plan's list of what partOf says
@@ -266,5 +278,7 @@ std::vector<Quantity> allQuantities(const Plan&);
 std::string_view key(QuantityKind);
 /// For labels: "Front width".
 Text nameOf(QuantityKind);
+/// The same as a case of that construction has it: frameless no frame is named.
+Text nameOf(QuantityKind, Construction);
 
 } // namespace frontwright

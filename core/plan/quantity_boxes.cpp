@@ -38,7 +38,9 @@ Rule setbackRule(const Asked& asked) {
                 asked.figures().plus(front.thickness).text(),
                 commonPractice(),
                 {InputPlace::Fit, InputPlace::Thickness}};
-    return {text("the box wall is flush with the frame's face"),
+    return {asked.plan.construction == Construction::Frameless
+                ? text("the box wall is flush with the panels' front edges")
+                : text("the box wall is flush with the frame's face"),
             asked.figures().plus(asked.value).text(),
             commonPractice(),
             {InputPlace::Fit}};

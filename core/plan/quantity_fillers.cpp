@@ -1,3 +1,4 @@
+#include "core/lengths/format.h"
 #include "core/plan/fillers.h"
 #include "core/plan/quantity_parts.h"
 #include "core/plan/quantity_values.h"
@@ -49,12 +50,17 @@ Rule thicknessRule(const Asked& asked, const Filler& filler) {
 }
 
 Rule bendRule(const Asked& asked, const Filler& filler) {
+    const Length limit = asked.project.limits.fillerBend;
+    const LengthStyle metric{Unit::Millimetre, 64, asked.style.mark};
+    const std::string bend = shownFinely(*filler.bend, metric);
+    std::string figures = beamFigures(asked, filler) + ", t " +
+                          asked.number(filler.thickness.inMillimetres(), 1) + " mm: " + bend;
+    if (asked.style.unit == Unit::Inch)
+        figures += ", " + shownFinely(*filler.bend, asked.style);
     return {text("F l³ / (4 E w t³), the strip alone between the outermost screws beside the gap, "
                  "pushed in its middle"),
-            beamFigures(asked, filler) + ", t " +
-                asked.number(filler.thickness.inMillimetres(), 1) + " mm ≈ " +
-                asked.number(filler.bend->inMillimetres(), 2) + " mm",
-            beamSource(), ofBeam(), Ending::Complete};
+            phrase("%1; the limit is %2", figures, shownFinely(limit, asked.style)), beamSource(),
+            ofBeam(), Ending::Complete};
 }
 
 Rule leastThicknessRule(const Asked& asked, const Filler& filler) {

@@ -166,4 +166,10 @@ Text nameOf(QuantityKind kind) {
     return namesOf(kind).name;
 }
 
+Text nameOf(QuantityKind kind, Construction construction) {
+    return kind == QuantityKind::RunnerSetback && construction == Construction::Frameless
+               ? text("Runner behind the panels' front edges")
+               : nameOf(kind);
+}
+
 } // namespace frontwright

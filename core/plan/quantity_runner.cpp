@@ -28,7 +28,9 @@ Rule setbackRule(const Asked& asked) {
     const FrontPlan& front = asked.front();
     const RunnerKind& kind = *front.runner->kind;
     if (!kind.setback)
-        return {text("it begins behind the frame: the frame's thickness"),
+        return {asked.plan.construction == Construction::Frameless
+                    ? text("it begins at the panels' front edges")
+                    : text("it begins behind the frame: the frame's thickness"),
                 asked.figures().plus(asked.value).text(),
                 kind.source,
                 {InputPlace::Frame, InputPlace::Runner}};

@@ -26,14 +26,14 @@ std::uint32_t nearestTo(Length middle, const std::vector<Length>& rows) {
     return nearest;
 }
 
+} // namespace
+
 Length nextDrill(Length hole, Unit unit) {
     const std::int64_t step =
         (unit == Unit::Inch ? Length::fromSixtyFourths(1) : Length::fromMicrometres(100))
             .nanometres();
     return Length::fromNanometres((hole.nanometres() + step - 1) / step * step);
 }
-
-} // namespace
 
 void addRows(FrontSeason& season, const FrontPlan& front, Grain grain, Unit unit) {
     const bool isUpright = grain == Grain::AlongLength;

@@ -11,6 +11,9 @@ namespace frontwright {
 /// millimetre.
 void addRows(FrontSeason&, const FrontPlan&, Grain, Unit);
 
+/// The next drill that is not smaller: whole 64ths of an inch, or tenths of a millimetre.
+Length nextDrill(Length hole, Unit);
+
 /// The row that asks for the largest clearance hole. Precondition: there are rows.
 std::uint32_t rowOfLargestHole(const FrontSeason&);
 

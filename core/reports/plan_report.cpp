@@ -63,7 +63,7 @@ void writeNumber(JsonWriter& json, const Derivation& derivation, Quantity quanti
     json.text(derivation.name.english());
     writeMeasure(json, derivation.value);
     json.key("shown");
-    json.text(shown(derivation.value, style));
+    json.text(shown(quantity.kind, derivation.value, style));
     json.key("formula");
     json.text(derivation.formula.english());
     json.key("figures");
@@ -271,7 +271,7 @@ std::string planText(const Project& project, const Plan& plan, LengthStyle style
             // Some names say already which of several is meant.
             const bool says = which.empty() || name.find(which) != std::string::npos;
             text += "  " + padded(says ? name : name + ", " + which, nameColumns) +
-                    padded(shown(derivation->value, style), 14) +
+                    padded(shown(quantity.kind, derivation->value, style), 14) +
                     told(derivation->figures, language) + "\n";
         }
     }

@@ -83,7 +83,7 @@ std::vector<OpeningId> openingsOf(const Plan&, const Alike&);
 /// "Serves 3 fronts: A2, B1 and B2"; "Serves one front: A2".
 Phrase servesWhat(const TemplateSource&, const Alike&);
 /// A drill's size, exact, so that nobody drills the next one: "Ø3/16 in", "Ø4.5 mm"; number
-/// drills in thousandths of an inch: "Ø0.196 in".
+/// drills with their number: "Ø0.196 in (No. 9)".
 std::string drill(const TemplateSource&, Length diameter);
 
 } // namespace frontwright

@@ -1,5 +1,6 @@
 #include "core/sheets/part_templates.h"
 
+#include "core/catalogue/drills.h"
 #include "core/lengths/format.h"
 #include "core/plan/own_part.h"
 #include "core/sheets/text_lines.h"
@@ -12,7 +13,6 @@ namespace frontwright {
 
 namespace {
 
-constexpr std::int64_t nanometresPerMil = 25'400; ///< 0.001 in
 constexpr const char* diameterSign = "\u00d8";
 
 /// Bank by bank from the left, each from the top, as one reads an elevation.
@@ -79,19 +79,19 @@ Phrase servesWhat(const TemplateSource& source, const Alike& alike) {
 }
 
 std::string drill(const TemplateSource& source, Length diameter) {
+    constexpr std::int64_t tenth = Length::nanometresPerMillimetre / 10;
     const std::int64_t nm = diameter.nanometres();
-    const bool isNumberDrill = nm % Length::nanometresPer64th != 0 && nm % nanometresPerMil == 0;
-    if (source.style.unit == Unit::Inch && isNumberDrill) {
-        const std::string mils = std::to_string(1000 + nm / nanometresPerMil % 1000);
-        return std::string(diameterSign) + withMark(std::to_string(nm / Length::nanometresPerInch) +
-                                                        "." + mils.substr(1) + " in",
-                                                    source.style.mark);
-    }
+    const bool isInches = source.style.unit == Unit::Inch;
+    const bool isFraction = nm % Length::nanometresPer64th == 0;
     // A drill is chosen to a tenth of a millimetre; the hole on paper has its true size.
-    return std::string(diameterSign) +
-           (source.style.unit == Unit::Millimetre
-                ? shown(diameter, source.style)
-                : withMark(exact(diameter, source.style.unit), source.style.mark));
+    if (!isInches)
+        return std::string(diameterSign) + shown(diameter, source.style);
+    if (!isFraction && nm % tenth == 0)
+        return std::string(diameterSign) +
+               shown(diameter, {Unit::Millimetre, 64, source.style.mark});
+    const std::optional<int> number = isFraction ? std::nullopt : numberDrill(diameter);
+    const std::string size = std::string(diameterSign) + shownInFull(diameter, source.style);
+    return number ? size + " (No. " + std::to_string(*number) + ")" : size;
 }
 
 std::vector<Template> templates(const Project& project, const Plan& plan, LengthStyle style,

@@ -95,7 +95,8 @@ void addLimits(TemplateDraft& draft, const TemplateSource& source, const FrontPl
                     TemplateLabel::Prefer::Low);
     draft.namedLine(Layer::AllowedRegion, level(front.mounting.leastHeight),
                     "least height of a screw",
-                    {phrase("no screw below %1", shown(front.mounting.leastHeight, source.style))});
+                    {phrase("no screw below %1",
+                            shown(front.mounting.leastHeight, source.style, Rounding::Up))});
     draft.namedLine(Layer::BoxEdge, {{side, 0}, {side, height}}, "inner face, left on the sheet",
                     draft.besideUpright(text("inner face of the side"), height),
                     TemplateLabel::Prefer::High, 90);
@@ -145,7 +146,8 @@ void addFiller(TemplateDraft& draft, const TemplateSource& source, const Filler&
                               ? LineMark{edges.min(), {edges.min().x(), edges.max().y()}}
                               : LineMark{{edges.min().x(), edges.max().y()}, edges.max()};
     draft.label({phrase("filler strip %1 × %2, %3 thick", shown(filler.along.size(), source.style),
-                        shown(filler.width, source.style), shown(filler.thickness, source.style))},
+                        shown(filler.width, source.style),
+                        shown(filler.thickness, source.style, Rounding::Down))},
                 edge, name + " edge", TemplateLabel::Prefer::Low, isUprightStrip ? 90 : 0);
 }
 

@@ -139,13 +139,15 @@ std::vector<NumbersTree::Row> NumbersPanel::rows() const {
 }
 
 NumbersTree::Row NumbersPanel::rowOf(Quantity quantity, bool saysWhose) const {
-    QString name = rowName(quantity, told(nameOf(quantity.kind)));
+    QString name = rowName(quantity, told(nameOf(quantity.kind, m_session.plan().construction)));
     if (saysWhose)
         name = tr("%1, %2").arg(name,
                                 told(partWords(m_session.project(), m_session.plan(), quantity)));
     const auto value = measureOf(m_session.plan(), quantity);
     return {subjectOf(quantity.kind), name,
-            value ? QString::fromStdString(shown(*value, m_session.style())) : QString(), quantity};
+            value ? QString::fromStdString(shown(quantity.kind, *value, m_session.style()))
+                  : QString(),
+            quantity};
 }
 
 /// Where nothing of what is selected has such a name: of all other parts.

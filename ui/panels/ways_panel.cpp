@@ -90,8 +90,8 @@ void WaysPanel::fill() {
         return;
     }
     const LengthStyle style = m_session.style();
-    const auto text = [style](Length length) {
-        return QString::fromStdString(shown(length, style));
+    const auto text = [style](Length length, Rounding rounding = Rounding::Nearest) {
+        return QString::fromStdString(shown(length, style, rounding));
     };
     // Behind a fixed front there is no wall that could make a difference.
     const bool isAlone = !front->hasBox();
@@ -102,8 +102,8 @@ void WaysPanel::fill() {
             i, new QTableWidgetItem(chosen ? tr("● %1").arg(wayName(way.way)) : wayName(way.way)));
         const QString cells[] = {text(way.counterbore),
                                  text(way.grip),
-                                 text(way.leastLength),
-                                 text(way.greatestLength),
+                                 text(way.leastLength, Rounding::Up),
+                                 text(way.greatestLength, Rounding::Down),
                                  way.length ? text(*way.length) : tr("none"),
                                  verdict(way, style)};
         for (int row = 0; row < 6; ++row) {

@@ -43,7 +43,7 @@ QString line(const Session& session, Quantity quantity) {
         return {};
     const QString name = told(derivation->name);
     const QString which = told(indexName(quantity));
-    const QString value = QString::fromStdString(shown(derivation->value, fine));
+    const QString value = QString::fromStdString(shown(quantity.kind, derivation->value, fine));
     return which.isEmpty() ? WoodPanel::tr("%1: %2").arg(name, value)
                            : WoodPanel::tr("%1, %2: %3").arg(name, which, value);
 }

@@ -34,7 +34,8 @@ void AskActions::fillContext(QMenu& menu, const std::vector<Quantity>& numbers) 
         if (!value)
             continue;
         QAction* action = why->addAction(tr("%1: %2").arg(
-            told(nameOf(quantity.kind)), QString::fromStdString(shown(*value, m_session.style()))));
+            told(nameOf(quantity.kind, m_session.plan().construction)),
+            QString::fromStdString(shown(quantity.kind, *value, m_session.style()))));
         action->setStatusTip(m_why->statusTip());
         connect(action, &QAction::triggered, this,
                 [this, quantity] { Q_EMIT m_session.numberAsked(quantity); });

@@ -64,7 +64,7 @@ TEST(DimensionRows, SayThreeEqualMembersOnce) {
     std::vector<std::string> texts;
     for (const Mark& mark : rows.marks())
         texts.push_back(std::get<DimensionMark>(mark.shape).text);
-    EXPECT_EQ(texts, (std::vector<std::string>{"37", "37", "3 × 3"}));
+    EXPECT_EQ(texts, (std::vector<std::string>{"37", "37", "3 (3×)"}));
 }
 
 TEST(DimensionRows, LieOutsideTheEdgeAtEverySide) {

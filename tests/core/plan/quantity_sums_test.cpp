@@ -99,7 +99,7 @@ void expectFiguresGiveTheValue(const Planned& planned, LengthStyle style) {
         EXPECT_LE((*computed - derivation.value.length()).magnitude(),
                   reader.tolerance(derivation.figures.english()))
             << derivation.name << " = " << derivation.formula << ": " << derivation.figures;
-        EXPECT_NE(derivation.figures.english().find(shown(derivation.value, style)),
+        EXPECT_NE(derivation.figures.english().find(shown(quantity.kind, derivation.value, style)),
                   std::string::npos)
             << derivation.figures;
         EXPECT_FALSE(derivation.formula.empty());

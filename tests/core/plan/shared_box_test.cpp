@@ -169,7 +169,8 @@ TEST(AFillerStrip, ExplainsItsNumbers) {
     };
     EXPECT_EQ(told(QuantityKind::FillerThickness), "3/4 in − 1/8 in = 5/8 in");
     EXPECT_EQ(told(QuantityKind::FillerBend),
-              "F 44.5 N, l 282.6 mm, E 10000 N/mm², w 19.1 mm, t 15.9 mm ≈ 0.33 mm");
+              "F 44.5 N, l 282.6 mm, E 10000 N/mm², w 19.1 mm, t 15.9 mm: 0.33 mm, 0.013 in; "
+              "the limit is 0.031 in");
     std::size_t ofFillers = 0;
     for (const Quantity quantity : allQuantities(chest.plan))
         ofFillers += quantity.kind >= QuantityKind::FillerWidth &&

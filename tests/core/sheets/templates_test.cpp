@@ -226,7 +226,9 @@ TEST(DrillSizes, AreExact) {
     const TemplateSource inches{project, plan, {Unit::Inch, 16}};
     const TemplateSource metric{project, plan, {Unit::Millimetre, 16}};
     EXPECT_EQ(drill(inches, Length::fromSixtyFourths(11)), "\u00d811/64 in");
-    EXPECT_EQ(drill(inches, Length::fromNanometres(196 * 25'400)), "\u00d80.196 in");
+    EXPECT_EQ(drill(inches, Length::fromNanometres(196 * 25'400)), "\u00d80.196 in (No. 9)");
+    EXPECT_EQ(drill(inches, Length::fromNanometres(1495 * 2'540)), "\u00d80.1495 in (No. 25)");
+    EXPECT_EQ(drill(inches, Length::fromMicrometres(4500)), "\u00d84.5 mm");
     EXPECT_EQ(drill(inches, Length::fromNanometres(1005 * 25'400)), "\u00d81.005 in");
     EXPECT_EQ(drill(metric, Length::fromMicrometres(4500)), "\u00d84.5 mm");
 }
