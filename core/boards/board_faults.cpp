@@ -29,6 +29,8 @@ constexpr std::array<Row, boardFaultCount> rows{
      {BoardFault::BradTipNear, AgainstPractice, "board_brad_tip_near"},
      {BoardFault::KeeperScrewTipNear, AgainstPractice, "board_keeper_screw_tip_near"},
      {BoardFault::RunsHard, AgainstPractice, "board_runs_hard"},
+     {BoardFault::NearJam, AgainstPractice, "board_near_jam"},
+     {BoardFault::FurringThin, AgainstPractice, "board_furring_thin"},
      {BoardFault::NoFurring, AgainstPractice, "board_no_furring"},
      {BoardFault::PieceLeftOut, ToKnow, "board_keeper_piece_left_out"},
      {BoardFault::SofterRunner, ToKnow, "board_softer_runner"}}};
@@ -55,13 +57,19 @@ bool swingsOut(const BoardSpec& spec, const BoardPlan& board) {
     return spec.furred == Furred::No && gap > board.sidePlay + spec.workingAllowance.length;
 }
 
-bool isTooFarOut(const FittedBoard& fitted) {
-    return fitted.wanted > fitted.safe.pullOut && fitted.safe.end != PullOutEnd::Jams &&
-           fitted.hold.holdsBoard;
-}
-
 bool jams(const FittedBoard& fitted) {
     return fitted.closedRunning.running == Running::Jams || fitted.running.running == Running::Jams;
+}
+
+/// Where it jams before it is too far out for another reason, it is told that it jams.
+bool isTooFarOut(const FittedBoard& fitted) {
+    return fitted.wanted > fitted.safe.pullOut && fitted.hold.holdsBoard && endOfHold(fitted.out) &&
+           !(fitted.safe.end == PullOutEnd::Jams && jams(fitted));
+}
+
+bool isNearJam(const FittedBoard& fitted) {
+    return fitted.wanted > fitted.safe.pullOut && !jams(fitted) &&
+           fitted.running.guided < leastSafelyGuided(fitted.running);
 }
 
 bool isThere(BoardFault fault, const BoardSpec& spec, const FittedBoard& fitted) {
@@ -94,6 +102,10 @@ bool isThere(BoardFault fault, const BoardSpec& spec, const FittedBoard& fitted)
         return has(fitted.keeperScrews, Passage::TipNear);
     case BoardFault::RunsHard:
         return fitted.closedRunning.running == Running::Hard && !jams(fitted);
+    case BoardFault::NearJam:
+        return isNearJam(fitted);
+    case BoardFault::FurringThin:
+        return fitted.hold.furring > Length{} && fitted.hold.furring < fitted.hold.leastFurring;
     case BoardFault::NoFurring:
         return swingsOut(spec, fitted.board);
     case BoardFault::PieceLeftOut:
@@ -127,14 +139,6 @@ std::optional<BoardFinding> tell(BoardFault fault, const BoardSpec& spec, const 
     if (!isThere(fault, spec, fitted))
         return std::nullopt;
     return boards::worded(fault, {spec, fitted, limits, style});
-}
-
-std::vector<BoardFinding> judgeBoard(const BoardSpec& spec, const FittedBoard& fitted,
-                                     const Limits& limits, LengthStyle style) {
-    std::vector<BoardFinding> findings;
-    for (const BoardFault fault : faultsOf(spec, fitted))
-        findings.push_back(boards::worded(fault, {spec, fitted, limits, style}));
-    return findings;
 }
 
 } // namespace frontwright

@@ -28,11 +28,13 @@ enum class BoardFault : std::uint8_t {
     BradTipNear,
     KeeperScrewTipNear,
     RunsHard,     ///< closed
+    NearJam,      ///< pulled out, it is guided over hardly more than at which it jams
+    FurringThin,  ///< thinner than a screw down into its edge needs
     NoFurring,    ///< swings out to the side panels
     PieceLeftOut, ///< between two fasteners there is no room for a piece of the keeper strip
     SofterRunner
 };
-inline constexpr std::size_t boardFaultCount = 17;
+inline constexpr std::size_t boardFaultCount = 19;
 
 /// What is to be heeded about a board.
 struct BoardFinding {
@@ -46,12 +48,9 @@ struct BoardFinding {
 
 /// Gravest first, each fault once.
 std::vector<BoardFault> faultsOf(const BoardSpec&, const FittedBoard&);
-/// The words of one of them; nullopt where the board does not have it.
+/// The words of one of them, of both sides the worse one; nullopt where the board does not have it.
 std::optional<BoardFinding> tell(BoardFault, const BoardSpec&, const FittedBoard&, const Limits&,
                                  LengthStyle);
-/// All of them: of both sides the worse one.
-std::vector<BoardFinding> judgeBoard(const BoardSpec&, const FittedBoard&, const Limits&,
-                                     LengthStyle);
 
 BoardGravity gravityOf(BoardFault);
 /// Stable name for files: "board_jams".

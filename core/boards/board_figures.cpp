@@ -4,10 +4,6 @@
 
 namespace frontwright::boards {
 
-std::string equals(const std::string& figures, Length value, LengthStyle style) {
-    return figures + " = " + shownAsResult(value, style);
-}
-
 std::string fine(Length length, LengthStyle style) {
     return style.unit == Unit::Inch ? number(length.inInches(), 3, style) + " in"
                                     : number(length.inMillimetres(), 2, style) + " mm";

@@ -46,12 +46,12 @@ BoardNumber aside(const Asked& asked) {
 }
 
 BoardNumber leastGuided(const Asked& asked) {
-    const std::string value = asked.say(asked.fitted.running.least);
+    const std::string value = shown(asked.fitted.running.least, asked.style, Rounding::Up);
     return {text("Jams at this length in the case"), value,
             text("2 × friction × how far from the middle it is pulled"),
-            equals("2 × " + number(frictionOfDryWood, 1, asked.style) + " × " +
-                       asked.term(asked.fitted.pullOffCentre),
-                   asked.fitted.running.least, asked.style),
+            "2 × " + number(frictionOfDryWood, 1, asked.style) + " × " +
+                asked.term(asked.fitted.pullOffCentre) + " = " +
+                shownAsResult(asked.fitted.running.least, asked.style, Rounding::Up),
             friction()};
 }
 
@@ -61,17 +61,6 @@ BoardNumber harder(const Asked& asked, Phrase name, const RunningJudgement& runn
             "1 / (1 − " + asked.term(running.least) + " / " + asked.term(running.guided) +
                 ") = " + value,
             friction()};
-}
-
-BoardNumber safe(const Asked& asked) {
-    const SafePullOut& found = asked.fitted.safe;
-    Text formula = text("until nothing is left to hold its back down");
-    if (found.end == PullOutEnd::Keeper)
-        formula = text("until a screw of the keeper strip bears its design value");
-    if (found.end == PullOutEnd::Jams)
-        formula = text("until it jams");
-    return {text("Safe pull-out"), asked.say(found.pullOut), formula, asked.say(found.pullOut),
-            statics()};
 }
 
 BoardNumber moment(const Asked& asked) {
@@ -100,7 +89,7 @@ void addKeeper(Rows& rows, const Asked& asked) {
     rows.push_back({text("Uplift of the keeper strip"), asked.say(keeper.uplift),
                     text("moment / lever"),
                     shownMoment(asked.fitted.out.moment, asked.style) + " / " +
-                        asked.say(keeper.lever) + " = " + asked.say(keeper.uplift),
+                        asked.term(keeper.lever) + " = " + asked.say(keeper.uplift),
                     statics()});
     const std::string prying = number(asked.fitted.hold.prying, asked.style);
     rows.push_back({text("Pull on the most loaded screw"), asked.say(keeper.pull),
@@ -110,9 +99,9 @@ void addKeeper(Rows& rows, const Asked& asked) {
     const Length drop = *asked.fitted.out.droop;
     rows.push_back({text("Droop at the front edge"), fine(drop, asked.style),
                     text("play in height × (pull-out + frame) / lever"),
-                    asked.say(asked.fitted.board.playInHeight) + " × (" +
-                        asked.say(asked.fitted.wanted) + " + " + asked.say(asked.frame()) + ") / " +
-                        asked.say(keeper.lever) + " = " + fine(drop, asked.style),
+                    asked.term(asked.fitted.board.playInHeight) + " × (" +
+                        asked.term(asked.fitted.wanted) + " + " + asked.term(asked.frame()) +
+                        ") / " + asked.term(keeper.lever) + " = " + fine(drop, asked.style),
                     commonPractice()});
 }
 
@@ -141,9 +130,9 @@ void addFastener(Rows& rows, const Asked& asked, Phrase name, Phrase formula,
     if (!check)
         return;
     rows.push_back(
-        {std::move(name), asked.say(check->penetration), std::move(formula),
-         equals(asked.say(length) + " + " + asked.say(set) + " − " + asked.say(check->passed),
-                check->penetration, asked.style),
+        {std::move(name), shownInFull(check->penetration, asked.style), std::move(formula),
+         asked.term(length) + " + " + asked.term(set) + " − " + asked.term(check->passed) + " = " +
+             shownInFull(check->penetration, asked.style),
          commonPractice()});
 }
 
@@ -192,7 +181,7 @@ std::vector<BoardNumber> runningOf(const BoardSpec& spec, const FittedBoard& fit
         leastGuided(asked),
         harder(asked, text("Times as hard to pull as straight, closed"), fitted.closedRunning),
         harder(asked, text("Times as hard to pull as straight, pulled out"), fitted.running),
-        safe(asked),
+        safePullOutNumber(fitted, style),
         moment(asked)};
     addKeeper(rows, asked);
     addUse(rows, asked);

@@ -12,11 +12,12 @@ struct Asked {
     const FittedBoard& fitted;
     LengthStyle style;
 
-    [[nodiscard]] std::string say(Length length) const { return shown(length, style); }
+    /// What is cut and set up to these sizes, the templates draw exactly.
+    [[nodiscard]] std::string set(Length length) const { return shownInFull(length, style); }
     [[nodiscard]] std::string term(Length length) const { return shownPrecisely(length, style); }
     [[nodiscard]] BoardNumber row(Phrase name, Length value, Phrase formula,
                                   const std::string& figures) const {
-        return {std::move(name), say(value), std::move(formula), equals(figures, value, style),
+        return {std::move(name), set(value), std::move(formula), figures + " = " + set(value),
                 commonPractice()};
     }
 };
@@ -43,7 +44,7 @@ BoardNumber runnerTop(const Asked& asked) {
     const BoardPlan& board = asked.fitted.board;
     const Text name = text("Setup block for the runner: its top above the opening's lower edge");
     if (asked.spec.runnerRise)
-        return {name, asked.say(board.runnerTop), text("as given"), asked.say(board.runnerTop),
+        return {name, asked.set(board.runnerTop), text("as given"), asked.set(board.runnerTop),
                 makersDecision()};
     return asked.row(name, board.runnerBlock, text("(opening's height − board) / 2"),
                      "(" + asked.term(asked.place.opening.height()) + " − " +
@@ -93,7 +94,7 @@ BoardNumber piece(const Asked& asked, Side side, std::size_t i) {
     const std::string count = std::to_string(i + 1);
     return asked.row(side == Side::Left ? phrase("Keeper strip on the left, piece %1", count)
                                         : phrase("Keeper strip on the right, piece %1", count),
-                     along.size(), text("its end − its beginning, behind the frame's face"),
+                     along.size(), text("its end − its beginning, from the case's front"),
                      asked.term(along.high) + " − " + asked.term(along.low));
 }
 

@@ -18,7 +18,7 @@ BoardFinding finding(BoardFault fault, Phrase sentence, Phrase reason, Phrase re
 
 BoardFinding doesNotPass(const Told& told) {
     const BoardPlan& board = told.fitted.board;
-    const std::string lacks = shown(-board.underTopRail, told.style);
+    const std::string lacks = shown(-board.underTopRail, told.style, Rounding::Up);
     return finding(BoardFault::DoesNotPass,
                    phrase("The board does not pass under the top rail: %1 are missing", lacks),
                    phrase("opening's height − runner's top %1 − board %2 is negative",
@@ -34,7 +34,8 @@ BoardFinding doesNotGoIn(const Told& told) {
         phrase("The board is deeper than its case by %1", shown(-board.behind, told.style)),
         phrase("frame and depth inside are %1, the board's depth is %2",
                shown(board.strip.high, told.style), shown(board.depth, told.style)),
-        phrase("Make the board at most %1 deep", shown(board.strip.high, told.style)),
+        phrase("Make the board at most %1 deep",
+               shown(board.strip.high, told.style, Rounding::Down)),
         commonPractice());
 }
 
@@ -85,14 +86,26 @@ BoardFinding jams(const Told& told) {
                           shown(fitted.running.guided, told.style)),
                    jamReason(told, fitted.running),
                    phrase("Stop it at %1, make it deeper, or pull it nearer to its middle",
-                          shown(fitted.safe.pullOut, told.style)),
+                          shown(fitted.safe.pullOut, told.style, Rounding::Down)),
                    friction());
 }
 
 BoardFinding tooFarOut(const Told& told) {
     const FittedBoard& fitted = told.fitted;
     const std::string wanted = shown(fitted.wanted, told.style);
-    const Phrase remedy = phrase("Stop it at %1", shown(fitted.safe.pullOut, told.style));
+    const Phrase remedy =
+        phrase("Stop it at %1", shown(fitted.safe.pullOut, told.style, Rounding::Down));
+    if (endOfHold(fitted.out) == PullOutEnd::Droops)
+        return finding(
+            BoardFault::TooFarOut,
+            phrase("Pulled out %1, the board's front edge sinks by %2, more than %3", wanted,
+                   fine(fitted.out.droop.value_or(Length{}), told.style),
+                   shown(mostDroop, told.style)),
+            phrase("droop = play in height × (pull-out + frame) / lever: %1 × (%2 + %3) / %4",
+                   shown(fitted.board.playInHeight, told.style), wanted,
+                   shown(fitted.board.strip.low, told.style),
+                   shown(fitted.out.keeper.lever, told.style)),
+            remedy, commonPractice());
     if (fitted.out.keeper.lever.isZero())
         return finding(
             BoardFault::TooFarOut,
@@ -156,6 +169,40 @@ BoardFinding runsHard(const Told& told) {
         text("Make the board deeper, pull it in its middle, or wax its edges"), friction());
 }
 
+BoardFinding nearJam(const Told& told) {
+    const FittedBoard& fitted = told.fitted;
+    const RunningJudgement& running = fitted.running;
+    return finding(
+        BoardFault::NearJam,
+        phrase("Pulled out %1, the board is near to jamming: %2 of it are guided, and at %3 it "
+               "jams",
+               shown(fitted.wanted, told.style), shown(running.guided, told.style),
+               shown(running.least, told.style)),
+        phrase("At least 5/4 × %1 = %2 should be guided, so that damp or dirt does not jam it",
+               shown(running.least, told.style),
+               shownPrecisely(leastSafelyGuided(running), told.style)),
+        phrase("Stop it at %1, make it deeper, or pull it nearer to its middle",
+               shown(fitted.safe.pullOut, told.style, Rounding::Down)),
+        friction());
+}
+
+BoardFinding furringThin(const Told& told) {
+    const KeeperHold& hold = told.fitted.hold;
+    const std::string needed = shown(hold.leastFurring, told.style, Rounding::Up);
+    return finding(
+        BoardFault::FurringThin,
+        phrase("The keeper strips' screws go down into a furring only %1 thick, less than %2: they "
+               "may split it",
+               shown(hold.furring, told.style), needed),
+        phrase("least thickness = 2 × 2.5 × the screw's shank = %1: its least distance to an edge "
+               "on both sides",
+               shownPrecisely(hold.leastFurring, told.style)),
+        text("Screw the strips sideways through the furring into the side panels, or use thinner "
+             "screws"),
+        sourceNamed(SourceKind::FromMemory,
+                    text("NDS commentary, edge and end distances of wood screws, from memory")));
+}
+
 BoardFinding noFurring(const Told& told) {
     const BoardPlan& board = told.fitted.board;
     return finding(
@@ -211,6 +258,10 @@ BoardFinding worded(BoardFault fault, const Told& told) {
         return sticksInHeight(told);
     case BoardFault::RunsHard:
         return runsHard(told);
+    case BoardFault::NearJam:
+        return nearJam(told);
+    case BoardFault::FurringThin:
+        return furringThin(told);
     case BoardFault::NoFurring:
         return noFurring(told);
     case BoardFault::PieceLeftOut:

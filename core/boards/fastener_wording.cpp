@@ -58,8 +58,8 @@ Phrase tipNear(bool brad, const std::string& cover, const std::string& least) {
 Phrase remedyOf(const LayerCheck& check, LengthStyle style) {
     if (check.greatestLength < check.leastLength)
         return text("No length fits: glue the parts, or change the thickness of one");
-    return phrase("Use a length from %1 to %2", shown(check.leastLength, style),
-                  shown(check.greatestLength, style));
+    return phrase("Use a length from %1 to %2", shown(check.leastLength, style, Rounding::Up),
+                  shown(check.greatestLength, style, Rounding::Down));
 }
 
 } // namespace

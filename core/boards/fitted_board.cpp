@@ -46,6 +46,10 @@ FittedBoard fitBoard(const BoardSpec& spec, const BoardPlace& place,
     fitted.pullOffCentre = pullOffCentre(spec, fitted.board);
     const LoadedBoard loaded{fitted.board, fitted.strips, fitted.hold, fitted.load, fitted.weight};
     fitted.safe = safePullOut(loaded, fitted.pullOffCentre, step);
+    const Length beyond = least(fitted.safe.pullOut + step, fitted.board.depth);
+    fitted.safeOut = pulledOut(loaded, fitted.safe.pullOut);
+    fitted.beyond = pulledOut(loaded, beyond);
+    fitted.beyondSkew = skewOf(fitted.board, beyond);
     fitted.wanted = wantedOf(spec, fitted);
     fitted.closedSkew = skewOf(fitted.board, {});
     fitted.closedRunning = judgeRunning(fitted.board, fitted.closedSkew, fitted.pullOffCentre);

@@ -33,7 +33,10 @@ struct FittedBoard {
     std::optional<Mass> weight; ///< the board's; none: its wood is not known
     Length pullOffCentre;       ///< where it is pulled
     SafePullOut safe;
-    Length wanted; ///< pull-out: the maker's, at most the depth; else the safe one
+    PulledOut safeOut; ///< at the safe pull-out
+    PulledOut beyond;  ///< a step farther, at most at its depth
+    Skew beyondSkew;   ///< likewise
+    Length wanted;     ///< pull-out: the maker's, at most the depth; else the safe one
     Skew closedSkew;
     RunningJudgement closedRunning;
     Skew skew; ///< at the wanted pull-out, as what follows

@@ -1,5 +1,6 @@
 #include "core/boards/keeper_hold.h"
 
+#include "core/holding/holding.h"
 #include "core/holding/lateral.h"
 #include "core/holding/withdrawal.h"
 
@@ -45,6 +46,11 @@ KeeperHold keeperHold(const KeeperSpec& spec, const BoardPlan& board, const Wood
     hold.holdsBoard = board.keeperGrip > Length{} && hasGround;
     hold.penetration = penetrationOf(spec, board);
     hold.prying = pryingOf(spec, board);
+    if (!hold.isSheared) {
+        hold.furring = lesserFurring(board);
+        hold.leastFurring =
+            screw ? 2 * screwDistances(screw->shankDiameter, Prebored::Yes).toEdge : Length{};
+    }
     if (!screw || !wood || !wood->gravity)
         return hold;
     const Length shank = screw->shankDiameter;

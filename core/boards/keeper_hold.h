@@ -21,7 +21,9 @@ struct KeeperHold {
     ///   Down:     it turns about the side panel, half the furring from the screw:
     ///             (furring + (width + gap) / 2) / (furring / 2)
     Ratio prying;
-    bool isSheared = false;          ///< Sideways: V also bears across the shank
+    Length furring;         ///< Down: the thinner one, that the screws stand in the middle of
+    Length leastFurring;    ///< Down: 2 × a screw's least distance to an edge; 0: screw not known
+    bool isSheared = false; ///< Sideways: V also bears across the shank
     std::optional<Force> withdrawal; ///< design value, NDS; none: wood or screw not known
     std::optional<Force> lateral;    ///< design value; none: also where not sheared
     friend bool operator==(const KeeperHold&, const KeeperHold&) = default;

@@ -28,14 +28,6 @@ LayerCheck checkLayers(Length length, Length set, const std::vector<Length>& pas
     return check;
 }
 
-std::optional<Length> longestInWindow(const LayerCheck& check, const std::vector<Length>& stocked) {
-    std::optional<Length> longest;
-    for (const Length length : stocked)
-        if (check.leastLength <= length && length <= check.greatestLength)
-            longest = longest ? greatest(*longest, length) : length;
-    return longest;
-}
-
 std::optional<LayerCheck> checkBrad(const BoardSpec& spec, const BoardPlan& board, Side side,
                                     const Limits& limits) {
     if (board.furring[side] <= Length{})

@@ -26,14 +26,12 @@ struct LayerCheck {
     Length leastLength;
     Length greatestLength; ///< less than the least one: no length fits
     Passage passage = Passage::Holds;
+    [[nodiscard]] Span window() const { return {leastLength, greatestLength}; }
     friend bool operator==(const LayerCheck&, const LayerCheck&) = default;
 };
 /// `set`: how far its head goes below the first layer's face. Blown out counts before too short.
 LayerCheck checkLayers(Length length, Length set, const std::vector<Length>& passed, Length last,
                        const Limits&);
-
-/// The longest stocked length in the window.
-std::optional<Length> longestInWindow(const LayerCheck&, const std::vector<Length>& stocked);
 
 /// The brad through the furring of that side; none where no furring is needed.
 std::optional<LayerCheck> checkBrad(const BoardSpec&, const BoardPlan&, Side, const Limits&);

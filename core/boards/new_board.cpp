@@ -1,6 +1,7 @@
 #include "core/boards/new_board.h"
 
 #include "core/boards/layers.h"
+#include "core/catalogue/stocked.h"
 
 namespace frontwright {
 namespace {
@@ -52,12 +53,12 @@ std::optional<PerSide<Length>> longestFor(const PerSide<std::optional<LayerCheck
     }
     if (!both)
         return std::nullopt;
-    if (const auto one = longestInWindow(*both, stocked))
+    if (const auto one = longestStocked(stocked, both->window()))
         return PerSide<Length>::all(*one);
     if (!checks.left || !checks.right)
         return std::nullopt;
-    const auto left = longestInWindow(*checks.left, stocked);
-    const auto right = longestInWindow(*checks.right, stocked);
+    const auto left = longestStocked(stocked, checks.left->window());
+    const auto right = longestStocked(stocked, checks.right->window());
     if (!left || !right)
         return std::nullopt;
     PerSide<Length> lengths;
@@ -79,7 +80,7 @@ BoardSpec newBoard(Unit unit) {
         board = millimetreBoard();
         break;
     }
-    board.keeper.screw = "wood-screw-8";
+    board.keeper.screw = unit == Unit::Inch ? "wood-screw-8" : "wood-screw-4mm";
     return board;
 }
 

@@ -69,14 +69,11 @@ bool isWorse(const KeeperLoad& a, const KeeperLoad& b) {
 }
 
 std::optional<PullOutEnd> endAt(const LoadedBoard& loaded, Length offCentre, Length pullOut) {
-    const KeeperLoad keeper = pulledOut(loaded, pullOut).keeper;
-    if (keeper.lever.isZero())
-        return PullOutEnd::Tips;
-    if (keeper.use && *keeper.use > Ratio::fromThousandths(1000))
-        return PullOutEnd::Keeper;
+    if (const auto end = endOfHold(pulledOut(loaded, pullOut)))
+        return end;
     const RunningJudgement running =
         judgeRunning(loaded.board, skewOf(loaded.board, pullOut), offCentre);
-    if (running.running == Running::Jams)
+    if (running.running == Running::Jams || running.guided < leastSafelyGuided(running))
         return PullOutEnd::Jams;
     return std::nullopt;
 }
@@ -101,6 +98,17 @@ PulledOut pulledOut(const LoadedBoard& loaded, Length pullOut) {
             loaded.board.playInHeight.inMillimetres() *
             (pullOut + loaded.board.strip.low).inMillimetres() / out.keeper.lever.inMillimetres());
     return out;
+}
+
+std::optional<PullOutEnd> endOfHold(const PulledOut& out) {
+    const KeeperLoad& keeper = out.keeper;
+    if (keeper.lever.isZero())
+        return PullOutEnd::Tips;
+    if (keeper.use && *keeper.use > Ratio::fromThousandths(1000))
+        return PullOutEnd::Keeper;
+    if (out.droop && *out.droop > mostDroop)
+        return PullOutEnd::Droops;
+    return std::nullopt;
 }
 
 SafePullOut safePullOut(const LoadedBoard& loaded, Length offCentre, Length step) {

@@ -60,11 +60,18 @@ struct PulledOut {
 /// Precondition: 0 <= pull-out <= depth. A lever under 1 mm is none.
 PulledOut pulledOut(const LoadedBoard&, Length pullOut);
 
+/// How far a board's front edge may sink: 1/4 in. Common practice, no source.
+inline constexpr Length mostDroop = Length::fromSixtyFourths(16);
+
 enum class PullOutEnd : std::uint8_t {
     Keeper, ///< a screw of the keeper strip would bear more than its design value
     Tips,   ///< nothing is left to hold the board's back down
-    Jams    ///< it can no longer be pulled or pushed from where it is held
+    Droops, ///< its front edge sinks by more than mostDroop
+    Jams    ///< less of it is guided than leastSafelyGuided
 };
+/// What is wrong with how a board's back is held down; nullopt where nothing is.
+std::optional<PullOutEnd> endOfHold(const PulledOut&);
+
 struct SafePullOut {
     Length pullOut; ///< greatest whole number of steps up to which all is well; 0: none is
     PullOutEnd end = PullOutEnd::Tips; ///< what the next step would bring

@@ -57,6 +57,10 @@ RunningJudgement judgeRunning(const BoardPlan& board, const Skew& skew, Length o
     return judged;
 }
 
+Length leastSafelyGuided(const RunningJudgement& running) {
+    return Length::fromNanometres((running.least.nanometres() * 5 + 3) / 4);
+}
+
 Length pullOffCentre(const BoardSpec& spec, const BoardPlan& board) {
     return spec.pullOffCentre ? Length(*spec.pullOffCentre) : board.width.half();
 }

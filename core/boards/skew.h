@@ -84,6 +84,11 @@ struct RunningJudgement {
 };
 RunningJudgement judgeRunning(const BoardPlan&, const Skew&, Length pullOffCentre);
 
+/// What a board is to be guided over at least when it is out, so that a damp day does not jam it:
+/// 5/4 of the length at which it jams. It then runs up to five times as hard as pulled straight.
+/// Common practice, no source.
+Length leastSafelyGuided(const RunningJudgement&);
+
 /// e: as given, else half the board's width.
 Length pullOffCentre(const BoardSpec&, const BoardPlan&);
 

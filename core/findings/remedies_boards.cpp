@@ -77,6 +77,21 @@ void proposeKeeperScrews(const BoardSearch& search) {
         spec);
 }
 
+/// Through the furring into the side panels, where a screw cannot split an edge.
+void screwSideways(const BoardSearch& search) {
+    BoardSpec spec = search.spec();
+    spec.keeper.fastening = KeeperFastening::Sideways;
+    const WoodScrew* screw = search.catalogue.woodScrew(spec.keeper.screw);
+    const auto lengths =
+        screw ? keeperScrewsFor(spec, search.plan(), search.project.limits, screw->lengths)
+              : std::nullopt;
+    if (lengths)
+        useKeeperScrews(spec.keeper, *lengths);
+    search.propose(
+        phrase("Screw the keeper strips over board %1 sideways through the furring", search.name),
+        spec);
+}
+
 void layInMiddle(const BoardSearch& search) {
     BoardSpec spec = search.spec();
     spec.runnerRise.reset();
@@ -163,6 +178,11 @@ void proposeFor(BoardFault fault, const BoardSearch& search) {
         return makeAsDeepAsCase(search);
     case BoardFault::TooFarOut:
         return stopWhereSafe(search);
+    case BoardFault::NearJam:
+        stopWhereSafe(search);
+        return makeAsDeepAsCase(search);
+    case BoardFault::FurringThin:
+        return screwSideways(search);
     case BoardFault::SticksAside:
         return leaveSidePlay(search);
     case BoardFault::SticksInHeight:

@@ -114,7 +114,7 @@ Project newProject(Unit unit, Construction construction) {
     project.fronts.stock.species = "cherry";
     project.fronts.profile.family = ProfileFamily::Eased;
     project.fronts.box.runner = "side-mounted";
-    project.fronts.mounting.screw = "wood-screw-8";
+    project.fronts.mounting.screw = unit == Unit::Inch ? "wood-screw-8" : "wood-screw-4mm";
     project.fronts.hardware.form = "knob-32";
     Opening opening;
     opening.id = OpeningId{project.nextId++};

@@ -30,9 +30,15 @@ Result<Project> setKeeper(const Project& p, EditTarget t, const KeeperSpec& keep
     return setBoardOf(p, t, board);
 }
 
+/// Furring, plays and settings are less than most cases' fraction.
+void addFine(PropertyForm& form, PropertyForm::LengthRow row) {
+    row.shown = PropertyForm::LengthRow::To::FinestFraction;
+    form.add(std::move(row));
+}
+
 void addSizes(PropertyForm& form, const QString& name) {
     const auto row = [&](const QString& label, WrittenLength BoardSpec::*part) {
-        form.add(specRow(label, name, part, boardOf, setBoardOf));
+        addFine(form, specRow(label, name, part, boardOf, setBoardOf));
     };
     row(tr("Board thickness"), &BoardSpec::thickness);
     row(tr("Board depth"), &BoardSpec::depth);
@@ -49,11 +55,11 @@ void addSizes(PropertyForm& form, const QString& name) {
         }});
     row(tr("Furring behind the opening's edge"), &BoardSpec::workingAllowance);
     row(tr("Brad length"), &BoardSpec::bradLength);
-    form.add(specRow(tr("Brad length at the right"), name, &BoardSpec::rightBradLength,
-                     tr("as at the left"), boardOf, setBoardOf));
+    addFine(form, specRow(tr("Brad length at the right"), name, &BoardSpec::rightBradLength,
+                          tr("as at the left"), boardOf, setBoardOf));
     row(tr("Brad set below the face"), &BoardSpec::bradSet);
-    form.add(specRow(tr("Runner's top above the opening's edge"), name, &BoardSpec::runnerRise,
-                     tr("board in the middle"), boardOf, setBoardOf));
+    addFine(form, specRow(tr("Runner's top above the opening's edge"), name, &BoardSpec::runnerRise,
+                          tr("board in the middle"), boardOf, setBoardOf));
     row(tr("Runner height"), &BoardSpec::runnerHeight);
 }
 
@@ -90,7 +96,7 @@ void addFasteners(PropertyForm& form) {
 
 void addKeepers(PropertyForm& form, const QString& name) {
     const auto row = [&](const QString& label, WrittenLength KeeperSpec::*part) {
-        form.add(specRow(label, name, part, keeperOf, setKeeper));
+        addFine(form, specRow(label, name, part, keeperOf, setKeeper));
     };
     row(tr("Keeper width"), &KeeperSpec::width);
     row(tr("Keeper height"), &KeeperSpec::height);
@@ -116,8 +122,9 @@ void addKeepers(PropertyForm& form, const QString& name) {
             return setKeeper(p, t, keeper);
         }));
     row(tr("Keeper screw length"), &KeeperSpec::screwLength);
-    form.add(specRow(tr("Keeper screw length at the right"), name, &KeeperSpec::rightScrewLength,
-                     tr("as at the left"), keeperOf, setKeeper));
+    addFine(form,
+            specRow(tr("Keeper screw length at the right"), name, &KeeperSpec::rightScrewLength,
+                    tr("as at the left"), keeperOf, setKeeper));
     row(tr("Keeper screw's head sunk"), &KeeperSpec::screwRecess);
     row(tr("First screw from a piece's end"), &KeeperSpec::screwFromEnd);
     row(tr("Screw to screw at most"), &KeeperSpec::screwSpacing);

@@ -87,7 +87,10 @@ void PropertyForm::add(LengthRow row) {
         for (const EditTarget& target : m_targets)
             mixed = mixed || row.get(project, target) != first;
         field->setPlaceholder(mixed ? tr("mixed") : row.whenEmpty);
-        field->setValue(mixed ? std::nullopt : first, m_session.style());
+        LengthStyle style = m_session.style();
+        if (row.shown == LengthRow::To::FinestFraction)
+            style.denominator = 64;
+        field->setValue(mixed ? std::nullopt : first, style);
     });
 }
 

@@ -38,6 +38,8 @@ public:
         QString whenEmpty = {};
         /// Where set, the row is there only while it holds.
         std::function<bool(const Project&)> isShown = {};
+        /// Plays and the like, less than the fraction in which the case is shown.
+        enum class To : std::uint8_t { CaseFraction, FinestFraction } shown = To::CaseFraction;
     };
     void add(LengthRow);
 

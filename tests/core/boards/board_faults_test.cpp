@@ -52,13 +52,14 @@ TEST(BoardFindings, ComeGravestFirst) {
     board.spec.playInHeight = Length{};
     board.spec.depth = in(16);
     EXPECT_EQ(keysOf(board.findings()),
-              "board_brad_through_show_side board_sticks_in_height board_runs_hard ");
+              "board_brad_through_show_side board_sticks_in_height board_runs_hard "
+              "board_near_jam ");
 }
 
 TEST(BoardFinding, SaysHowFarTheBradComesOut) {
     BoardCase board;
     board.spec.bradLength = in(1, 32);
-    const auto found = judgeBoard(board.spec, board.fitted(), {}, sixtyFourths);
+    const auto found = board.findings(sixtyFourths);
     ASSERT_EQ(found.size(), 1u);
     EXPECT_EQ(found[0].sentence,
               "The furring's brads come through the show side of the case by 1/32 in");
@@ -72,7 +73,7 @@ TEST(BoardFinding, TellsTheWorseSide) {
     BoardCase board;
     board.spec.bradLength = in(1, 32);
     board.place.leftPanel += in(0, 8); // 19/32 of furring on the left
-    const auto found = judgeBoard(board.spec, board.fitted(), {}, sixtyFourths);
+    const auto found = board.findings(sixtyFourths);
     EXPECT_EQ(found[0].sentence,
               "The furring's brads come through the show side of the case by 5/32 in");
 }
@@ -88,13 +89,48 @@ TEST(BoardFinding, SaysWhyItJams) {
               "Pulled 8 15/16 in from its middle, a board jams where no more than 2 × friction 0.5 "
               "× 8 15/16 in = 8 15/16 in of it is guided: what presses at its two corners rubs as "
               "hard as it is pulled, however hard that is");
-    EXPECT_EQ(found->remedy, "Stop it at 9 in, make it deeper, or pull it nearer to its middle");
+    EXPECT_EQ(found->remedy,
+              "Stop it at 6 13/16 in, make it deeper, or pull it nearer to its middle");
+}
+
+TEST(BoardFinding, SaysHowNearItIsToJamming) {
+    BoardCase board;
+    board.spec.pullOut = in(8);
+    const auto found = board.finding(BoardFault::NearJam);
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->sentence, "Pulled out 8 in, the board is near to jamming: 10 in of it are "
+                               "guided, and at 8 15/16 in it jams");
+    EXPECT_EQ(found->reason, "At least 5/4 × 8 15/16 in = 11 11/64 in should be guided, so that "
+                             "damp or dirt does not jam it");
+    EXPECT_EQ(found->gravity, BoardGravity::AgainstPractice);
+}
+
+// Furring stands at the side panels, 3/4 in from the opening's edges, less 1/32 in of allowance.
+TEST(Furring, IsTooThinForScrewsDownIntoItsEdge) {
+    BoardCase board;
+    board.spec.keeper.fastening = KeeperFastening::Down;
+    const auto found = board.finding(BoardFault::FurringThin);
+    ASSERT_TRUE(found);
+    EXPECT_TRUE(found->sentence.english().starts_with(
+        "The keeper strips' screws go down into a furring only ≈ 3/4 in thick, less than ≈ 7/8 in"))
+        << found->sentence;
+    // 0.82 in + 1/32 in are 54.5/64 in.
+    board.place.leftPanel = board.place.opening.left - in(0, 55);
+    board.place.rightPanel = board.place.opening.right + in(0, 55);
+    EXPECT_FALSE(board.finding(BoardFault::FurringThin));
+    board.place.leftPanel = board.place.opening.left - in(0, 54);
+    EXPECT_TRUE(board.finding(BoardFault::FurringThin));
 }
 
 TEST(BoardFinding, EndsJustThisSideOfTheLimit) {
     BoardCase board;
     board.spec.pullOut = in(9);
     EXPECT_FALSE(board.finding(BoardFault::Jams));
+    EXPECT_TRUE(board.finding(BoardFault::NearJam));
+    board.spec.pullOut = in(6, 52); // 11 3/16 in guided, 11 11/64 wanted
+    EXPECT_FALSE(board.finding(BoardFault::NearJam));
+    board.spec.pullOut = in(6, 56);
+    EXPECT_TRUE(board.finding(BoardFault::NearJam));
     board.spec.bradLength = in(1, 22);
     EXPECT_FALSE(board.finding(BoardFault::BradTipNear));
     board.spec.bradLength = in(1, 23);

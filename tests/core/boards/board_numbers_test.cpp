@@ -25,13 +25,16 @@ const std::vector<Expected> expectedNumbers{
     {"Left behind the closed board", "3/4 in", "frame + depth inside − board's depth",
      "3/4 in + 18 in − 18 in = 3/4 in"},
     {"Keeper strip on the right, piece 1", "18 in",
-     "its end − its beginning, behind the frame's face", "18 3/4 in − 3/4 in = 18 in"},
+     "its end − its beginning, from the case's front", "18 3/4 in − 3/4 in = 18 in"},
     {"Jams at this length in the case", "8 15/16 in",
      "2 × friction × how far from the middle it is pulled", "2 × 0.5 × 8 15/16 in = 8 15/16 in"},
     {"Times as hard to pull as straight, closed", "1.99",
      "1 / (1 − length at which it jams / length in the case)",
      "1 / (1 − 8 15/16 in / 18 in) = 1.99"},
-    {"Safe pull-out", "9 in", "until it jams", "9 in"},
+    {"Safe pull-out", "6 13/16 in",
+     "depth − 5/4 × length at which it jams: a quarter more is kept guided, so that it does not "
+     "jam",
+     "18 in − 5/4 × 8 15/16 in = 6 53/64 in ≥ 6 13/16 in"},
     {"Keeper strip left over the board", "11 1/4 in", "all pieces before the board's back",
      "11 1/4 in"},
     // 1/32 × 6 3/4 / 11 1/4
@@ -54,6 +57,63 @@ TEST(BoardNumbers, TellTheirFormulasWithFigures) {
         EXPECT_EQ(row.figures, expected.figures) << expected.name;
         EXPECT_FALSE(row.source.title.empty());
     }
+}
+
+TEST(ASetting, IsToldAsTheTemplatesDrawIt) {
+    const BoardCase board;
+    const LengthStyle sixteenths{Unit::Inch, 16};
+    EXPECT_EQ(board.number("Furring on the left, thickness", sixteenths).value, "23/32 in");
+    EXPECT_EQ(
+        board.number("Setup block for the keeper strip: its underside above the runner", sixteenths)
+            .value,
+        "25/32 in");
+}
+
+BoardNumber safeOf(const BoardCase& board) {
+    return board.number("Safe pull-out", sixtyFourths);
+}
+
+// Pulled in its middle nothing jams. 3/32 in of play × (x + 3/4) / (17 1/4 − x) is 1/4 in where
+// x + 3/4 = 8/3 × (17 1/4 − x), at 12.34 in; at 12 5/16 in 3/32 × 13.0625 / 4.9375 = 0.248.
+TEST(TheSafePullOut, SaysThatTheBoardDroops) {
+    BoardCase board;
+    board.spec.pullOffCentre = Length{};
+    board.spec.playInHeight = in(0, 6);
+    board.spec.load = Force{};
+    board.wood.gravity = std::nullopt;
+    EXPECT_EQ(safeOf(board).value, "12 5/16 in");
+    EXPECT_EQ(safeOf(board).formula,
+              "until its front edge sinks too far: play in height × (pull-out + frame) / lever");
+    EXPECT_EQ(safeOf(board).figures,
+              "3/32 in × (12 5/16 in + 3/4 in) / 4 15/16 in = 0.248 in ≤ 1/4 in");
+}
+
+TEST(TheSafePullOut, SaysThatAScrewYields) {
+    BoardCase board;
+    board.spec.pullOffCentre = Length{};
+    board.spec.load = Force::nearestToPoundsForce(200);
+    const BoardNumber safe = safeOf(board);
+    EXPECT_TRUE(safe.formula.english().starts_with("until the most loaded screw")) << safe.formula;
+    EXPECT_TRUE(safe.figures.ends_with(" > 1")) << safe.figures;
+    EXPECT_TRUE(safe.figures.starts_with(safe.value + ": ")) << safe.figures;
+}
+
+// 18 in − 3/4 in: the strip begins behind the frame.
+TEST(TheSafePullOut, SaysThatTheStripEnds) {
+    BoardCase board;
+    board.spec.pullOffCentre = Length{};
+    board.spec.playInHeight = Length{};
+    board.spec.load = Force{};
+    board.wood.gravity = std::nullopt;
+    EXPECT_EQ(safeOf(board).figures, "18 in − 3/4 in = 17 1/4 in ≥ 17 3/16 in");
+}
+
+TEST(TheSafePullOut, SaysThatTheBoardIsTooShallow) {
+    BoardCase board;
+    board.spec.depth = in(10); // guided over 10 in, less than 11 11/64
+    board.spec.pullOut = Length{};
+    EXPECT_EQ(safeOf(board).value, "0 in");
+    EXPECT_EQ(safeOf(board).figures, "10 in < 5/4 × 8 15/16 in = 11 11/64 in");
 }
 
 TEST(BoardNumbers, TellTheMomentWithTheBoardsWeight) {

@@ -32,7 +32,11 @@ struct BoardCase {
                         in(0, 4));
     }
     [[nodiscard]] std::vector<BoardFinding> findings(LengthStyle style = {}) const {
-        return judgeBoard(spec, fitted(), {}, style);
+        const FittedBoard board = fitted();
+        std::vector<BoardFinding> all;
+        for (const BoardFault fault : faultsOf(spec, board))
+            all.push_back(*tell(fault, spec, board, {}, style));
+        return all;
     }
     [[nodiscard]] std::optional<BoardFinding> finding(BoardFault fault) const {
         for (BoardFinding& found : findings())
@@ -96,6 +100,16 @@ inline std::vector<std::pair<BoardFault, BoardCase>> faultyBoards() {
     add(F::BradTipNear, [](BoardCase& c) { c.spec.bradLength = in(1, 24); });
     add(F::KeeperScrewTipNear, [](BoardCase& c) { c.spec.keeper.screwLength = in(2, 10); });
     add(F::RunsHard, [](BoardCase& c) { c.spec.depth = in(16); });
+    add(F::TooFarOut, [](BoardCase& c) {
+        c.spec.pullOffCentre = Length{};
+        c.spec.playInHeight = in(0, 8);
+        c.spec.load = Force{};
+        c.spec.pullOut = in(13);
+    });
+    // 18 − 8 = 10 in are guided, less than 11 11/64.
+    add(F::NearJam, [](BoardCase& c) { c.spec.pullOut = in(8); });
+    // 23/32 in of furring; No. 8 asks for 2 × 2.5 × 0.164 = 0.82 in.
+    add(F::FurringThin, [](BoardCase& c) { c.spec.keeper.fastening = KeeperFastening::Down; });
     add(F::NoFurring, [](BoardCase& c) {
         c.spec.furred = Furred::No;
         c.spec.keeper.width = in(2);

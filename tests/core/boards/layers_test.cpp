@@ -1,5 +1,7 @@
 #include "core/boards/layers.h"
 
+#include "core/catalogue/stocked.h"
+
 #include "tests/core/boards/worked_board.h"
 
 #include <gtest/gtest.h>
@@ -45,8 +47,8 @@ TEST(Window, LeavesPenetrationAndCover) {
     const LayerCheck brad = bradOf(in(1));
     EXPECT_EQ(brad.leastLength, in(1, 6));     // 23/32 + 3/8
     EXPECT_EQ(brad.greatestLength, in(1, 22)); // 23/32 + 3/4 − 1/8
-    EXPECT_EQ(longestInWindow(brad, {in(1), in(1, 8), in(1, 16), in(1, 32)}), in(1, 16));
-    EXPECT_EQ(longestInWindow(brad, {in(1), in(1, 32)}), std::nullopt);
+    EXPECT_EQ(longestStocked({in(1), in(1, 8), in(1, 16), in(1, 32)}, brad.window()), in(1, 16));
+    EXPECT_EQ(longestStocked({in(1), in(1, 32)}, brad.window()), std::nullopt);
     EXPECT_EQ(checkLayers(in(1, 22), {}, {in(0, 46)}, in(0, 48), {}).passage, Passage::Holds);
     EXPECT_EQ(checkLayers(in(1, 6), {}, {in(0, 46)}, in(0, 48), {}).passage, Passage::Holds);
 }
@@ -54,7 +56,7 @@ TEST(Window, LeavesPenetrationAndCover) {
 TEST(Window, IsEmptyInAPanelThatIsTooThin) {
     const LayerCheck brad = checkLayers(in(1), {}, {in(0, 46)}, in(0, 24), {});
     EXPECT_LT(brad.greatestLength, brad.leastLength);
-    EXPECT_EQ(longestInWindow(brad, {in(1), in(1, 4), in(1, 8)}), std::nullopt);
+    EXPECT_EQ(longestStocked({in(1), in(1, 4), in(1, 8)}, brad.window()), std::nullopt);
 }
 
 TEST(Brad, IsCheckedInTheFurringOfItsOwnSide) {
@@ -90,7 +92,7 @@ TEST(AnyFastener, FitsExactlyInItsWindow) {
             length, random.upTo(8), {random.upTo(64), random.upTo(64)}, random.upTo(80), limits);
         const bool fits = check.leastLength <= length && length <= check.greatestLength;
         EXPECT_EQ(check.passage == Passage::Holds, fits);
-        EXPECT_EQ(longestInWindow(check, {length}).has_value(), fits);
+        EXPECT_EQ(longestStocked({length}, check.window()).has_value(), fits);
     }
 }
 

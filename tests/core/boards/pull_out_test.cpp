@@ -83,11 +83,23 @@ TEST(PulledOutBoard, TipsWhereNoStripIsLeftBehind) {
         << "the strip does not lie over the board";
 }
 
-TEST(SafePullOut, EndsWhereTheBoardJams) {
+// It jams where 8 15/16 in are guided; 5/4 of that are 11 11/64 in, which 16 in less 4 13/16 in
+// (11 3/16 in) still are, but not 16 in less 4 7/8 in.
+TEST(SafePullOut, EndsAQuarterBeforeTheBoardJams) {
     const Fitted fitted;
     const SafePullOut safe = safePullOut(fitted.with(50), in(8, 60), in(0, 4));
-    EXPECT_EQ(safe.pullOut, in(7)); // at 7 1/16 half the width is guided
+    EXPECT_EQ(safe.pullOut, in(4, 52));
     EXPECT_EQ(safe.end, PullOutEnd::Jams);
+}
+
+// 1/16 in of play: 1/16 × (x + 3/4) / (15 1/4 − x) is 1/4 in where x + 3/4 = 4 × (15 1/4 − x),
+// at 12.05 in.
+TEST(SafePullOut, EndsWhereTheFrontEdgeSinksTooFar) {
+    BoardSpec loose = workedSpec();
+    loose.playInHeight = in(0, 4);
+    const SafePullOut safe = safePullOut(Fitted(loose).with(0), {}, in(0, 4));
+    EXPECT_EQ(safe.end, PullOutEnd::Droops);
+    EXPECT_EQ(safe.pullOut, in(12));
 }
 
 // Lever a, one screw bears 0.65 − 0.05 a of 50 (16 − a) / a lbf, and at most 99.7: a = 3.17 in.
@@ -100,7 +112,9 @@ TEST(SafePullOut, EndsWhereAKeeperScrewBearsTooMuch) {
 }
 
 TEST(SafePullOut, EndsWhereNothingIsLeftBehindALightLoad) {
-    const SafePullOut safe = safePullOut(Fitted().with(0), {}, in(0, 4));
+    BoardSpec tight = workedSpec();
+    tight.playInHeight = Length{}; // it does not droop
+    const SafePullOut safe = safePullOut(Fitted(tight).with(0), {}, in(0, 4));
     EXPECT_EQ(safe.end, PullOutEnd::Tips);
     EXPECT_EQ(safe.pullOut, in(15, 12)); // 1/16 in is left behind the frame
 }
@@ -116,7 +130,7 @@ TEST(SafePullOut, IsNoneForABoardThatJamsWhereItLies) {
 TEST(SafePullOut, IsNotStoppedByScrewsThatAreNotKnown) {
     Fitted fitted;
     fitted.hold.withdrawal = std::nullopt;
-    EXPECT_EQ(safePullOut(fitted.with(500), {}, in(0, 4)).end, PullOutEnd::Tips);
+    EXPECT_EQ(safePullOut(fitted.with(500), {}, in(0, 4)).end, PullOutEnd::Droops);
 }
 
 TEST(AnyPulledOutBoard, DoesNotDroopWithoutPlay) {
@@ -166,11 +180,13 @@ TEST(AnySafePullOut, IsFollowedByAStepThatIsNotSafe) {
         if (safe.pullOut.isZero())
             continue;
         const PulledOut next = pulledOut(loaded, safe.pullOut + step);
+        const RunningJudgement running =
+            judgeRunning(fitted.board, skewOf(fitted.board, safe.pullOut + step), corner);
         const bool jams =
-            judgeRunning(fitted.board, skewOf(fitted.board, safe.pullOut + step), corner).running ==
-            Running::Jams;
+            running.running == Running::Jams || running.guided < leastSafelyGuided(running);
         const bool tooMuch = next.keeper.use && *next.keeper.use > Ratio::fromThousandths(1000);
-        EXPECT_TRUE(jams || tooMuch || next.keeper.lever.isZero()) << i;
+        const bool droops = next.droop && *next.droop > mostDroop;
+        EXPECT_TRUE(jams || tooMuch || droops || next.keeper.lever.isZero()) << i;
     }
 }
 

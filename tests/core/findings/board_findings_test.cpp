@@ -59,6 +59,7 @@ std::map<BoardFault, Project> provokedFaults() {
         s.pullOffCentre = to(0);
         s.pullOut = to(20 * 64);
     });
+    add(F::FurringThin, [&](BoardSpec& s) { s.keeper.fastening = KeeperFastening::Down; });
     add(F::RunsHard, [&](BoardSpec& s) { s.depth = to(17 * 64); });
     add(F::NoFurring, [&](BoardSpec& s) {
         s.furred = Furred::No;
@@ -106,7 +107,7 @@ TEST(BoardFindings, AreCuredByTheRemediesThatTheyOffer) {
         {BoardFault::DoesNotPass, "Let board A1 lie in the middle of its opening's height"},
         {BoardFault::DoesNotGoIn, "Make board A1 20 1/4 in deep"},
         {BoardFault::KeeperMisses, "Make the keeper strips over board A1 19/32 in wide"},
-        {BoardFault::Jams, "Stop board A1 at 11 1/4 in"},
+        {BoardFault::Jams, "Stop board A1 at 9 1/16 in"},
         {BoardFault::RunsHard, "Make board A1 20 1/4 in deep"},
         {BoardFault::NoFurring, "Fit furring beside board A1"},
     };

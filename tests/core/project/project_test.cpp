@@ -38,7 +38,7 @@ TEST(ANewCase, HasFrontsThatCanBeMadeAndMounted) {
         EXPECT_LT(fronts.profile.depth.length, fronts.thickness.length);
         EXPECT_EQ(fronts.profile.depth, fronts.profile.width); // eased
         EXPECT_LT(fronts.box.depth.length, project.casework.depth.length);
-        EXPECT_EQ(fronts.mounting.screw, "wood-screw-8");
+        EXPECT_EQ(fronts.mounting.screw, unit == Unit::Inch ? "wood-screw-8" : "wood-screw-4mm");
         EXPECT_TRUE(fronts.mounting.recess.length.isZero());
         EXPECT_EQ(fronts.hardware.form, "knob-32");
         EXPECT_EQ(fronts.box.runner, "side-mounted");

@@ -65,7 +65,7 @@ TEST(Rules, HoldEveryDefaultOfANewCase) {
     const std::map<std::string, std::string> some{
         {"fronts.thickness", "3/4 in; in millimetres 19 mm"},
         {"fronts.box.wallThickness", "1/2 in; in millimetres 12 mm"},
-        {"fronts.mounting.screw", "wood-screw-8"},
+        {"fronts.mounting.screw", "wood-screw-8; in millimetres wood-screw-4mm"},
         {"fronts.hardware.twoPast", "24 in; in millimetres 600 mm"},
         {"case.frameThickness", "3/4 in; in millimetres 19 mm"}};
     for (const auto& [id, value] : some) {

@@ -59,6 +59,13 @@ TEST_F(BoardForm, TakesTheLoadThatIsTyped) {
     EXPECT_EQ(board().fitted.load, Force::nearestToPoundsForce(edgeTestPoundsForce));
 }
 
+TEST_F(BoardForm, ShowsPlaysThatAreLessThanTheCasesFraction) {
+    ASSERT_EQ(session().style().denominator, 16);
+    auto* play = qobject_cast<LengthField*>(form->field(QStringLiteral("Play in height")));
+    ASSERT_TRUE(play);
+    EXPECT_EQ(play->lineEdit().text(), QStringLiteral("1/32 in"));
+}
+
 TEST_F(BoardForm, KeepsALoadThatItCannotReadWithItsReason) {
     TextField& load = words(loadLabel);
     type(load.lineEdit(), "a lot");
