@@ -92,6 +92,7 @@ constexpr auto causes = std::to_array<ForKinds<FindingCode, Cause>>({
     {HoldingWeak, HoldingWeak, {just(PullDesignSafety), InputPlace::Mounting}},
     {ScrewNearEdge, ScrewNearEdge, {alongOrAcross, InputPlace::Mounting}},
     {ScrewsCrowded, ScrewsCrowded, {inRow, InputPlace::Mounting}},
+    {ScrewRowsNear, ScrewRowsNear, {just(HoleY), InputPlace::Mounting}},
     {PilotHoleMissing, PilotHoleWrong, {just(PilotHole), InputPlace::Mounting}},
     {ClearanceHoleTight, ClearanceHoleTight, {just(ClearanceHole), InputPlace::Mounting}},
     {HeadBearsLittle, HeadBearsLittle, {just(HeadBearing), InputPlace::Mounting}},

@@ -73,6 +73,7 @@ enum class FindingCode : std::uint8_t {
     HoldingWeak,         ///< the mounting screws hold less than the published pull on a handle
     ScrewNearEdge,       ///< too near the front's edge or end
     ScrewsCrowded,       ///< too near each other along the grain
+    ScrewRowsNear, ///< solid front: its rows of screws are too near each other to hold it flat
     PilotHoleMissing,
     PilotHoleWrong,     ///< too large or too small
     ClearanceHoleTight, ///< smaller than the screw
@@ -131,7 +132,7 @@ struct Finding {
 /// All findings, gravest first, then in the order of the fronts. Each code is told once for a
 /// front, at the hole or handle where it is worst (overlays, inset gaps and what is past the case:
 /// once for each side); gaps and collisions once for the two fronts, uneven gaps once for the bank,
-/// movement once for the case.
+/// movement once for the case: at the front that moves most, naming all that move too much.
 std::vector<Finding> judge(const Project&, const Plan&);
 
 struct FindingText {

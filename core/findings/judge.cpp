@@ -24,6 +24,7 @@ void judgeOne(const Judged& judged) {
     if (hasWall(judged.front)) {
         judgeScrewLength(judged);
         judgeHolding(judged);
+        judgeScrewRows(judged);
         judgeRunnerLoad(judged);
         judgeSharedWall(judged);
         if (hasBottomInWall(judged.front) && hasRoomOnSharedWall(judged))

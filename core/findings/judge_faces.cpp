@@ -93,6 +93,7 @@ void judgeFixedFront(const Judged& judged) {
     }
     judgeScrewLength(judged);
     judgeHolding(judged);
+    judgeScrewRows(judged);
     judgePlaced(judged);
 }
 

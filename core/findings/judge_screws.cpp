@@ -1,4 +1,5 @@
 #include "core/findings/judging.h"
+#include "core/findings/moving_fronts.h"
 
 #include <algorithm>
 
@@ -66,7 +67,8 @@ void judgeWallUnderHead(const Judged& judged) {
                 {mounting.wall, mounting.recess, mounting.screw->headHeight, leastWall});
 }
 
-/// From the lowest to the highest row that the screws stand in.
+} // namespace
+
 Length rowsApart(const MountingPlan& mounting) {
     if (mounting.holes.empty())
         return nothing;
@@ -76,13 +78,10 @@ Length rowsApart(const MountingPlan& mounting) {
     return rows.size();
 }
 
-/// Solid wood whose grain runs from left to right.
 bool movesUpright(const Stock& stock) {
     return !stock.species.empty() && stock.build == Build::Solid &&
            stock.grain == Grain::AlongLength;
 }
-
-} // namespace
 
 void judgeScrewLength(const Judged& judged) {
     if (judged.front.mounting.length) {
@@ -94,29 +93,30 @@ void judgeScrewLength(const Judged& judged) {
     judgeWallUnderHead(judged);
 }
 
+/// figures: rows apart, front's height, least apart
+void judgeScrewRows(const Judged& judged) {
+    const Length height = judged.front.rect.height(), apart = rowsApart(judged.front.mounting);
+    const Length leastApart = Length::fromNanometres(height.nanometres() / heightsPerRows);
+    if (judged.front.mounting.holes.size() < 2 || height < tallFront || apart >= leastApart ||
+        !movesUpright(chosenStock(judged.project, judged.front)))
+        return;
+    judged.tell(FindingCode::ScrewRowsNear, Severity::OutsidePractice, {apart, height, leastApart});
+}
+
 void judgeMovement(const Project& project, const Plan& plan, std::vector<Finding>& found) {
     if (plan.season)
         return;
-    const FrontPlan* widest = nullptr;
-    Length apart;
-    for (const FrontPlan& front : plan.fronts)
-        if (const Length rows = rowsApart(front.mounting);
-            rows > apart && movesUpright(chosenStock(project, front))) {
-            apart = rows;
-            widest = &front;
-        }
-    if (widest == nullptr)
+    const std::vector<MovingFront> moving = movingFronts(project, plan);
+    if (moving.empty())
         return;
-    const Length movement = Length::fromNanometres(apart.nanometres() / widthsPerMovement);
-    const Length play = widest->mounting.clearanceHole - widest->mounting.screw->shankDiameter;
-    if (movement <= play)
-        return;
+    const MovingFront& worst = moving.front();
     // figures: rows apart, movement between them, play in the clearance hole, clearance hole
-    found.push_back({FindingCode::SlotForMovement,
-                     Severity::ToKnow,
-                     {},
-                     {apart, movement, play, widest->mounting.clearanceHole}});
-    found.back().where.opening = widest->opening;
+    found.push_back(
+        {FindingCode::SlotForMovement,
+         Severity::ToKnow,
+         {},
+         {worst.apart, worst.movement, worst.play, worst.front->mounting.clearanceHole}});
+    found.back().where.opening = worst.front->opening;
 }
 
 } // namespace frontwright::judging

@@ -1,4 +1,5 @@
 #include "core/findings/judging.h"
+#include "core/findings/moving_fronts.h"
 #include "core/plan/facing.h"
 #include "core/wood/movement.h"
 
@@ -87,33 +88,19 @@ void judgeBank(const Project& project, const Plan& plan, const BankSeason& bank,
                   {worst.narrow, worst.wide, bank.whenCut.difference(), seen})});
 }
 
-/// The row of all fronts whose clearance hole lacks most; nullptr where all suffice.
-const FrontPlan* worstRow(const Plan& plan, const SeasonRow*& row) {
-    const FrontPlan* worst = nullptr;
-    Length lacks;
-    for (const FrontPlan& front : plan.fronts)
-        for (const SeasonRow& r : front.season->rows)
-            if (const Length l = r.hole - front.mounting.clearanceHole; l > lacks) {
-                lacks = l;
-                worst = &front;
-                row = &r;
-            }
-    return worst;
-}
-
 /// figures: movement at the screws, shank, clearance hole, drill that suffices
-void judgeRows(const Plan& plan, std::vector<Finding>& found) {
-    const SeasonRow* row = nullptr;
-    const FrontPlan* front = worstRow(plan, row);
-    if (front == nullptr)
+void judgeRows(const Project& project, const Plan& plan, std::vector<Finding>& found) {
+    const std::vector<MovingFront> moving = movingFronts(project, plan);
+    if (moving.empty())
         return;
+    const MovingFront& worst = moving.front();
+    const MountingPlan& mounting = worst.front->mounting;
     found.push_back(
         {FindingCode::ClearanceSmall,
          Severity::OutsidePractice,
          {},
-         {greatest(row->driest.magnitude(), row->wettest.magnitude()),
-          front->mounting.screw->shankDiameter, front->mounting.clearanceHole, row->drill}});
-    found.back().where.opening = front->opening;
+         {worst.movement, mounting.screw->shankDiameter, mounting.clearanceHole, worst.drill}});
+    found.back().where.opening = worst.front->opening;
 }
 
 bool moves(const FrontPlan& front) {
@@ -153,10 +140,10 @@ void judgeSeasonGaps(const Project& project, const Plan& plan, std::vector<Betwe
         judgeBank(project, plan, bank, found);
 }
 
-void judgeAir(const Project&, const Plan& plan, std::vector<Finding>& found) {
+void judgeAir(const Project& project, const Plan& plan, std::vector<Finding>& found) {
     if (!plan.season)
         return;
-    judgeRows(plan, found);
+    judgeRows(project, plan, found);
     const SeasonMoisture& m = *plan.season;
     const bool isBeyond =
         isBeyondCoefficient(m.whenCut, m.driest) || isBeyondCoefficient(m.whenCut, m.wettest);

@@ -37,6 +37,7 @@ void judgeSurroundings(const Judged&);
 void judgeBox(const Judged&);
 void judgeScrewLength(const Judged&);
 void judgeScrewHoles(const Judged&);
+void judgeScrewRows(const Judged&);
 void judgeBolt(const Judged&);
 void judgeHandles(const Judged&);
 void judgeSeason(const Judged&);
@@ -83,6 +84,16 @@ bool hasRoomOnSharedWall(const Judged&);
 bool hasWall(const FrontPlan&);
 /// Whether the bottom leaves room above it: where it does not, no place for a hole can be told.
 bool hasBottomInWall(const FrontPlan&);
+
+/// From the lowest to the highest row that the screws stand in.
+Length rowsApart(const MountingPlan&);
+/// Solid wood whose grain runs from left to right.
+bool movesUpright(const Stock&);
+
+/// A front is tall from 8 in (203 mm) on, and its rows of screws are to stand at least a quarter of
+/// its height apart. Common practice, no source.
+inline constexpr Length tallFront = Length::inches(8);
+inline constexpr std::int64_t heightsPerRows = 4;
 
 /// Of what is drilled through the wall for each handle hole; 0 where nothing is.
 Length radiusInWall(const HardwarePlan&);

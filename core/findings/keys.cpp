@@ -68,6 +68,7 @@ constexpr auto allKeys = std::to_array<Keyed>({
     {FindingCode::HoldingWeak, "holding_weak"},
     {FindingCode::ScrewNearEdge, "screw_near_edge"},
     {FindingCode::ScrewsCrowded, "screws_crowded"},
+    {FindingCode::ScrewRowsNear, "screw_rows_near"},
     {FindingCode::PilotHoleMissing, "pilot_hole_missing"},
     {FindingCode::PilotHoleWrong, "pilot_hole_wrong"},
     {FindingCode::ClearanceHoleTight, "clearance_hole_tight"},

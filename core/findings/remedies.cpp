@@ -23,13 +23,16 @@ std::optional<std::uint32_t> bankOf(const Plan& plan, const Finding& finding) {
     return front == nullptr ? std::nullopt : std::optional(front->bank);
 }
 
-/// The same thing at the same place, whatever its figures are now. Gaps are uneven by the bank.
+/// The same thing at the same place, whatever its figures are now. Gaps are uneven by the bank,
+/// and movement is told once of all fronts that move too much.
 bool isSame(const Finding& a, const Plan& planOfA, const Finding& b, const Plan& planOfB) {
     if (a.code != b.code || a.fault != b.fault)
         return false;
     if (a.code == FindingCode::GapsUneven || a.code == FindingCode::GapsGoUneven ||
         a.code == FindingCode::StepOffPitch)
         return bankOf(planOfA, a) == bankOf(planOfB, b);
+    if (a.code == FindingCode::SlotForMovement || a.code == FindingCode::ClearanceSmall)
+        return true;
     return a.where.opening == b.where.opening && a.where.other == b.where.other &&
            a.where.member == b.where.member && (!isPerSide(a.code) || a.where.side == b.where.side);
 }
@@ -94,9 +97,9 @@ constexpr auto searches = std::to_array<ForKinds<FindingCode, void (*)(const Sea
     {WallThinUnderHead, WallThinUnderHead, forWallUnderHead},
     {FrontMissesWall, FrontMissesWall, forSharedWall},
     {FixedFrontNoRoom, FixedFrontNoRoom, forFixedFront},
-    {FixedFrontNoFrame, FixedFrontNoFrame, nullptr},
+    {FixedFrontNoFrame, FixedFrontNoFrame, forFixedWithoutFrame},
     {HoleOffMember, HoleOffMember, forScrewHole},
-    {SlotForMovement, SlotForMovement, nullptr},
+    {SlotForMovement, SlotForMovement, forMovement},
     {BoltTooShort, CounterboreTooDeep, forBolt},
     {BackplateOffField, HandlesCollide, forHandle},
     {FrontsCollide, GapTight, forGap},
@@ -112,6 +115,7 @@ constexpr auto searches = std::to_array<ForKinds<FindingCode, void (*)(const Sea
     {AnchorCase, AnchorCase, nullptr},
     {HoldingWeak, HoldingWeak, forHolding},
     {ScrewNearEdge, ScrewsCrowded, forScrewDistance},
+    {ScrewRowsNear, ScrewRowsNear, forScrewRows},
     {PilotHoleMissing, ClearanceHoleTight, forDrills},
     {HeadBearsLittle, HeadBearsLittle, forScrewHead},
     {BoltHoleTight, BoltHoleTight, nullptr},

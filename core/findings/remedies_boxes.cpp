@@ -13,15 +13,6 @@ void proposeSquare(const Search& search, Profile profile) {
                    profile);
 }
 
-void proposeHeight(const Search& search, BoxSpec spec) {
-    if (!spec.height)
-        return;
-    spec.height.reset();
-    search.propose({phrase("Make the box of %1 as tall as its opening allows", search.name()),
-                    text("Make the box of the whole case as tall as its opening allows")},
-                   spec);
-}
-
 void proposeRunnerClearances(const Search& search, BoxSpec spec) {
     if (!spec.sideClearance && !spec.clearanceBelow && !spec.clearanceAbove)
         return;
@@ -66,6 +57,16 @@ void proposeGroove(const Search& search, BoxSpec spec) {
 
 } // namespace
 
+void proposeBoxHeight(const Search& search) {
+    BoxSpec spec = chosenBox(search.project, search.front);
+    if (!spec.height)
+        return;
+    spec.height.reset();
+    search.propose({phrase("Make the box of %1 as tall as its opening allows", search.name()),
+                    text("Make the box of the whole case as tall as its opening allows")},
+                   spec);
+}
+
 Label widenProfile(const Search& search, Length width) {
     const std::string wide = search.say(width);
     return {phrase("Make the edge profile of %1 %2 wide", search.name(), wide),
@@ -96,7 +97,7 @@ void forBox(const Search& search) {
         return proposeDepth(search, spec);
     if (search.finding.code == FindingCode::BottomOutOfWall)
         proposeGroove(search, spec);
-    proposeHeight(search, spec);
+    proposeBoxHeight(search);
     proposeRunnerClearances(search, spec);
 }
 

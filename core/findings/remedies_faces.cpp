@@ -1,5 +1,6 @@
 #include "core/edits/choices.h"
 #include "core/edits/faces.h"
+#include "core/edits/uses.h"
 #include "core/findings/remedying.h"
 #include "core/plan/fillers.h"
 
@@ -32,12 +33,37 @@ void proposeShadow(const Search& search, Length shadow) {
                    });
 }
 
+/// The first front over a box decides it.
+void proposeHigherBox(const Search& search) {
+    BoxSpec spec = chosenBox(search.project, search.front);
+    if (!spec.height)
+        return;
+    const OpeningId decides = decidesBox(search.project, search.front.opening);
+    const FrontPlan* first = search.plan.frontOf(decides);
+    const bool isOwn = first != nullptr && first->choices != nullptr && first->choices->box;
+    spec.height.reset();
+    search.propose(
+        phrase("Make the box of %1 as tall as its opening allows", search.name()),
+        [decides, spec](const Project& project) { return setBox(project, {decides}, spec); });
+    if (!isOwn)
+        search.forCase.push_back(
+            {text("Make the box of the whole case as tall as its opening allows"),
+             [spec](const Project& project) { return setBox(project, {}, spec); }});
+}
+
+void proposeUse(const Search& search, Phrase label, OpeningUse use) {
+    search.propose(std::move(label), [opening = search.front.opening, use](const Project& project) {
+        return setUse(project, std::vector{opening}, use);
+    });
+}
+
 } // namespace
 
 void forSharedWall(const Search& search) {
     const OpeningId opening = search.front.opening;
     search.propose(phrase("One front again over the box of %1", search.name()),
                    [opening](const Project& project) { return joinFace(project, opening); });
+    proposeHigherBox(search);
 }
 
 void forFixedFront(const Search& search) {
@@ -49,6 +75,13 @@ void forFixedFront(const Search& search) {
     proposeOverlays(search,
                     phrase("Make the overlays of %1 at bottom and top %2", search.name(), size),
                     {Side::Bottom, Side::Top}, overlay);
+}
+
+void forFixedWithoutFrame(const Search& search) {
+    proposeUse(search, phrase("Make a drawer of %1", search.name()), OpeningUse::Drawer);
+    proposeUse(search, phrase("Make a door of %1", search.name()), OpeningUse::Door);
+    proposeUse(search, phrase("Leave the opening of %1 open", search.name()),
+               OpeningUse::OpenSpace);
 }
 
 void forFiller(const Search& search) {

@@ -1,6 +1,7 @@
 #include "core/findings/remedying_fits.h"
 
 #include "core/edits/choices.h"
+#include "core/findings/remedying_holes.h"
 #include "core/plan/screw_rows.h"
 
 namespace frontwright::remedying {
@@ -71,21 +72,13 @@ Phrase rowWords(const Search& search) {
 /// that the head goes through is no cure.
 void proposeDrill(const Search& search) {
     const Length drill = search.finding.figures[3];
-    MountingSpec mounting = chosenMounting(search.project, search.front);
-    mounting.clearanceHole = WrittenLength(drill);
-    const Length bearing = (search.front.mounting.screw->headDiameter - drill).half();
-    if (bearing <= nothing)
-        return;
     const std::string now = search.say(search.front.mounting.clearanceHole);
     const Phrase row = rowWords(search);
-    Label label{phrase("Drill all clearance holes of %1 %2 instead of %3, for %4", search.name(),
-                       search.say(drill), now, row),
-                phrase("Drill all clearance holes of the whole case %1 instead of %2, for %3, %4",
-                       search.say(drill), now, search.name(), row)};
-    if (bearing < search.project.limits.leastHeadBearing)
-        label = {phrase("%1, with washers under the heads", std::move(label.ofFront)),
-                 phrase("%1, with washers under the heads", std::move(label.wholeCase))};
-    search.propose(label, mounting);
+    proposeHoles(search, drill,
+                 {phrase("Drill all clearance holes of %1 %2 instead of %3, for %4", search.name(),
+                         search.say(drill), now, row),
+                  phrase("Drill all clearance holes of the whole case %1 instead of %2, for %3, %4",
+                         search.say(drill), now, search.name(), row)});
 }
 
 } // namespace

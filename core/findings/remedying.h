@@ -49,6 +49,9 @@ Label useBolts(const Search&, Length);
 Label boltHandle(const Search&, MountingWay);
 Label widenProfile(const Search&, Length width);
 
+/// As high as the opening leaves, where the maker gave its height.
+void proposeBoxHeight(const Search&);
+
 // Proposals by theme, best first.
 void forScrewLength(const Search&);
 void forWallUnderHead(const Search&);
@@ -63,6 +66,8 @@ void forStep(const Search&);
 void forProfile(const Search&);
 void forBox(const Search&);
 void forSeason(const Search&);
+void forMovement(const Search&);
+void forScrewRows(const Search&);
 void forHolding(const Search&);
 void forScrewDistance(const Search&);
 void forDrills(const Search&);
@@ -77,6 +82,7 @@ void forMortise(const Search&);
 void forCentres(const Search&);
 void forSharedWall(const Search&);
 void forFixedFront(const Search&);
+void forFixedWithoutFrame(const Search&);
 void forFiller(const Search&);
 
 /// About a pull-out board: no front. Empty where there is no such board any more.

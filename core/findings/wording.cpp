@@ -112,6 +112,7 @@ constexpr auto allWords = std::to_array<Worded>({
     {FindingCode::HoldingWeak, holdingWeak},
     {FindingCode::ScrewNearEdge, screwNearEdge},
     {FindingCode::ScrewsCrowded, screwsCrowded},
+    {FindingCode::ScrewRowsNear, screwRowsNear},
     {FindingCode::PilotHoleMissing, pilotHoleMissing},
     {FindingCode::PilotHoleWrong, pilotHoleWrong},
     {FindingCode::ClearanceHoleTight, clearanceHoleTight},
@@ -179,20 +180,20 @@ LengthStyle finest(LengthStyle style) {
 
 } // namespace
 
-std::optional<std::string> Told::shownFinely(Length length) const {
+std::optional<std::string> Told::shownFinely(Length length, Rounding rounding) const {
     const LengthStyle fine = finest(style);
-    const std::string figure = shown(length.magnitude(), fine);
+    const std::string figure = shown(length.magnitude(), fine, rounding);
     if (!length.isZero() && figure == mark + shown(Length{}, fine))
         return std::nullopt;
     return length < Length{} ? "−" + figure : figure;
 }
 
-Phrase Told::say(Length length) const {
+Phrase Told::say(Length length, Rounding rounding) const {
     if (in == In::Formula) {
         const std::string figure = shownPrecisely(length.magnitude(), finest(style));
         return length < Length{} ? "−" + figure : figure;
     }
-    if (auto figure = shownFinely(length))
+    if (auto figure = shownFinely(length, rounding))
         return *std::move(figure);
     return phrase("less than %1", style.unit == Unit::Inch ? "1/64 in" : number(0.1, 1) + " mm");
 }

@@ -2,6 +2,7 @@
 
 #include "core/findings/finding.h"
 #include "core/geometry/frames.h"
+#include "core/lengths/format.h"
 #include "core/plan/chosen.h"
 #include "core/plan/figures.h"
 
@@ -23,8 +24,11 @@ struct Told {
     [[nodiscard]] Length figure(std::size_t i) const { return finding.figures[i]; }
     /// In a sentence to 1/64 in, lest a sentence about 3/32 in say "≈ 1/8 in"; what would be shown
     /// as 0 without being it is "less than 1/64 in" (0.1 mm).
-    [[nodiscard]] Phrase say(Length length) const;
+    [[nodiscard]] Phrase say(Length length, Rounding rounding = Rounding::Nearest) const;
     [[nodiscard]] Phrase say(std::size_t i) const { return say(figure(i)); }
+    /// A least is not shown less than it is, nor a most more.
+    [[nodiscard]] Phrase sayLeast(std::size_t i) const { return say(figure(i), Rounding::Up); }
+    [[nodiscard]] Phrase sayMost(std::size_t i) const { return say(figure(i), Rounding::Down); }
     /// The same without the mark: for estimates that say "about" themselves.
     [[nodiscard]] Phrase sayAbout(std::size_t i) const;
     /// The end of a formula: "= 1/8 in", "= 0.413 in ≈ 13/32 in".
@@ -40,7 +44,8 @@ struct Told {
 
 private:
     /// nullopt where it is shown as 0 without being it.
-    [[nodiscard]] std::optional<std::string> shownFinely(Length length) const;
+    [[nodiscard]] std::optional<std::string>
+    shownFinely(Length length, Rounding rounding = Rounding::Nearest) const;
 };
 
 struct Words {
@@ -112,6 +117,7 @@ Words anchorCase(const Told&);
 Words holdingWeak(const Told&);
 Words screwNearEdge(const Told&);
 Words screwsCrowded(const Told&);
+Words screwRowsNear(const Told&);
 Words pilotHoleMissing(const Told&);
 Words pilotHoleWrong(const Told&);
 Words clearanceHoleTight(const Told&);
@@ -144,6 +150,8 @@ Words centresMixed(const Told&);
 
 // wording_boards.cpp
 Words ofBoard(const Told&);
+/// Where more fronts than the finding's move too much: "It is the same with A2, A3 and B1."
+Phrase withTheOthers(const Told&, Phrase sentence);
 /// Of a finding about an earlier state of the case.
 Words gone();
 

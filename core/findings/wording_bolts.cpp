@@ -46,13 +46,13 @@ Words boltBottomsOut(const Told& told) {
 // least length, greatest length, grip
 Words noBoltFits(const Told& told) {
     const Length grip = told.figure(2);
-    return {
-        phrase("No stocked bolt fits: it has to be from %1 to %2 long.", told.say(0), told.say(1)),
-        phrase("least = grip + least engagement %1 + %2 %3; greatest = grip + thread depth %1 "
-               "+ %4 %5",
-               told.equals(grip), told.say(told.figure(0) - grip), told.equals(0),
-               told.say(told.figure(1) - grip), told.equals(1)),
-        sourceOfForm(told)};
+    return {phrase("No stocked bolt fits: it has to be from %1 to %2 long.", told.sayLeast(0),
+                   told.sayMost(1)),
+            phrase("least = grip + least engagement %1 + %2 %3; greatest = grip + thread depth %1 "
+                   "+ %4 %5",
+                   told.equals(grip), told.say(told.figure(0) - grip), told.equals(0),
+                   told.say(told.figure(1) - grip), told.equals(1)),
+            sourceOfForm(told)};
 }
 
 // counterbore, wood that it goes into, wood left under the head, least wood there

@@ -23,10 +23,10 @@ Words frontMissesWall(const Told& told) {
         : isUpright
             ? phrase("The screws miss the wall: it lies behind %1 of the front's height, and they "
                      "need more than %2.",
-                     told.say(0), told.say(1))
+                     told.say(0), told.sayLeast(1))
             : phrase("The screws miss the wall: it lies behind %1 of the front's width, and they "
                      "need more than %2.",
-                     told.say(0), told.say(1));
+                     told.say(0), told.sayLeast(1));
     return {sentence,
             phrase("needed = what bottom, sides, top edge, tool and the front's own edges keep "
                    "free %1; there is %2",
@@ -40,10 +40,10 @@ Words fixedFrontNoRoom(const Told& told) {
         told.figure(0) > nothing
             ? phrase("Nowhere does the fixed front overlap the frame enough for a screw: %1 at "
                      "the most, and %2 is needed.",
-                     told.say(0), told.say(1))
+                     told.say(0), told.sayLeast(1))
             : phrase("The fixed front does not overlap the frame: there is nothing to screw "
                      "through. It would need %1.",
-                     told.say(1));
+                     told.sayLeast(1));
     return {sentence,
             phrase("least overlay = what the tool and the head need of the member + least distance "
                    "of a screw from the front's edge %1",
@@ -86,7 +86,7 @@ Words fillerBends(const Told& told) {
     const Length span = filler ? filler->span : nothing, width = filler ? filler->width : nothing;
     return {phrase("The filler strip bends by about %1 when a hand pushes on it, more than %2: it "
                    "is %3 thick and should be at least %4.",
-                   told.sayAbout(0), told.say(1), told.say(2), told.say(3)),
+                   told.sayAbout(0), told.say(1), told.say(2), told.sayLeast(3)),
             phrase("bend = F l³ / (4 E w t³) with F = %1 N, l = %2 between the screws beside it, "
                    "E = 10 000 N/mm², w = %3, t = %4; the wall behind it is not counted",
                    told.number(handPushPoundsForce * Force::newtonsPerPoundForce, 1),

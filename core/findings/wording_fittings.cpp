@@ -129,7 +129,7 @@ Words fittingScrewShort(const Told& told) {
 // least length, greatest length, plate, wood before the worst screw
 Words noFittingScrewFits(const Told& told) {
     return {phrase("No stocked screw fits the fitting (%3): it has to be from %1 to %2 long.",
-                   told.say(0), told.say(1), nameOf(told)),
+                   told.sayLeast(0), told.sayMost(1), nameOf(told)),
             phrase("least = plate + least penetration %1 + %2 %3; greatest = plate + wood − least "
                    "tip cover %1 + %4 − %5 %6",
                    told.equals(2), told.say(told.figure(0) - told.figure(2)), told.equals(0),

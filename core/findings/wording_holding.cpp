@@ -101,7 +101,7 @@ Words screwNearEdge(const Told& told) {
 Words screwsCrowded(const Told& told) {
     return {phrase("Two screws stand %1 apart in one row along the grain, less than %2: they may "
                    "split the front.",
-                   told.say(0), told.say(1)),
+                   told.say(0), told.sayLeast(1)),
             phrase("least spacing along the grain = %1 × the shank of %2 %3",
                    sayDiameters(told, told.figure(1), told.figure(2)), told.say(2), told.equals(1)),
             spacingSource()};
@@ -215,9 +215,13 @@ Words fitsMixed(const Told& told) {
                    "back it can do only one of them, unless it is rabbeted.",
                    sides(*told.front, [](Fit fit) { return fit == Fit::Inset; }),
                    sides(*told.front, [](Fit fit) { return fit != Fit::Inset; })),
-            phrase("an inset side lies %1, the front's thickness, behind the frame's face; an "
-                   "overlay side lies on it",
-                   told.say(0)),
+            told.plan.construction == Construction::Frameless
+                ? phrase("an inset side lies %1, the front's thickness, behind the panels' front "
+                         "edges; an overlay side lies on them",
+                         told.say(0))
+                : phrase("an inset side lies %1, the front's thickness, behind the frame's face; "
+                         "an overlay side lies on it",
+                         told.say(0)),
             commonPractice()};
 }
 

@@ -1,4 +1,5 @@
 #include "core/findings/judging.h"
+#include "core/findings/moving_fronts.h"
 #include "core/findings/wording.h"
 
 namespace frontwright::wording {
@@ -103,7 +104,7 @@ Words noScrewFits(const Told& told) {
     return {isPossible ? noStockedScrewFits(told)
                        : phrase("No screw can fit: it has to be at least %1 long to hold and at "
                                 "most %2 not to come too near the show face.",
-                                told.say(0), told.say(1)),
+                                told.sayLeast(0), told.sayMost(1)),
             windowReason(told), sourceOfTipCover(told)};
 }
 
@@ -122,17 +123,60 @@ Words wallThinUnderHead(const Told& told) {
             sourceOfLimit(told.project.limits.leastWallUnderHead, Limits{}.leastWallUnderHead)};
 }
 
+namespace {
+
+/// As many as a maker reads.
+constexpr std::size_t mostNamed = 12;
+
+} // namespace
+
+Phrase withTheOthers(const Told& told, Phrase sentence) {
+    std::vector<Phrase> others;
+    for (const MovingFront& moving : movingFronts(told.project, told.plan))
+        if (moving.front != told.front)
+            others.emplace_back(label(told.project, *moving.front));
+    if (others.empty())
+        return sentence;
+    if (others.size() <= mostNamed)
+        return joined(std::move(sentence), phrase("It is the same with %1.", listed(others)));
+    const std::string more = std::to_string(others.size() - mostNamed);
+    others.resize(mostNamed);
+    return joined(std::move(sentence),
+                  phrase("It is the same with %1, and with %2 more.", listed(others), more));
+}
+
 // rows apart, movement between them, play in the clearance hole, clearance hole
 Words slotForMovement(const Told& told) {
     const Length hole = told.figure(3) + told.figure(1) - told.figure(2);
-    return {phrase("A solid front moves: between screw rows %1 apart by about %2 from dry air to "
+    return {
+        withTheOthers(
+            told,
+            phrase("A solid front moves: between screw rows %1 apart by about %2 from dry air to "
                    "damp, and the clearance holes give only %3; drill one row %4 or make its holes "
                    "slots, up and down.",
-                   told.say(0), told.sayAbout(1), told.say(2), told.say(hole)),
-            phrase("movement ≈ rows apart / %1 %2 / %1 %3 (1/8 in for each foot across the grain, "
-                   "grain running from left to right); play = clearance hole − shank %4",
-                   std::to_string(judging::widthsPerMovement), told.equals(0), told.equals(1),
-                   told.equals(2)),
+                   told.say(0), told.sayAbout(1), told.say(2), told.say(hole, Rounding::Up))),
+        phrase("movement ≈ rows apart / %1 %2 / %1 %3 (1/8 in for each foot across the grain, "
+               "grain running from left to right); play = clearance hole − shank %4",
+               std::to_string(judging::widthsPerMovement), told.equals(0), told.equals(1),
+               told.equals(2)),
+        commonPractice()};
+}
+
+// rows apart, front's height, least apart
+Words screwRowsNear(const Told& told) {
+    const Phrase sentence =
+        told.figure(0) > nothing
+            ? phrase("The front is %1 high, and its rows of screws stand only %2 apart, less than "
+                     "%3: solid wood can cup and tilt on them.",
+                     told.say(1), told.say(0), told.sayLeast(2))
+            : phrase("The front is %1 high, and one row of screws holds it: solid wood can cup and "
+                     "tilt on it. Two rows should stand %2 apart.",
+                     told.say(1), told.sayLeast(2));
+    return {sentence,
+            phrase("least distance of the rows = height / %1 %2; told of solid fronts from %3 high "
+                   "whose grain runs from left to right",
+                   std::to_string(judging::heightsPerRows), told.equals(2),
+                   told.say(judging::tallFront)),
             commonPractice()};
 }
 

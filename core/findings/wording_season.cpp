@@ -175,7 +175,7 @@ Words clearanceSmall(const Told& told) {
                           "at %2, and the clearance holes leave %3. Let the lowest row of screws "
                           "hold; drill the others %4, or make slots of that length, up and down.",
                           movement, row, play, drill);
-    return {joined(sentence, headOver(told, told.figure(3))),
+    return {withTheOthers(told, joined(sentence, headOver(told, told.figure(3)))),
             phrase("clearance hole ≥ shank + 2 × movement %1 + 2 × %2 %3; it is %4; %5",
                    told.equals(1), movement, told.equals(told.figure(1) + 2 * told.figure(0)),
                    told.say(2), seasonWords(told)),

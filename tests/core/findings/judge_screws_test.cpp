@@ -185,6 +185,88 @@ TEST(MovementFinding, IsToldOnceForTheFrontWhoseRowsAreFurthestApart) {
     EXPECT_EQ(found.find(FindingCode::SlotForMovement)->where.opening, found.front(1).opening);
 }
 
+/// Fronts of 5 1/2, 9 1/2 and more inches, the screw rows as far apart as their boxes let them.
+Found chestOfThree() {
+    using namespace testing;
+    return Found(projectWith(rows({fixed(Length::inches(5), opening()),
+                                   fixed(Length::inches(9), opening()), share(opening())},
+                                  Length::inches(1, 16)),
+                             Length::inches(16), Length::inches(24)));
+}
+
+TEST(MovementFinding, NamesAllFrontsThatMoveTooMuch) {
+    const Found found = chestOfThree();
+    // A third front is 24 − 3 − 2 × 1 1/4 − 5 − 9 = 4 1/2 in of opening; all rows are more than 3
+    // in apart but the lowest opening's.
+    const std::string sentence = found.told(FindingCode::SlotForMovement).sentence.english();
+    EXPECT_NE(sentence.find("It is the same with A1."), std::string::npos) << sentence;
+}
+
+TEST(MovementFinding, NamesNoDoor) {
+    Project project = bank(2);
+    project.fronts.mounting.fromBottom = n64(64);
+    project.fronts.mounting.fromTop = n64(64);
+    ASSERT_TRUE(Found(project).has(FindingCode::SlotForMovement));
+    project = testing::withOpenings(std::move(project), [](Opening& opening, std::size_t i) {
+        opening.use = i == 0 ? OpeningUse::Door : OpeningUse::Drawer;
+    });
+    const std::string sentence =
+        Found(project).told(FindingCode::SlotForMovement).sentence.english();
+    EXPECT_EQ(sentence.find("It is the same"), std::string::npos) << sentence;
+}
+
+TEST(MovementFinding, IsCuredByLargerHolesInAllFronts) {
+    const Found found = chestOfThree();
+    const Finding& finding = *found.find(FindingCode::SlotForMovement);
+    const auto offered =
+        remedies(finding, found.project, found.catalogue, found.plan, found.project.style);
+    ASSERT_FALSE(offered.empty());
+    const auto cured = offered.front().apply(found.project);
+    ASSERT_TRUE(cured.ok());
+    EXPECT_FALSE(Found(cured.value()).has(FindingCode::SlotForMovement)) << offered.front().label;
+}
+
+TEST(MovementFinding, NamesFrontsThatDecideForThemselvesInOneRemedy) {
+    Project project = bank(3);
+    const MountingSpec own = project.fronts.mounting;
+    project =
+        withChoices(std::move(project), 1, [&](FrontChoices& choices) { choices.mounting = own; });
+    const Found found(project);
+    const Finding& finding = *found.find(FindingCode::SlotForMovement);
+    bool isOffered = false;
+    for (const Remedy& remedy :
+         remedies(finding, found.project, found.catalogue, found.plan, found.project.style))
+        isOffered = isOffered || remedy.label.english().starts_with(
+                                     "Drill all clearance holes of A1, A2 and A3 ");
+    EXPECT_TRUE(isOffered);
+}
+
+// Opening 9 in, front 9 1/2: a quarter is 2 3/8 in = 152/64.
+Found tallFrontWithRows(Length apart, Length height = Length::inches(9)) {
+    Project project = testing::oneOpening(Length::inches(13), height);
+    project.fronts.mounting.fromBottom = n64(64);
+    const Length box = Found(project).front(0).box.height;
+    project.fronts.mounting.fromTop = box - n64(64) - apart;
+    return Found(project);
+}
+
+TEST(ScrewRows, AreToldToBeTooNearOnATallFront) {
+    ASSERT_TRUE(tallFrontWithRows(n64(151)).has(FindingCode::ScrewRowsNear));
+    EXPECT_FALSE(tallFrontWithRows(n64(152)).has(FindingCode::ScrewRowsNear));
+    EXPECT_EQ(
+        tallFrontWithRows(n64(151)).told(FindingCode::ScrewRowsNear).sentence,
+        "The front is 9 1/2 in high, and its rows of screws stand only 2 23/64 in apart, less "
+        "than 2 3/8 in: solid wood can cup and tilt on them.");
+}
+
+TEST(ScrewRows, MayStandNearOnALowFrontAndOnBoardThatDoesNotMove) {
+    EXPECT_FALSE(tallFrontWithRows(n64(64), Length::inches(7)).has(FindingCode::ScrewRowsNear));
+    Project project = tallFrontWithRows(n64(64)).project;
+    ASSERT_TRUE(Found(project).has(FindingCode::ScrewRowsNear));
+    project.fronts.stock.build = Build::Stable;
+    EXPECT_FALSE(Found(project).has(FindingCode::ScrewRowsNear));
+}
+
 TEST(MovementFinding, IsNotToldOfFrontsThatAreNotSolidWood) {
     Project project = bank(2);
     project.fronts.stock.species.clear();

@@ -35,8 +35,9 @@ Severity severityAtItsLimit(FindingCode code) {
         HoldingWeak,       ScrewNearEdge,      ScrewsCrowded,      PilotHoleMissing,
         PilotHoleWrong,    ClearanceHoleTight, HeadBearsLittle,    RunnerOverloaded,
         FitsMixed,         FittingScrewThin,   FittingScrewShort,  MortiseTooDeep,
-        HoleAtFitting,     CentresMixed,       FrontAtWall,        FrontAtNeighbour,
-        FrontAtTrim,       StepOffPitch,       FillerBends,        FixedFrontNoFrame};
+        HoleAtFitting,     CentresMixed,       ScrewRowsNear,      FrontAtWall,
+        FrontAtNeighbour,  FrontAtTrim,        StepOffPitch,       FillerBends,
+        FixedFrontNoFrame};
     const std::set<FindingCode> toKnow{SlotForMovement, AnchorCase, MoistureBeyondRange,
                                        WoodUnknown};
     if (ruins.contains(code))

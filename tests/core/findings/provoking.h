@@ -51,6 +51,12 @@ inline std::vector<Provocation> screwProvocations() {
         p.fronts.mounting.fromBottom = n64(64);
         p.fronts.mounting.fromTop = n64(5 * 64 + 40 - 64) - l;
     };
+    // The same on an opening of 9 in; the box is 8 5/8 in high.
+    const auto tallRowsApart = [](Project& p, Length l) {
+        p = oneOpening(Length::inches(13), Length::inches(9));
+        p.fronts.mounting.fromBottom = n64(64);
+        p.fronts.mounting.fromTop = n64(8 * 64 + 40 - 64) - l;
+    };
     return {
         // 1/2 in wall − 1/8 in recess + 3/4 in front = 1 1/8 in reaches the show face.
         provoked(ScrewThroughShowFace, length, n64(72), n64(71)),
@@ -63,6 +69,8 @@ inline std::vector<Provocation> screwProvocations() {
         provoked(WallThinUnderHead, recess, n64(15), n64(14)),
         // 3 in / 96 = 1/32 in, the play of a 3/16 in hole round a 5/32 in shank.
         provoked(SlotForMovement, rowsApart, n64(3 * 64 + 1), n64(3 * 64)),
+        // A front of 9 1/2 in wants 2 3/8 in between its rows.
+        provoked(ScrewRowsNear, tallRowsApart, n64(151), n64(152)),
     };
 }
 

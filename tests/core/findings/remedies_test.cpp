@@ -95,11 +95,9 @@ TEST(Remedies, CureWhatIsFoundInCasesByChance) {
 
 TEST(Remedies, AreOfferedForAllButWhatTheMakerHasToDecide) {
     for (const Provocation& provocation : allProvocations()) {
-        const bool isMakers = provocation.code == FindingCode::SlotForMovement ||
-                              provocation.code == FindingCode::MoistureBeyondRange ||
+        const bool isMakers = provocation.code == FindingCode::MoistureBeyondRange ||
                               provocation.code == FindingCode::WoodUnknown ||
                               provocation.code == FindingCode::AnchorCase ||
-                              provocation.code == FindingCode::FixedFrontNoFrame ||
                               provocation.code == FindingCode::RunnerOverloaded;
         EXPECT_EQ(labelsOf(Found(provocation.beyond), provocation.code).empty(), isMakers)
             << key(provocation.code);

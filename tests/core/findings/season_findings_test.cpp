@@ -157,11 +157,13 @@ TEST(SeasonRemedies, EnlargeAHoleOnlyWhereTheHeadStillBears) {
               "Drill all clearance holes of the whole case 13/64 in instead of 3/16 in, for A1, "
               "screw row 2, 3 in above the box's lower edge");
     const FindingText text = slight.told(FindingCode::ClearanceSmall);
-    EXPECT_EQ(text.sentence,
-              "Screws that do not hold the front need room: over the year it moves ≈ 1/64 in at "
-              "screw row 2, 3 in above the box's lower edge, and the clearance holes leave 1/64 "
-              "in. Let the lowest row of screws hold; drill the others 13/64 in, or make slots of "
-              "that length, up and down. The screws' heads of 5/16 in still cover such a hole.");
+    EXPECT_EQ(
+        text.sentence,
+        "Screws that do not hold the front need room: over the year it moves ≈ 1/64 in at "
+        "screw row 2, 3 in above the box's lower edge, and the clearance holes leave 1/64 "
+        "in. Let the lowest row of screws hold; drill the others 13/64 in, or make slots of "
+        "that length, up and down. The screws' heads of 5/16 in still cover such a hole. It is "
+        "the same with A2.");
     project.fronts.mounting.fromTop = n64(64);
     oakInAir(project, 6, 6, 14);
     for (const Remedy& remedy : remediesOf(Found(project), FindingCode::ClearanceSmall))

@@ -38,6 +38,23 @@ TEST(FrontsOnOneBox, OfTooThinWoodDoNotMissTheWall) {
     EXPECT_TRUE(found.has(FindingCode::NoScrewFits) || found.has(FindingCode::HoleOffFront));
 }
 
+TEST(FrontsOnOneBox, FindTheirWallInAHigherBox) {
+    Project project = faced(bank(2));
+    project.fronts.box.height = Length::inches(7);
+    const Found found(project);
+    ASSERT_TRUE(found.has(FindingCode::FrontMissesWall));
+    const auto offered = remedies(*found.find(FindingCode::FrontMissesWall), found.project,
+                                  found.catalogue, found.plan, found.project.style);
+    const auto higher = std::find_if(offered.begin(), offered.end(), [](const Remedy& remedy) {
+        return remedy.label == "Make the box of A1 as tall as its opening allows" ||
+               remedy.label == "Make the box of A2 as tall as its opening allows";
+    });
+    ASSERT_NE(higher, offered.end());
+    const auto cured = higher->apply(found.project);
+    ASSERT_TRUE(cured.ok());
+    EXPECT_FALSE(Found(cured.value()).has(FindingCode::FrontMissesWall));
+}
+
 TEST(FrontsOnOneBox, LackNoOverlayWhereNoMemberIs) {
     Project project = bank(2);
     project.fronts.fit.bottom = {Fit::Overlay, n64(0)};

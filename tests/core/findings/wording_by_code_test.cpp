@@ -56,7 +56,7 @@ const std::vector<Told> toldAtTheLimit{
      "thickness = thinner edge − shadow = 3/4 in − 3/4 in = 0 in; it must be more than 0"},
     {FindingCode::FillerBends, "Fronts A1 and A2",
      "The filler strip bends by about 1/64 in when a hand pushes on it, more than ≈ 1/64 in: it is "
-     "5/8 in thick and should be at least ≈ 5/8 in.",
+     "5/8 in thick and should be at least ≈ 41/64 in.",
      "bend = F l³ / (4 E w t³) with F = 44.5 N, l = 11 1/8 in between the screws beside it, E = 10 "
      "000 N/mm², w = 3/4 in, t = 5/8 in; the wall behind it is not counted"},
     {FindingCode::FixedFrontNoRoom, "Front A1, bottom",
@@ -71,11 +71,16 @@ const std::vector<Told> toldAtTheLimit{
      "edges, into wood away from the front's edges"},
     {FindingCode::SlotForMovement, "Front A1",
      "A solid front moves: between screw rows 3 1/64 in apart by about 1/32 in from dry air to "
-     "damp, and the clearance holes give only 1/32 in; drill one row ≈ 3/16 in or make its holes "
-     "slots, up and down.",
+     "damp, and the clearance holes give only 1/32 in; drill one row ≈ 13/64 in or make its holes "
+     "slots, up and down. It is the same with A2.",
      "movement ≈ rows apart / 96 = 3 1/64 in / 96 = 0.031 in ≈ 1/32 in (1/8 in for each foot "
      "across the grain, grain running from left to right); play = clearance hole − shank = 1/32 "
      "in"},
+    {FindingCode::ScrewRowsNear, "Front A1",
+     "The front is 9 1/2 in high, and its rows of screws stand only 2 23/64 in apart, less than 2 "
+     "3/8 in: solid wood can cup and tilt on them.",
+     "least distance of the rows = height / 4 = 2 3/8 in; told of solid fronts from 8 in high "
+     "whose grain runs from left to right"},
     {FindingCode::HoleInBottom, "Front A1, screw hole 1",
      "The screw hole goes 1/64 in into the bottom: hole 41/64 in above the box's lower edge, "
      "bottom's top 1/2 in, radius of the head 5/32 in.",
