@@ -59,7 +59,7 @@ constexpr Stated holdingRules[]{
     {"filler_bend", text("Bend of a filler strip between two fronts on one box"),
      text("F l³ / (4 E w t³); F 10 lbf (44.5 N) in the middle of l between the outermost screws "
           "beside the gap, E 10 000 N/mm²; the wall behind it not counted"),
-     text("numbers filler_bend, filler_least_thickness; finding filler_bends"), memory,
+     text("bend and least thickness of a filler strip; whether it bends too much"), memory,
      text("beam on two supports with a load in its middle; stiffness of wood along the grain "
           "from the Wood Handbook, chapter 5, from memory; the hand's push is common practice")},
     {"screw_tested_range", text("Gauges and lengths for which the ultimate equation was tested"),
@@ -79,6 +79,10 @@ constexpr Stated holdingRules[]{
     {"pull_test", text("Pull on a drawer's handle"), text("50 lbf (222 N)"),
      text("each screw's share of the pull test; whether the screws stand it"), published,
      text("Architectural Woodwork Standards, 1st ed., 2009")},
+    {"screw_rows_apart_tall",
+     text("Least distance of the rows of screws that hold a tall solid front"),
+     text("a quarter of its height, from 8 in (203 mm) high, grain from left to right"),
+     text("rows of screws too near each other"), practice, noSource},
     {"pull_share", text("Share of a pull that falls to one screw"),
      text("1/n + turning about the screws' middle, as of a stiff front on equal screws"),
      text("each screw's share of the pull test"), practice, noSource},
@@ -156,28 +160,44 @@ constexpr Stated runnerRules[]{
     {"runner_length", text("Length of a runner"),
      text("the longest stocked one up to frame + case inside − setback, and up to the box where "
           "its depth is given; wooden ones are cut to the case"),
-     text("number runner_length; findings runner_too_long, no_runner_fits"), practice,
-     sheetOfRunner},
+     text("length of a runner; whether one fits the case and the box"), practice, sheetOfRunner},
     {"runner_depth", text("Depth of a box on under-mounted runners"),
-     text("the runner's length: hooks hold the box's back"), text("finding box_off_runner"),
-     practice, sheetOfRunner},
+     text("the runner's length: hooks hold the box's back"),
+     text("whether the box's back is where the runner's hooks are"), practice, sheetOfRunner},
     {"runner_sides", text("Side clearance beside sides of another thickness"),
      text("the kind's side clearance + sides that it is for − sides"),
-     text("finding side_clearance_off"), practice, sheetOfRunner},
+     text("whether the box leaves its runners their side clearance"), practice, sheetOfRunner},
     {"runner_clear_zone", text("Clear zone of a runner in the box wall"),
      text("no screw within the zone + the radius of the recess tool"),
-     text("allowed region; finding hole_at_runner"), practice, sheetOfRunner},
+     text("where screws are allowed; holes that meet a runner"), practice, sheetOfRunner},
     {"runner_bottom", text("Bottom over a runner"),
      text("its underside no lower than the runner's top and the notches"),
-     text("finding bottom_on_runner"), practice, sheetOfRunner},
+     text("whether the bottom lies in a runner's way"), practice, sheetOfRunner},
     {"kicker", text("Kicker over a wooden drawer"),
      text("underside = clearance below + box + play, above the opening's lower edge"),
-     text("number kicker_height"), practice, noSource},
+     text("height of the kicker"), practice, noSource},
     {"box_swelling", text("A box that sticks in damp air"),
      text("box height × change of its sides up to the wettest air, flat-sawn, is less than the "
           "play above"),
-     text("number box_swelling; finding box_sticks"), published,
+     text("what a box gains in height; whether it sticks in damp air"), published,
      text("Forest Products Laboratory, Wood Handbook, chapter 13")},
+};
+
+constexpr Stated boardRules[]{
+    {"board_jams", text("Length at which a pull-out board jams"),
+     text("2 × friction × distance of the pull from its middle; friction 0.5"),
+     text("whether a board jams; how far out it is safe"), memory,
+     text("statics; friction of dry wood 0.5, the upper end of 0.3 to 0.5: Wood Handbook, 1999, "
+          "chapter 4, from memory")},
+    {"board_reserve", text("What a board is guided over at least when it is out"),
+     text("5/4 × the length at which it jams"), text("how far out a board is safe"), practice,
+     noSource},
+    {"board_droop", text("How far a board's front edge may sink"),
+     text("1/4 in (6.35 mm) by play in height × (pull-out + frame) / lever"),
+     text("how far out a board is safe"), practice, noSource},
+    {"board_furring", text("Furring that keeper strips are screwed down into"),
+     text("at least 2 × 2.5 D thick"), text("whether the screws may split the furring"), memory,
+     text("NDS commentary, from memory")},
 };
 
 constexpr Stated frontRules[]{
@@ -217,6 +237,8 @@ void addEquations(std::vector<RuleRow>& rows) {
     for (const Stated& rule : weightRules)
         add(rows, rule);
     for (const Stated& rule : runnerRules)
+        add(rows, rule);
+    for (const Stated& rule : boardRules)
         add(rows, rule);
 }
 

@@ -24,7 +24,19 @@ QString defaultPaper() {
                                                                       : QStringLiteral("A4");
 }
 
-/// Paper is told in millimetres in either unit, as it is stored.
+/// In the case's unit, finer than its fraction: an edge of paper is less than a front.
+LengthStyle ofPaper(LengthStyle style) {
+    style.denominator = 64;
+    return style;
+}
+
+/// A usual measure in the case's unit.
+Length usual(LengthStyle style, std::int64_t sixtyFourths, std::int64_t millimetres) {
+    return style.unit == Unit::Inch ? Length::fromSixtyFourths(sixtyFourths)
+                                    : Length::millimetres(millimetres);
+}
+
+/// Stored in millimetres in either unit.
 WrittenLength stored(const QSettings& settings, const QString& key, Length otherwise) {
     const auto length = parseWrittenLength(settings.value(key).toString().toStdString());
     return length.ok() && length.value() >= Length{} ? length.value() : WrittenLength(otherwise);
@@ -42,7 +54,7 @@ QString orientationName(std::optional<Orientation> orientation) {
 SheetSetup::SheetSetup(QSettings& settings, LengthStyle style, QWidget* parent)
     : QWidget(parent),
       m_settings(settings),
-      m_style{Unit::Millimetre, style.denominator},
+      m_style(ofPaper(style)),
       m_form(new QFormLayout(this)),
       m_paper(new QComboBox),
       m_orientation(new QComboBox),
@@ -75,11 +87,11 @@ void SheetSetup::addPapers() {
     m_paper->setCurrentIndex(last >= 0 ? last : m_paper->findData(defaultPaper()));
     m_paper->setAccessibleName(tr("Paper"));
     m_form->addRow(tr("P&aper"), m_paper);
-    addLength(tr("Roll &width"), m_rollField, m_rollWidth = Length::millimetres(610),
+    addLength(tr("Roll &width"), m_rollField, m_rollWidth = usual(m_style, 24 * 64, 610),
               QStringLiteral("templates/rollWidth"));
-    addLength(tr("Sheet w&idth"), m_widthField, m_width = Length::millimetres(300),
+    addLength(tr("Sheet w&idth"), m_widthField, m_width = usual(m_style, 12 * 64, 300),
               QStringLiteral("templates/sheetWidth"));
-    addLength(tr("Sheet &height"), m_heightField, m_height = Length::millimetres(400),
+    addLength(tr("Sheet &height"), m_heightField, m_height = usual(m_style, 16 * 64, 400),
               QStringLiteral("templates/sheetHeight"));
 }
 
@@ -97,9 +109,9 @@ void SheetSetup::addOrientations() {
 
 void SheetSetup::addFields() {
     addOrientations();
-    addLength(tr("O&verlap"), m_overlapField, m_overlap = Length::millimetres(10),
+    addLength(tr("O&verlap"), m_overlapField, m_overlap = usual(m_style, 24, 10),
               QStringLiteral("templates/overlap"));
-    addLength(tr("&Margin"), m_marginField, m_margin = Length::millimetres(10),
+    addLength(tr("&Margin"), m_marginField, m_margin = usual(m_style, 24, 10),
               QStringLiteral("templates/margin"));
 }
 

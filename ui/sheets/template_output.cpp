@@ -2,6 +2,7 @@
 
 #include "ui/sheets/template_dialog.h"
 
+#include "core/lengths/format.h"
 #include "ui/files/save_file.h"
 #include "ui/language/told.h"
 #include "ui/paper/pdf.h"
@@ -13,7 +14,6 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
-#include <QLocale>
 #include <QMessageBox>
 #include <QPushButton>
 
@@ -28,8 +28,10 @@ bool isCorrected(const SheetOptions& options) {
                         [](const ScaleFactors& factors) { return factors.areNone(); });
 }
 
-QString millimetres(double mm) {
-    return QLocale().toString(mm, 'f', 1);
+/// Enough room for a blank edge: in the case's unit, rounded up.
+QString roomFor(double mm, LengthStyle style) {
+    style.denominator = 64;
+    return QString::fromStdString(shown(Length::nearestToMillimetres(mm), style, Rounding::Up));
 }
 
 } // namespace
@@ -109,9 +111,9 @@ void TemplateDialog::heed(const PrintOutcome& outcome) {
         report(told(outcome.error.sentence()));
         return;
     case Kind::BlankEdgeWider:
-        report(tr("Nothing was printed: this printer leaves %1 mm blank at the edge, and marks "
-                  "would be lost. Set the margin to %1 mm or more.")
-                   .arg(millimetres(outcome.blank)));
+        report(tr("Nothing was printed: this printer leaves %1 blank at the edge, and marks would "
+                  "be lost. Set the margin to %1 or more.")
+                   .arg(roomFor(outcome.blank, m_session.style())));
         return;
     case Kind::OtherPrinter:
         m_printer->choosePrinter(outcome.printer);

@@ -40,22 +40,6 @@
         <translation>1 / (1 − Länge, bei der sie verkantet / Länge im Korpus)</translation>
     </message>
     <message>
-        <source>until nothing is left to hold its back down</source>
-        <translation>bis nichts mehr da ist, was sie hinten niederhält</translation>
-    </message>
-    <message>
-        <source>until a screw of the keeper strip bears its design value</source>
-        <translation>bis eine Schraube der Halteleiste ihren Bemessungswert trägt</translation>
-    </message>
-    <message>
-        <source>until it jams</source>
-        <translation>bis sie verkantet</translation>
-    </message>
-    <message>
-        <source>Safe pull-out</source>
-        <translation>Sicherer Auszug</translation>
-    </message>
-    <message>
         <source>Moment about the runners&apos; front end</source>
         <translation>Moment um das vordere Ende der Führungen</translation>
     </message>
@@ -256,8 +240,8 @@
         <translation>Rechte Halteleiste, Stück %1</translation>
     </message>
     <message>
-        <source>its end − its beginning, behind the frame&apos;s face</source>
-        <translation>sein Ende − sein Anfang, hinter der Vorderseite des Rahmens</translation>
+        <source>its end − its beginning, from the case&apos;s front</source>
+        <translation>sein Ende − sein Anfang, von der Vorderseite des Korpus</translation>
     </message>
     <message>
         <source>The board does not pass under the top rail: %1 are missing</source>
@@ -340,6 +324,14 @@
         <translation>Den Auszug bei %1 begrenzen</translation>
     </message>
     <message>
+        <source>Pulled out %1, the board&apos;s front edge sinks by %2, more than %3</source>
+        <translation>%1 herausgezogen, sinkt die Vorderkante der Platte um %2 ab, mehr als %3</translation>
+    </message>
+    <message>
+        <source>droop = play in height × (pull-out + frame) / lever: %1 × (%2 + %3) / %4</source>
+        <translation>Absinken = Spiel in der Höhe × (Auszug + Rahmendicke) / Hebelarm: %1 × (%2 + %3) / %4</translation>
+    </message>
+    <message>
         <source>Pulled out %1, the board has no keeper strip over its back and tips</source>
         <translation>%1 ausgezogen, hat die Platte hinten keine Halteleiste mehr über sich und kippt</translation>
     </message>
@@ -390,6 +382,30 @@
     <message>
         <source>Make the board deeper, pull it in its middle, or wax its edges</source>
         <translation>Die Platte tiefer machen, in ihrer Mitte ziehen oder ihre Kanten wachsen</translation>
+    </message>
+    <message>
+        <source>Pulled out %1, the board is near to jamming: %2 of it are guided, and at %3 it jams</source>
+        <translation>%1 herausgezogen, ist die Platte nahe daran zu verkanten: %2 von ihr sind geführt, und bei %3 verkantet sie</translation>
+    </message>
+    <message>
+        <source>At least 5/4 × %1 = %2 should be guided, so that damp or dirt does not jam it</source>
+        <translation>Mindestens 5/4 × %1 = %2 sollten geführt sein, damit Feuchte oder Schmutz sie nicht verkanten lassen</translation>
+    </message>
+    <message>
+        <source>The keeper strips&apos; screws go down into a furring only %1 thick, less than %2: they may split it</source>
+        <translation>Die Schrauben der Halteleisten gehen von oben in eine nur %1 dicke Auffütterung, weniger als %2: Sie können sie spalten</translation>
+    </message>
+    <message>
+        <source>least thickness = 2 × 2.5 × the screw&apos;s shank = %1: its least distance to an edge on both sides</source>
+        <translation>kleinste Dicke = 2 × 2,5 × Schaft der Schraube = %1: ihr kleinster Abstand von einer Kante auf beiden Seiten</translation>
+    </message>
+    <message>
+        <source>Screw the strips sideways through the furring into the side panels, or use thinner screws</source>
+        <translation>Die Leisten seitlich durch die Auffütterung in die Seitenwände schrauben oder dünnere Schrauben nehmen</translation>
+    </message>
+    <message>
+        <source>NDS commentary, edge and end distances of wood screws, from memory</source>
+        <translation>NDS-Kommentar, Abstände von Holzschrauben zu Kante und Hirnholz, aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>Without furring the board turns by %1 in its case, its back aside by up to %2</source>
@@ -474,6 +490,38 @@
     <message>
         <source>write a side, a depth and a diameter, as in L 4 in : 1 in</source>
         <translation>Seite, Tiefe und Durchmesser schreiben, etwa L 100 mm : 25 mm</translation>
+    </message>
+    <message>
+        <source>depth − 5/4 × length at which it jams: a quarter more is kept guided, so that it does not jam</source>
+        <translation>Tiefe − 5/4 × Länge, bei der sie verkantet: Ein Viertel mehr bleibt geführt, damit sie nicht verkantet</translation>
+    </message>
+    <message>
+        <source>until only the frame guides it, over less than 5/4 × the length at which it jams</source>
+        <translation>bis nur noch der Rahmen sie führt, über weniger als 5/4 × die Länge, bei der sie verkantet</translation>
+    </message>
+    <message>
+        <source>less of it is guided than 5/4 × the length at which it jams, even closed</source>
+        <translation>sogar geschlossen ist weniger von ihr geführt als 5/4 × die Länge, bei der sie verkantet</translation>
+    </message>
+    <message>
+        <source>until the most loaded screw of the keeper strip bears its design value: its use by uplift = moment / lever, 1 at most</source>
+        <translation>bis die am stärksten belastete Schraube der Halteleiste ihren Bemessungswert trägt: ihre Ausnutzung durch die abhebende Kraft = Moment / Hebelarm, höchstens 1</translation>
+    </message>
+    <message>
+        <source>until its front edge sinks too far: play in height × (pull-out + frame) / lever</source>
+        <translation>bis ihre Vorderkante zu weit absinkt: Spiel in der Höhe × (Auszug + Rahmendicke) / Hebelarm</translation>
+    </message>
+    <message>
+        <source>the keeper strips do not hold its back down</source>
+        <translation>die Halteleisten halten sie hinten nicht nieder</translation>
+    </message>
+    <message>
+        <source>depth − front end of the keeper strip: until nothing is left to hold its back down</source>
+        <translation>Tiefe − vorderes Ende der Halteleiste: bis nichts mehr sie hinten niederhält</translation>
+    </message>
+    <message>
+        <source>Safe pull-out</source>
+        <translation>Sicherer Auszug</translation>
     </message>
 </context>
 </TS>

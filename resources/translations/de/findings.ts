@@ -24,6 +24,10 @@
         <translation>Schrauben von %1 in der linken und %2 in der rechten Halteleiste über Platte %3 nehmen</translation>
     </message>
     <message>
+        <source>Screw the keeper strips over board %1 sideways through the furring</source>
+        <translation>Die Halteleisten über Platte %1 seitlich durch die Auffütterung schrauben</translation>
+    </message>
+    <message>
         <source>Let board %1 lie in the middle of its opening&apos;s height</source>
         <translation>Platte %1 in die Mitte ihrer Öffnungshöhe legen</translation>
     </message>
@@ -124,14 +128,6 @@
         <translation>Im ganzen Korpus die Kanten scharf lassen</translation>
     </message>
     <message>
-        <source>Make the box of %1 as tall as its opening allows</source>
-        <translation>Den Schubkasten von %1 so hoch machen, wie die Öffnung zulässt</translation>
-    </message>
-    <message>
-        <source>Make the box of the whole case as tall as its opening allows</source>
-        <translation>Alle Schubkästen des Korpus so hoch machen, wie ihre Öffnung zulässt</translation>
-    </message>
-    <message>
         <source>Give the box of %1 the runner&apos;s own clearances</source>
         <translation>Dem Schubkasten von %1 die Luft geben, die seine Führung verlangt</translation>
     </message>
@@ -164,6 +160,14 @@
         <translation>Alle Schubkästen des Korpus in %1 Höhe nuten</translation>
     </message>
     <message>
+        <source>Make the box of %1 as tall as its opening allows</source>
+        <translation>Den Schubkasten von %1 so hoch machen, wie die Öffnung zulässt</translation>
+    </message>
+    <message>
+        <source>Make the box of the whole case as tall as its opening allows</source>
+        <translation>Alle Schubkästen des Korpus so hoch machen, wie ihre Öffnung zulässt</translation>
+    </message>
+    <message>
         <source>Make the edge profile of %1 %2 wide</source>
         <translation>Das Kantenprofil von %1 %2 breit machen</translation>
     </message>
@@ -194,6 +198,18 @@
     <message>
         <source>Make the overlays of %1 at bottom and top %2</source>
         <translation>Die Aufschläge von %1 unten und oben %2 groß machen</translation>
+    </message>
+    <message>
+        <source>Make a drawer of %1</source>
+        <translation>Aus %1 eine Schublade machen</translation>
+    </message>
+    <message>
+        <source>Make a door of %1</source>
+        <translation>Aus %1 eine Tür machen</translation>
+    </message>
+    <message>
+        <source>Leave the opening of %1 open</source>
+        <translation>Die Öffnung von %1 offen lassen</translation>
     </message>
     <message>
         <source>Make the front of %1 %2 thick</source>
@@ -460,6 +476,30 @@
         <translation>Alle Kopfversenkungen des Korpus mit einem Senker von höchstens %1 bohren</translation>
     </message>
     <message>
+        <source>%1, with washers under the heads</source>
+        <translation>%1, mit Unterlegscheiben unter den Köpfen</translation>
+    </message>
+    <message>
+        <source>%1 and %2 other fronts</source>
+        <translation>%1 und %2 weiteren Blenden</translation>
+    </message>
+    <message>
+        <source>Drill all clearance holes of %1 %2</source>
+        <translation>Alle Durchgangsbohrungen von %1 mit %2 bohren</translation>
+    </message>
+    <message>
+        <source>Let the screw rows of %1 stand as far apart as they can</source>
+        <translation>Die Schraubenreihen von %1 so weit auseinander setzen, wie es geht</translation>
+    </message>
+    <message>
+        <source>Let the screw rows of the whole case stand as far apart as they can</source>
+        <translation>Die Schraubenreihen des ganzen Korpus so weit auseinander setzen, wie es geht</translation>
+    </message>
+    <message>
+        <source>Drill all clearance holes of the whole case %1</source>
+        <translation>Alle Durchgangsbohrungen des ganzen Korpus mit %1 bohren</translation>
+    </message>
+    <message>
         <source>Run %1 on the longest stocked runners that fit</source>
         <translation>%1 auf den längsten vorrätigen Führungen laufen lassen, die passen</translation>
     </message>
@@ -594,10 +634,6 @@
     <message>
         <source>Drill all clearance holes of the whole case %1 instead of %2, for %3, %4</source>
         <translation>Alle Durchgangsbohrungen des ganzen Korpus mit %1 statt %2 bohren, wegen: %3, %4</translation>
-    </message>
-    <message>
-        <source>%1, with washers under the heads</source>
-        <translation>%1, mit Unterlegscheiben unter den Köpfen</translation>
     </message>
     <message>
         <source>Keep the fronts at the case&apos;s left side %1 inside its edge</source>
@@ -1560,6 +1596,10 @@
         <translation>Die Blende ist zugleich einliegend (%1) und aufliegend (%2): Mit ebener Rückseite geht nur eines davon, wenn sie nicht gefalzt wird.</translation>
     </message>
     <message>
+        <source>an inset side lies %1, the front&apos;s thickness, behind the panels&apos; front edges; an overlay side lies on them</source>
+        <translation>eine einliegende Seite liegt um %1, die Dicke der Blende, hinter den Vorderkanten der Platten; eine aufliegende liegt auf ihnen</translation>
+    </message>
+    <message>
         <source>an inset side lies %1, the front&apos;s thickness, behind the frame&apos;s face; an overlay side lies on it</source>
         <translation>eine einliegende Seite liegt %1, die Dicke der Blende, hinter der Vorderseite des Rahmens; eine aufliegende liegt darauf</translation>
     </message>
@@ -1824,12 +1864,32 @@
         <translation>Vorderstück unter dem Kopf = Vorderstück − Kopfversenkung − Kopf %1 − %2 − %3 %4; mindestens %5</translation>
     </message>
     <message>
+        <source>It is the same with %1.</source>
+        <translation>Ebenso bei %1.</translation>
+    </message>
+    <message>
+        <source>It is the same with %1, and with %2 more.</source>
+        <translation>Ebenso bei %1 und bei %2 weiteren.</translation>
+    </message>
+    <message>
         <source>A solid front moves: between screw rows %1 apart by about %2 from dry air to damp, and the clearance holes give only %3; drill one row %4 or make its holes slots, up and down.</source>
         <translation>Massivholz arbeitet: Zwischen Schraubenreihen im Abstand von %1 bewegt sich die Blende von trockener zu feuchter Luft um etwa %2, und die Durchgangsbohrungen lassen nur %3; eine Reihe mit %4 bohren oder ihre Bohrungen als senkrechte Langlöcher ausführen.</translation>
     </message>
     <message>
         <source>movement ≈ rows apart / %1 %2 / %1 %3 (1/8 in for each foot across the grain, grain running from left to right); play = clearance hole − shank %4</source>
         <translation>Bewegung ≈ Abstand der Reihen / %1 %2 / %1 %3 (1/8 in je Fuß quer zur Faser, Faser von links nach rechts); Spiel = Durchgangsbohrung − Schaft %4</translation>
+    </message>
+    <message>
+        <source>The front is %1 high, and its rows of screws stand only %2 apart, less than %3: solid wood can cup and tilt on them.</source>
+        <translation>Die Blende ist %1 hoch, und ihre Schraubenreihen stehen nur %2 auseinander, weniger als %3: Massivholz kann darauf schüsseln und kippeln.</translation>
+    </message>
+    <message>
+        <source>The front is %1 high, and one row of screws holds it: solid wood can cup and tilt on it. Two rows should stand %2 apart.</source>
+        <translation>Die Blende ist %1 hoch, und eine einzige Schraubenreihe hält sie: Massivholz kann darauf schüsseln und kippeln. Zwei Reihen sollten %2 auseinander stehen.</translation>
+    </message>
+    <message>
+        <source>least distance of the rows = height / %1 %2; told of solid fronts from %3 high whose grain runs from left to right</source>
+        <translation>kleinster Abstand der Reihen = Höhe / %1 %2; gilt für Blenden aus Massivholz ab %3 Höhe, deren Faser von links nach rechts läuft</translation>
     </message>
     <message>
         <source>wood cut at %1 moisture goes from %2 to %3 in this room</source>

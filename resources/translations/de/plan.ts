@@ -208,6 +208,10 @@
         <translation>Dicke der Blende, denn sie liegt in der Öffnung</translation>
     </message>
     <message>
+        <source>the box wall is flush with the panels&apos; front edges</source>
+        <translation>das Vorderstück ist bündig mit den Vorderkanten der Platten</translation>
+    </message>
+    <message>
         <source>the box wall is flush with the frame&apos;s face</source>
         <translation>das Vorderstück ist bündig mit der Vorderseite des Blendrahmens</translation>
     </message>
@@ -230,6 +234,10 @@
     <message>
         <source>F l³ / (4 E w t³), the strip alone between the outermost screws beside the gap, pushed in its middle</source>
         <translation>F l³ / (4 E w t³), die Leiste allein zwischen den äußersten Schrauben neben der Fuge, in der Mitte gedrückt</translation>
+    </message>
+    <message>
+        <source>%1; the limit is %2</source>
+        <translation>%1; der Grenzwert ist %2</translation>
     </message>
     <message>
         <source>∛(F l³ / (4 E w b)), at which the strip bends by the limit b</source>
@@ -1048,8 +1056,16 @@
         <translation>Höhe des Fachs</translation>
     </message>
     <message>
+        <source>Runner behind the panels&apos; front edges</source>
+        <translation>Führung hinter den Vorderkanten der Platten</translation>
+    </message>
+    <message>
         <source>what the runner asks for</source>
         <translation>was die Führung verlangt</translation>
+    </message>
+    <message>
+        <source>it begins at the panels&apos; front edges</source>
+        <translation>sie beginnt an den Vorderkanten der Platten</translation>
     </message>
     <message>
         <source>it begins behind the frame: the frame&apos;s thickness</source>

@@ -240,6 +240,10 @@
         <translation>Holzschraube Nr. 8</translation>
     </message>
     <message>
+        <source>wood-screw-4mm</source>
+        <translation>Holzschraube 4 mm</translation>
+    </message>
+    <message>
         <source>four-corners</source>
         <translation>vier Ecken</translation>
     </message>
@@ -480,8 +484,8 @@
         <translation>F l³ / (4 E w t³); F 10 lbf (44,5 N) in der Mitte von l zwischen den äußersten Schrauben neben der Fuge, E 10 000 N/mm²; das Vorderstück dahinter zählt nicht mit</translation>
     </message>
     <message>
-        <source>numbers filler_bend, filler_least_thickness; finding filler_bends</source>
-        <translation>Zahlen filler_bend, filler_least_thickness; Befund filler_bends</translation>
+        <source>bend and least thickness of a filler strip; whether it bends too much</source>
+        <translation>Durchbiegung und kleinste Dicke einer Füllleiste; ob sie sich zu weit durchbiegt</translation>
     </message>
     <message>
         <source>beam on two supports with a load in its middle; stiffness of wood along the grain from the Wood Handbook, chapter 5, from memory; the hand&apos;s push is common practice</source>
@@ -566,6 +570,18 @@
     <message>
         <source>Architectural Woodwork Standards, 1st ed., 2009</source>
         <translation>Architectural Woodwork Standards, 1. Auflage, 2009</translation>
+    </message>
+    <message>
+        <source>Least distance of the rows of screws that hold a tall solid front</source>
+        <translation>Kleinster Abstand der Schraubenreihen, die eine hohe Blende aus Massivholz halten</translation>
+    </message>
+    <message>
+        <source>a quarter of its height, from 8 in (203 mm) high, grain from left to right</source>
+        <translation>ein Viertel ihrer Höhe, ab 203 mm (8 in) Höhe, Faser von links nach rechts</translation>
+    </message>
+    <message>
+        <source>rows of screws too near each other</source>
+        <translation>Schraubenreihen zu nah beieinander</translation>
     </message>
     <message>
         <source>Share of a pull that falls to one screw</source>
@@ -856,8 +872,8 @@
         <translation>die längste vorrätige bis Rahmen + Korpus innen − Rücksprung, und bis zum Schubkasten, wenn seine Tiefe angegeben ist; hölzerne werden auf den Korpus zugeschnitten</translation>
     </message>
     <message>
-        <source>number runner_length; findings runner_too_long, no_runner_fits</source>
-        <translation>Zahl runner_length; Befunde runner_too_long, no_runner_fits</translation>
+        <source>length of a runner; whether one fits the case and the box</source>
+        <translation>Länge einer Führung; ob eine in Korpus und Schubkasten passt</translation>
     </message>
     <message>
         <source>Depth of a box on under-mounted runners</source>
@@ -868,8 +884,8 @@
         <translation>die Länge der Führung: Haken halten das Rückenstück</translation>
     </message>
     <message>
-        <source>finding box_off_runner</source>
-        <translation>Befund box_off_runner</translation>
+        <source>whether the box&apos;s back is where the runner&apos;s hooks are</source>
+        <translation>ob das Hinterstück dort ist, wo die Haken der Führung sind</translation>
     </message>
     <message>
         <source>Side clearance beside sides of another thickness</source>
@@ -880,8 +896,8 @@
         <translation>seitliche Luft der Art + Seiten, für die sie gedacht ist − Seiten</translation>
     </message>
     <message>
-        <source>finding side_clearance_off</source>
-        <translation>Befund side_clearance_off</translation>
+        <source>whether the box leaves its runners their side clearance</source>
+        <translation>ob der Schubkasten seinen Führungen ihr seitliches Spiel lässt</translation>
     </message>
     <message>
         <source>Clear zone of a runner in the box wall</source>
@@ -892,8 +908,8 @@
         <translation>keine Schraube im Freiraum + Halbmesser des Senkwerkzeugs</translation>
     </message>
     <message>
-        <source>allowed region; finding hole_at_runner</source>
-        <translation>erlaubter Bereich; Befund hole_at_runner</translation>
+        <source>where screws are allowed; holes that meet a runner</source>
+        <translation>wo Schrauben zulässig sind; Bohrungen, die eine Führung treffen</translation>
     </message>
     <message>
         <source>Bottom over a runner</source>
@@ -904,8 +920,8 @@
         <translation>seine Unterseite nicht tiefer als die Oberkante der Führung und die Ausklinkungen</translation>
     </message>
     <message>
-        <source>finding bottom_on_runner</source>
-        <translation>Befund bottom_on_runner</translation>
+        <source>whether the bottom lies in a runner&apos;s way</source>
+        <translation>ob der Boden einer Führung im Weg ist</translation>
     </message>
     <message>
         <source>Kicker over a wooden drawer</source>
@@ -916,8 +932,8 @@
         <translation>Unterseite = Luft unten + Schubkasten + Spiel, über der Unterkante der Öffnung</translation>
     </message>
     <message>
-        <source>number kicker_height</source>
-        <translation>Zahl kicker_height</translation>
+        <source>height of the kicker</source>
+        <translation>Höhe der Kippleiste</translation>
     </message>
     <message>
         <source>A box that sticks in damp air</source>
@@ -928,8 +944,56 @@
         <translation>Höhe des Schubkastens × Änderung seiner Seiten bis zur feuchtesten Luft, liegende Jahresringe, ist weniger als das Spiel darüber</translation>
     </message>
     <message>
-        <source>number box_swelling; finding box_sticks</source>
-        <translation>Zahl box_swelling; Befund box_sticks</translation>
+        <source>what a box gains in height; whether it sticks in damp air</source>
+        <translation>was ein Schubkasten an Höhe gewinnt; ob er in feuchter Luft klemmt</translation>
+    </message>
+    <message>
+        <source>Length at which a pull-out board jams</source>
+        <translation>Länge, bei der eine Ausziehplatte verkantet</translation>
+    </message>
+    <message>
+        <source>2 × friction × distance of the pull from its middle; friction 0.5</source>
+        <translation>2 × Reibung × Abstand des Zuges von ihrer Mitte; Reibung 0,5</translation>
+    </message>
+    <message>
+        <source>whether a board jams; how far out it is safe</source>
+        <translation>ob eine Platte verkantet; wie weit ihr Auszug sicher ist</translation>
+    </message>
+    <message>
+        <source>statics; friction of dry wood 0.5, the upper end of 0.3 to 0.5: Wood Handbook, 1999, chapter 4, from memory</source>
+        <translation>Statik; Reibung trockenen Holzes 0,5, das obere Ende von 0,3 bis 0,5: Wood Handbook, 1999, Kapitel 4, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>What a board is guided over at least when it is out</source>
+        <translation>Worüber eine herausgezogene Platte mindestens geführt ist</translation>
+    </message>
+    <message>
+        <source>5/4 × the length at which it jams</source>
+        <translation>5/4 × die Länge, bei der sie verkantet</translation>
+    </message>
+    <message>
+        <source>how far out a board is safe</source>
+        <translation>wie weit der Auszug einer Platte sicher ist</translation>
+    </message>
+    <message>
+        <source>How far a board&apos;s front edge may sink</source>
+        <translation>Wie weit die Vorderkante einer Platte absinken darf</translation>
+    </message>
+    <message>
+        <source>1/4 in (6.35 mm) by play in height × (pull-out + frame) / lever</source>
+        <translation>6,35 mm (1/4 in) nach Spiel in der Höhe × (Auszug + Rahmendicke) / Hebelarm</translation>
+    </message>
+    <message>
+        <source>Furring that keeper strips are screwed down into</source>
+        <translation>Auffütterung, in die Halteleisten von oben geschraubt sind</translation>
+    </message>
+    <message>
+        <source>at least 2 × 2.5 D thick</source>
+        <translation>mindestens 2 × 2,5 D dick</translation>
+    </message>
+    <message>
+        <source>whether the screws may split the furring</source>
+        <translation>ob die Schrauben die Auffütterung spalten können</translation>
     </message>
     <message>
         <source>Overlay front</source>

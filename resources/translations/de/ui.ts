@@ -4811,8 +4811,8 @@ Regel: %4</translation>
         <translation>An den Drucker gesendet. Vor dem Bohren die Prüfmaßstäbe nachmessen.</translation>
     </message>
     <message>
-        <source>Nothing was printed: this printer leaves %1 mm blank at the edge, and marks would be lost. Set the margin to %1 mm or more.</source>
-        <translation>Es wurde nichts gedruckt: Dieser Drucker lässt am Rand %1 mm frei, und Striche gingen verloren. Den Rand auf %1 mm oder mehr stellen.</translation>
+        <source>Nothing was printed: this printer leaves %1 blank at the edge, and marks would be lost. Set the margin to %1 or more.</source>
+        <translation>Es wurde nichts gedruckt: Dieser Drucker lässt am Rand %1 frei, und Striche gingen verloren. Den Rand auf %1 oder mehr stellen.</translation>
     </message>
     <message>
         <source>Nothing was printed yet: %1 needs another correction, and the pages were laid anew for it. Look at them, then print.</source>

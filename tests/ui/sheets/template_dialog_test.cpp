@@ -11,6 +11,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMessageBox>
 #include <QPrinter>
 #include <QSpinBox>
@@ -203,6 +204,18 @@ TEST_F(TemplatesWindow, BeginsWithDefaultsWhereSettingsCantBeRead) {
     openDialog();
     EXPECT_FALSE(dialog->shownPages().empty());
     EXPECT_EQ(combo("Orientation").currentText(), QStringLiteral("Fewest pages"));
+}
+
+TEST_F(TemplatesWindow, TellsPaperInTheCasesUnit) {
+    const auto overlap = [&] {
+        return named<QLineEdit>(QStringLiteral("Overlap of tiles")).text();
+    };
+    EXPECT_EQ(overlap(), QStringLiteral("10 mm"));
+    openSample(QStringLiteral("glaze-chest"));
+    openDialog();
+    EXPECT_EQ(overlap(), QStringLiteral("3/8 in"));
+    EXPECT_EQ(named<QLineEdit>(QStringLiteral("Margin of the sheets")).text(),
+              QStringLiteral("3/8 in"));
 }
 
 // --- Printing.
