@@ -172,7 +172,7 @@ Drawing boardLevelSection(const Plan& plan, std::uint32_t board,
                  {phrase("Board %1, level section, seen from above",
                          label(plan.spaces[subject.board.space])),
                   {boardStrength(subject)}},
-                 options.style, options.language);
+                 subject.style(), options.language);
     return std::move(sketch).finished(margin);
 }
 

@@ -107,7 +107,7 @@ Phrase boardStrength(const BoardSubject& subject) {
     const FittedBoard& fitted = subject.board.fitted;
     const LengthStyle style = subject.options.style;
     return phrase("Pulled out %1; safe up to %2 with %3 at its edge", shown(fitted.wanted, style),
-                  shown(fitted.safe.pullOut, style), shown(fitted.load, style));
+                  shown(fitted.safe.pullOut, style, Rounding::Down), shown(fitted.load, style));
 }
 
 Drawing boardSection(const Plan& plan, std::uint32_t board, const BoardSectionOptions& options) {
@@ -121,7 +121,7 @@ Drawing boardSection(const Plan& plan, std::uint32_t board, const BoardSectionOp
     drawBoardItself(sketch, subject);
     drawBoardDimensions(sketch, subject);
     if (options.notes == SectionNotes::Below)
-        drawNote(sketch, {titleOf(subject), {boardStrength(subject)}}, options.style,
+        drawNote(sketch, {titleOf(subject), {boardStrength(subject)}}, subject.style(),
                  options.language);
     return std::move(sketch).finished(margin);
 }

@@ -24,7 +24,7 @@ void layHeights(DimensionRows& rows, const BoardSubject& subject) {
 Measured lengthOf(const BoardSubject& subject, const KeeperPiece& piece) {
     Measured length = boardMeasure(subject, piece.along.low, piece.along.high, text("piece %1"));
     if (!fitsBetweenTicks(length.text, (length.high - length.low) * subject.options.paperScale))
-        length.text = shownBare(piece.along.size(), subject.options.style);
+        length.text = shownBare(piece.along.size(), subject.style());
     return length;
 }
 
@@ -47,7 +47,7 @@ void layPieces(DimensionRows& rows, const BoardSubject& subject) {
 Measured boardMeasure(const BoardSubject& subject, Length a, Length b, Text pattern) {
     const Length size = (b - a).magnitude();
     return {least(a, b).inMillimetres(), greatest(a, b).inMillimetres(),
-            subject.say({pattern, {shownBare(size, subject.options.style)}}), std::nullopt,
+            subject.say({pattern, {shownBare(size, subject.style())}}), std::nullopt,
             subject.part(partName(pattern))};
 }
 

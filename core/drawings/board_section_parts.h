@@ -23,6 +23,8 @@ struct BoardSubject {
         return board.place.frameThickness > Length{} ? board.place.frameThickness
                                                      : sizes().strip.high;
     }
+    /// Furring, plays and setup blocks are told as the templates draw them.
+    [[nodiscard]] LengthStyle style() const { return {options.style.unit, 64, options.style.mark}; }
     [[nodiscard]] Length opening() const { return board.place.opening.height(); }
     [[nodiscard]] std::string say(const Phrase& words) const {
         return told(words, options.language);

@@ -101,7 +101,7 @@ TEST(SectionOfABoard, IsDimensioned) {
     const auto all = figures(boardSection(desk.plan, 0, {{Unit::Inch, 16}}));
     for (const char* figure :
          {"pulled out 6", "board 20 1/4", "free 1/2", "inside 20 3/4", "piece 6 5/8",
-          "piece 12 1/8", "begins at 3/4", "runner block 1/8", "opening 1"})
+          "piece 12 1/8", "begins at 3/4", "runner block 1/8", "keeper block 25/32", "opening 1"})
         EXPECT_TRUE(has(all, figure)) << figure;
 }
 
@@ -170,7 +170,7 @@ TEST(LevelSectionOfABoard, IsDimensioned) {
     const Planned desk(withFastener(Length::inches(6)));
     const auto all = figures(boardLevelSection(desk.plan, 0, {{Unit::Inch, 16}}));
     for (const char* figure : {"side play 1/16", "board 17 7/8", "opening 18", "pulled out 6",
-                               "board 20 1/4", "free 1/2", "inside 20 3/4"})
+                               "board 20 1/4", "free 1/2", "inside 20 3/4", "furring 23/32"})
         EXPECT_TRUE(has(all, figure)) << figure;
     EXPECT_EQ(std::ranges::count_if(all, [](const auto& f) { return f.starts_with("furring"); }),
               2);
