@@ -64,6 +64,9 @@ Hold holdOf(const Project&, OpeningId, Direction);
 /// The siblings among `openings` (all unlocked ones of the split where only one is given)
 /// get equal shares of what they now have together; the others keep their sizes.
 Result<Project> makeEqual(const Project&, std::span<const OpeningId>, Direction);
+/// The same so that the fronts over them are alike, to the case's grid, where they lie farther over
+/// some members than over others: the outer panels of a frameless case.
+Result<Project> makeFrontsEqual(const Project&, std::span<const OpeningId>, Direction);
 /// The split that holds the opening becomes a graduated run along `direction`: all its children
 /// but the locked ones.
 Result<Project> graduate(const Project&, OpeningId, Direction, Graduation);

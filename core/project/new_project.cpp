@@ -115,7 +115,7 @@ Project newProject(Unit unit, Construction construction) {
     project.fronts.profile.family = ProfileFamily::Eased;
     project.fronts.box.runner = "side-mounted";
     project.fronts.mounting.screw = unit == Unit::Inch ? "wood-screw-8" : "wood-screw-4mm";
-    project.fronts.hardware.form = "knob-32";
+    project.fronts.hardware.form = unit == Unit::Inch ? "knob-32" : "knob-32-m4";
     Opening opening;
     opening.id = OpeningId{project.nextId++};
     project.casework.divisions = std::make_shared<const Region>(Region{std::move(opening)});

@@ -100,6 +100,18 @@ void EditActions::addSizes() {
                           QKeySequence(Qt::Key_E), some, [equal] { equal(Direction::Rows); }));
     add(tr("Make &widths equal"), tr("Give the selected openings of a row the same width"),
         QKeySequence(Qt::SHIFT | Qt::Key_E), some, [equal] { equal(Direction::Columns); });
+    const auto fronts = [this](Direction direction) {
+        m_session.apply(
+            tr("Make fronts equal"),
+            makeFrontsEqual(m_session.project(), m_session.selection().openings, direction));
+    };
+    add(tr("Make fronts e&qually high"),
+        tr("Give the fronts, not the openings, the same height: where they lie farther over the "
+           "outer panels than over the shelves"),
+        QKeySequence(Qt::CTRL | Qt::Key_E), some, [fronts] { fronts(Direction::Rows); });
+    add(tr("Make fro&nts equally wide"), tr("Give the fronts, not the openings, the same width"),
+        QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E), some,
+        [fronts] { fronts(Direction::Columns); });
     m_onBar.push_back(add(
         tr("&Graduate the bank…"), tr("Make each drawer deeper than the one above it"),
         QKeySequence(Qt::Key_G), [this] { return oneOpening(); }, [this] { graduateBank(); }));

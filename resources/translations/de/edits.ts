@@ -500,6 +500,38 @@
         <translation>das Rahmenteil wäre schmaler als %1</translation>
     </message>
     <message>
+        <source>the openings do not stand side by side in one split</source>
+        <translation>die Öffnungen stehen nicht nebeneinander in einer Teilung</translation>
+    </message>
+    <message>
+        <source>choose openings of one row or of one bank</source>
+        <translation>Öffnungen einer Zeile oder einer Blendenreihe wählen</translation>
+    </message>
+    <message>
+        <source>no opening is chosen</source>
+        <translation>es ist keine Öffnung gewählt</translation>
+    </message>
+    <message>
+        <source>choose the openings to make equal</source>
+        <translation>die Öffnungen wählen, die gleich werden sollen</translation>
+    </message>
+    <message>
+        <source>there is nothing to be equal to: the other sizes are locked</source>
+        <translation>es gibt nichts, dem sie gleich werden könnte: Die anderen Maße sind festgehalten</translation>
+    </message>
+    <message>
+        <source>choose at least two openings, or unlock one</source>
+        <translation>mindestens zwei Öffnungen wählen oder eine freigeben</translation>
+    </message>
+    <message>
+        <source>an opening would be %1, under the least of %2</source>
+        <translation>eine Öffnung wäre %1, weniger als die kleinste von %2</translation>
+    </message>
+    <message>
+        <source>make fewer fronts alike, or take a smaller overlay</source>
+        <translation>machen Sie weniger Blenden gleich, oder nehmen Sie einen kleineren Aufschlag</translation>
+    </message>
+    <message>
         <source>the bank beside it does not begin and end where the opening does: its nearest openings are %1 off</source>
         <translation>die Blendenreihe daneben beginnt und endet nicht dort, wo die Öffnung es tut: ihre nächsten Öffnungen liegen %1 daneben</translation>
     </message>
@@ -540,32 +572,8 @@
         <translation>machen Sie zuerst eine Blende daraus</translation>
     </message>
     <message>
-        <source>the openings do not stand side by side in one split</source>
-        <translation>die Öffnungen stehen nicht nebeneinander in einer Teilung</translation>
-    </message>
-    <message>
-        <source>choose openings of one row or of one bank</source>
-        <translation>Öffnungen einer Zeile oder einer Blendenreihe wählen</translation>
-    </message>
-    <message>
         <source>the ratio of a graduated run must be more than 0 and at most 1000</source>
         <translation>das Verhältnis einer abgestuften Folge muss größer als 0 und höchstens 1000 sein</translation>
-    </message>
-    <message>
-        <source>no opening is chosen</source>
-        <translation>es ist keine Öffnung gewählt</translation>
-    </message>
-    <message>
-        <source>choose the openings to make equal</source>
-        <translation>die Öffnungen wählen, die gleich werden sollen</translation>
-    </message>
-    <message>
-        <source>there is nothing to be equal to: the other sizes are locked</source>
-        <translation>es gibt nichts, dem sie gleich werden könnte: Die anderen Maße sind festgehalten</translation>
-    </message>
-    <message>
-        <source>choose at least two openings, or unlock one</source>
-        <translation>mindestens zwei Öffnungen wählen oder eine freigeben</translation>
     </message>
     <message>
         <source>fewer than two sizes are left to graduate: the others are locked</source>

@@ -252,6 +252,10 @@
         <translation>Knopf 32</translation>
     </message>
     <message>
+        <source>knob-32-m4</source>
+        <translation>Knopf 32, M4</translation>
+    </message>
+    <message>
         <source>centred-on-front</source>
         <translation>mittig auf der Blende</translation>
     </message>

@@ -2241,6 +2241,26 @@
         <translation>Den ausgewählten Öffnungen einer Zeile die gleiche Breite geben</translation>
     </message>
     <message>
+        <source>Make fronts equal</source>
+        <translation>Blenden gleich machen</translation>
+    </message>
+    <message>
+        <source>Make fronts e&amp;qually high</source>
+        <translation>Blendenhöhen glei&amp;ch machen</translation>
+    </message>
+    <message>
+        <source>Give the fronts, not the openings, the same height: where they lie farther over the outer panels than over the shelves</source>
+        <translation>Die Blenden, nicht die Öffnungen, gleich hoch machen: wo sie über die Außenseiten weiter reichen als über die Böden</translation>
+    </message>
+    <message>
+        <source>Make fro&amp;nts equally wide</source>
+        <translation>Blendenbreiten gleichm&amp;äßig machen</translation>
+    </message>
+    <message>
+        <source>Give the fronts, not the openings, the same width</source>
+        <translation>Die Blenden, nicht die Öffnungen, gleich breit machen</translation>
+    </message>
+    <message>
         <source>&amp;Graduate the bank…</source>
         <translation>Blendenreihe abst&amp;ufen…</translation>
     </message>

@@ -40,7 +40,7 @@ TEST(ANewCase, HasFrontsThatCanBeMadeAndMounted) {
         EXPECT_LT(fronts.box.depth.length, project.casework.depth.length);
         EXPECT_EQ(fronts.mounting.screw, unit == Unit::Inch ? "wood-screw-8" : "wood-screw-4mm");
         EXPECT_TRUE(fronts.mounting.recess.length.isZero());
-        EXPECT_EQ(fronts.hardware.form, "knob-32");
+        EXPECT_EQ(fronts.hardware.form, unit == Unit::Inch ? "knob-32" : "knob-32-m4");
         EXPECT_EQ(fronts.box.runner, "side-mounted");
         EXPECT_GT(fronts.mounting.toolDiameter.length, Length());
     }
