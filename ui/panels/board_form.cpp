@@ -89,7 +89,7 @@ void addFasteners(PropertyForm& form) {
             keeper.fasteners = fasteners.value();
             return setKeeper(p, t, keeper);
         },
-        tr("L 4 in : 1 in; R 150 mm : 25 mm"),
+        tr("e.g. L 4 in : 1 in; R 150 mm : 25 mm"),
         tr("L or R for the side, how far behind the frame's face, a colon, how wide it stays free; "
            "several with semicolons between")});
 }
@@ -151,7 +151,7 @@ void addLoad(PropertyForm& form) {
             }
             return setBoardOf(p, t, board);
         },
-        tr("50 lbf, 220 N"), tr("What leans or lies on the edge, as a force")});
+        tr("e.g. 50 lbf or 220 N"), tr("What leans or lies on the edge, as a force")});
 }
 
 } // namespace

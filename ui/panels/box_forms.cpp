@@ -50,7 +50,7 @@ void addLoad(PropertyForm& form) {
             }
             return setBox(p, t, box);
         },
-        tr("25 lb, 12 kg"), tr("What lies in it, where its purpose does not tell")});
+        tr("e.g. 25 lb or 12 kg"), tr("What lies in it, where its purpose does not tell")});
 }
 
 /// What it runs on; what follows from that is beside it.

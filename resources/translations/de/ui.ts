@@ -597,8 +597,8 @@
         <translation>Erreichbare Verbindungsmittel setzen</translation>
     </message>
     <message>
-        <source>L 4 in : 1 in; R 150 mm : 25 mm</source>
-        <translation>L 100 mm : 25 mm; R 6 in : 1 in</translation>
+        <source>e.g. L 4 in : 1 in; R 150 mm : 25 mm</source>
+        <translation>z. B. L 100 mm : 25 mm; R 6 in : 1 in</translation>
     </message>
     <message>
         <source>L or R for the side, how far behind the frame&apos;s face, a colon, how wide it stays free; several with semicolons between</source>
@@ -673,8 +673,8 @@
         <translation>Last der Platte setzen</translation>
     </message>
     <message>
-        <source>50 lbf, 220 N</source>
-        <translation>220 N, 50 lbf</translation>
+        <source>e.g. 50 lbf or 220 N</source>
+        <translation>z. B. 220 N oder 50 lbf</translation>
     </message>
     <message>
         <source>What leans or lies on the edge, as a force</source>
@@ -741,8 +741,8 @@
         <translation>Last des Schubkastens festlegen</translation>
     </message>
     <message>
-        <source>25 lb, 12 kg</source>
-        <translation>12 kg, 25 lb</translation>
+        <source>e.g. 25 lb or 12 kg</source>
+        <translation>z. B. 12 kg oder 25 lb</translation>
     </message>
     <message>
         <source>What lies in it, where its purpose does not tell</source>
