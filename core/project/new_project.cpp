@@ -113,7 +113,7 @@ Project newProject(Unit unit, Construction construction) {
     }
     project.fronts.stock.species = "cherry";
     project.fronts.profile.family = ProfileFamily::Eased;
-    project.fronts.box.runner = "side-mounted";
+    project.fronts.box.runner = unit == Unit::Inch ? "side-mounted" : "side-mounted-mm";
     project.fronts.mounting.screw = unit == Unit::Inch ? "wood-screw-8" : "wood-screw-4mm";
     project.fronts.hardware.form = unit == Unit::Inch ? "knob-32" : "knob-32-m4";
     Opening opening;

@@ -105,10 +105,10 @@ constexpr std::array<DefaultWords, 28> defaultWords{{
 }};
 
 /// Choices as a document writes them.
-constexpr std::array<Text, 11> choices{
-    {text("face-frame"), text("cherry"), text("eased"), text("side-mounted"), text("wood-screw-8"),
-     text("wood-screw-4mm"), text("four-corners"), text("knob-32"), text("knob-32-m4"),
-     text("centred-on-front"), text("through-wall")}};
+constexpr std::array<Text, 12> choices{
+    {text("face-frame"), text("cherry"), text("eased"), text("side-mounted"),
+     text("side-mounted-mm"), text("wood-screw-8"), text("wood-screw-4mm"), text("four-corners"),
+     text("knob-32"), text("knob-32-m4"), text("centred-on-front"), text("through-wall")}};
 
 /// A document's value as it is told.
 Phrase valueWords(const std::string& value, DecimalMark mark) {

@@ -268,6 +268,10 @@
         <translation>Seitliche Metallführungen</translation>
     </message>
     <message>
+        <source>Side-mounted metal runners, metric</source>
+        <translation>Seitliche Metallführungen, metrisch</translation>
+    </message>
+    <message>
         <source>Silver maple (soft)</source>
         <translation>Silberahorn (weich)</translation>
     </message>
@@ -298,6 +302,10 @@
     <message>
         <source>Under-mounted runners</source>
         <translation>Unterflurführungen</translation>
+    </message>
+    <message>
+        <source>Under-mounted runners, metric</source>
+        <translation>Unterflurführungen, metrisch</translation>
     </message>
     <message>
         <source>Western redcedar</source>
@@ -370,6 +378,10 @@
     <message>
         <source>common practice, no source: check the runner&apos;s own sheet; sizes, notches, clear zone and rating: common practice too</source>
         <translation>allgemeine Praxis, ohne Quelle: im Datenblatt der Führung nachsehen; Maße, Ausklinkungen, Freiraum und Tragkraft: ebenfalls allgemeine Praxis</translation>
+    </message>
+    <message>
+        <source>common practice, no source: for box sides of 16 mm; check the runner&apos;s own sheet; sizes, notches, clear zone and rating of a pair: common practice too</source>
+        <translation>allgemeine Praxis, ohne Quelle: für Schubkastenseiten von 16 mm; im Datenblatt der Führung nachsehen; Maße, Ausklinkungen, Freiraum und Tragkraft eines Paars: ebenfalls allgemeine Praxis</translation>
     </message>
     <message>
         <source>common practice, no source: for box sides of 5/8 in; check the runner&apos;s own sheet; sizes, notches, clear zone and rating of a pair: common practice too</source>

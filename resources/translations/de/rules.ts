@@ -236,6 +236,10 @@
         <translation>seitlich montiert</translation>
     </message>
     <message>
+        <source>side-mounted-mm</source>
+        <translation>seitlich montiert, metrisch</translation>
+    </message>
+    <message>
         <source>wood-screw-8</source>
         <translation>Holzschraube Nr. 8</translation>
     </message>

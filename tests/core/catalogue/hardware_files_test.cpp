@@ -160,11 +160,16 @@ TEST(StockedFittings, GoIntoEveryUsualFront) {
 TEST(RunnerFile, HasTheClearancesOfTheTrade) {
     // Common practice, no source.
     const Catalogue catalogue = programCatalogue();
-    ASSERT_EQ(catalogue.runners.size(), 4u);
+    ASSERT_EQ(catalogue.runners.size(), 6u);
     EXPECT_EQ(catalogue.runner("wooden")->sideClearance, Length::inches(0, 4));
     // The box is 1 in narrower than its opening.
     EXPECT_EQ(2 * catalogue.runner("side-mounted")->sideClearance, Length::inches(1));
+    EXPECT_EQ(2 * catalogue.runner("side-mounted-mm")->sideClearance, Length::inches(1));
     EXPECT_NE(catalogue.runner("under-mounted"), nullptr);
+    // Lengths of a millimetre case step by 50 mm.
+    for (const char* id : {"side-mounted-mm", "under-mounted-mm"})
+        for (const Length length : catalogue.runner(id)->lengths)
+            EXPECT_EQ(length.nanometres() % Length::millimetres(50).nanometres(), 0) << id;
     EXPECT_NE(catalogue.runner("centre"), nullptr);
     for (const RunnerKind& runner : catalogue.runners) {
         EXPECT_EQ(runner.source.kind, SourceKind::CommonPractice) << runner.id;

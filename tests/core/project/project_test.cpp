@@ -41,7 +41,7 @@ TEST(ANewCase, HasFrontsThatCanBeMadeAndMounted) {
         EXPECT_EQ(fronts.mounting.screw, unit == Unit::Inch ? "wood-screw-8" : "wood-screw-4mm");
         EXPECT_TRUE(fronts.mounting.recess.length.isZero());
         EXPECT_EQ(fronts.hardware.form, unit == Unit::Inch ? "knob-32" : "knob-32-m4");
-        EXPECT_EQ(fronts.box.runner, "side-mounted");
+        EXPECT_EQ(fronts.box.runner, unit == Unit::Inch ? "side-mounted" : "side-mounted-mm");
         EXPECT_GT(fronts.mounting.toolDiameter.length, Length());
     }
 }
