@@ -31,6 +31,7 @@ constexpr std::array<Row, boardFaultCount> rows{
      {BoardFault::RunsHard, AgainstPractice, "board_runs_hard"},
      {BoardFault::NearJam, AgainstPractice, "board_near_jam"},
      {BoardFault::FurringThin, AgainstPractice, "board_furring_thin"},
+     {BoardFault::BearsNothing, AgainstPractice, "board_keeper_screws_bear_nothing"},
      {BoardFault::NoFurring, AgainstPractice, "board_no_furring"},
      {BoardFault::PieceLeftOut, ToKnow, "board_keeper_piece_left_out"},
      {BoardFault::SofterRunner, ToKnow, "board_softer_runner"}}};
@@ -106,6 +107,8 @@ bool isThere(BoardFault fault, const BoardSpec& spec, const FittedBoard& fitted)
         return isNearJam(fitted);
     case BoardFault::FurringThin:
         return fitted.hold.furring > Length{} && fitted.hold.furring < fitted.hold.leastFurring;
+    case BoardFault::BearsNothing:
+        return fitted.hold.holdsBoard && fitted.hold.isSheared && fitted.hold.lateral == Force();
     case BoardFault::NoFurring:
         return swingsOut(spec, fitted.board);
     case BoardFault::PieceLeftOut:

@@ -30,11 +30,12 @@ enum class BoardFault : std::uint8_t {
     RunsHard,     ///< closed
     NearJam,      ///< pulled out, it is guided over hardly more than at which it jams
     FurringThin,  ///< thinner than a screw down into its edge needs
+    BearsNothing, ///< keeper screws too shallow in the wood to be counted on across their shank
     NoFurring,    ///< swings out to the side panels
     PieceLeftOut, ///< between two fasteners there is no room for a piece of the keeper strip
     SofterRunner
 };
-inline constexpr std::size_t boardFaultCount = 19;
+inline constexpr std::size_t boardFaultCount = 20;
 
 /// What is to be heeded about a board.
 struct BoardFinding {

@@ -203,6 +203,21 @@ BoardFinding furringThin(const Told& told) {
                     text("NDS commentary, edge and end distances of wood screws, from memory")));
 }
 
+BoardFinding bearsNothing(const Told& told) {
+    const FittedBoard& fitted = told.fitted;
+    return finding(
+        BoardFault::BearsNothing,
+        phrase("The keeper strips' screws go only %1 into the wood behind and are not counted on: "
+               "the board is safe to %2 only",
+               shownPrecisely(fitted.hold.penetration, told.style),
+               shown(fitted.safe.pullOut, told.style, Rounding::Down)),
+        text("Across its shank a screw is counted on from 4 × the shank's diameter of penetration "
+             "on"),
+        text("Take thinner or longer screws, a narrower keeper strip, or a thicker side panel"),
+        sourceNamed(SourceKind::FromMemory, text("Wood Handbook, chapter 8, older editions, across "
+                                                 "the shank, from memory")));
+}
+
 BoardFinding noFurring(const Told& told) {
     const BoardPlan& board = told.fitted.board;
     return finding(
@@ -262,6 +277,8 @@ BoardFinding worded(BoardFault fault, const Told& told) {
         return nearJam(told);
     case BoardFault::FurringThin:
         return furringThin(told);
+    case BoardFault::BearsNothing:
+        return bearsNothing(told);
     case BoardFault::NoFurring:
         return noFurring(told);
     case BoardFault::PieceLeftOut:

@@ -53,8 +53,22 @@ Reason untilItJams(const Asked& asked) {
             asked.term(guided) + " < " + reserve(asked) + " = " + asked.term(needed), friction()};
 }
 
+/// Screws that go too little into the wood are not counted on at all.
+Reason untilItWouldTip(const Asked& asked) {
+    return {text("until it would tip by itself: the keeper strips' screws go less than 4 × their "
+                 "shank into the wood behind, and are not counted on to bear across it; take "
+                 "thinner or longer ones, or a thicker panel"),
+            asked.term(asked.fitted.hold.penetration) + " < 4 × D; " + asked.value(),
+            sourceNamed(SourceKind::FromMemory,
+                        text("Wood Handbook, chapter 8, older editions, across the shank, from "
+                             "memory"))};
+}
+
 /// "12 in: 638 lbf·in / 3 1/4 in = 196 lbf, 0.984; 12 1/16 in: 1.007 > 1"
 Reason untilAScrewYields(const Asked& asked) {
+    const KeeperHold& hold = asked.fitted.hold;
+    if (hold.isSheared && hold.lateral == Force())
+        return untilItWouldTip(asked);
     const PulledOut& at = asked.fitted.safeOut;
     const auto use = [&](const PulledOut& out) {
         // Thousandths: a hundredth more than 1 would read as 1.

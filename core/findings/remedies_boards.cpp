@@ -192,6 +192,7 @@ void proposeFor(BoardFault fault, const BoardSearch& search) {
     case BoardFault::NoFurring:
         return addFurring(search);
     case BoardFault::PieceLeftOut:
+    case BoardFault::BearsNothing:
         return;
     case BoardFault::SofterRunner:
         break;

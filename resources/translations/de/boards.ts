@@ -408,6 +408,22 @@
         <translation>NDS-Kommentar, Abstände von Holzschrauben zu Kante und Hirnholz, aus dem Gedächtnis</translation>
     </message>
     <message>
+        <source>The keeper strips&apos; screws go only %1 into the wood behind and are not counted on: the board is safe to %2 only</source>
+        <translation>Die Schrauben der Halteleisten gehen nur %1 in das Holz dahinter und zählen nicht als tragend: Die Platte ist nur bis %2 sicher</translation>
+    </message>
+    <message>
+        <source>Across its shank a screw is counted on from 4 × the shank&apos;s diameter of penetration on</source>
+        <translation>Quer zum Schaft zählt eine Schraube ab einer Einschraubtiefe von 4 × Schaftdurchmesser</translation>
+    </message>
+    <message>
+        <source>Take thinner or longer screws, a narrower keeper strip, or a thicker side panel</source>
+        <translation>Dünnere oder längere Schrauben nehmen, eine schmalere Halteleiste oder eine dickere Seitenwand</translation>
+    </message>
+    <message>
+        <source>Wood Handbook, chapter 8, older editions, across the shank, from memory</source>
+        <translation>Wood Handbook, Kapitel 8, ältere Ausgaben, quer zum Schaft, aus dem Gedächtnis</translation>
+    </message>
+    <message>
         <source>Without furring the board turns by %1 in its case, its back aside by up to %2</source>
         <translation>Ohne Auffütterung dreht sich die Platte in ihrem Korpus um %1, hinten um bis zu %2 zur Seite</translation>
     </message>
@@ -502,6 +518,10 @@
     <message>
         <source>less of it is guided than 5/4 × the length at which it jams, even closed</source>
         <translation>sogar geschlossen ist weniger von ihr geführt als 5/4 × die Länge, bei der sie verkantet</translation>
+    </message>
+    <message>
+        <source>until it would tip by itself: the keeper strips&apos; screws go less than 4 × their shank into the wood behind, and are not counted on to bear across it; take thinner or longer ones, or a thicker panel</source>
+        <translation>bis sie von selbst kippen würde: Die Schrauben der Halteleisten gehen weniger als 4 × Schaft in das Holz dahinter und zählen quer dazu nicht als tragend; dünnere oder längere nehmen, oder eine dickere Wand</translation>
     </message>
     <message>
         <source>until the most loaded screw of the keeper strip bears its design value: its use by uplift = moment / lever, 1 at most</source>

@@ -122,6 +122,22 @@ TEST(Furring, IsTooThinForScrewsDownIntoItsEdge) {
     EXPECT_TRUE(board.finding(BoardFault::FurringThin));
 }
 
+// No. 8 screws of 0.164 in: 4 × 0.164 = 0.656 in, 42/64. They pass a strip of 3/4 in.
+TEST(KeeperScrews, AreNotCountedOnWhereTheyGoTooLittleIntoThePanel) {
+    BoardCase board;
+    board.place.leftPanel = board.place.opening.left;
+    board.place.rightPanel = board.place.opening.right;
+    board.spec.keeper.screwLength = in(1, 16);
+    const auto found = board.finding(BoardFault::BearsNothing);
+    ASSERT_TRUE(found);
+    EXPECT_TRUE(found->sentence.english().starts_with(
+        "The keeper strips' screws go only 1/2 in into the wood behind and are not counted on: the "
+        "board is safe to "))
+        << found->sentence;
+    board.spec.keeper.screwLength = in(1, 26); // 42/64 in
+    EXPECT_FALSE(board.finding(BoardFault::BearsNothing));
+}
+
 TEST(BoardFinding, EndsJustThisSideOfTheLimit) {
     BoardCase board;
     board.spec.pullOut = in(9);

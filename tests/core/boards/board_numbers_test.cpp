@@ -99,6 +99,18 @@ TEST(TheSafePullOut, SaysThatAScrewYields) {
 }
 
 // 18 in − 3/4 in: the strip begins behind the frame.
+// A No. 8 screw of 0.164 in and 1 1/4 in goes 1/2 in past the strip of 3/4 in, less than 4 × 0.164
+// = 0.656 in.
+TEST(TheSafePullOut, SaysThatShortScrewsAreNotCountedOn) {
+    BoardCase board;
+    board.spec.keeper.screwLength = in(1, 16);
+    board.spec.pullOffCentre = Length{};
+    const BoardNumber row = board.number("Safe pull-out", sixtyFourths);
+    EXPECT_TRUE(row.formula.english().starts_with("until it would tip by itself"))
+        << row.formula.english();
+    EXPECT_NE(row.figures.find("< 4 × D"), std::string::npos) << row.figures;
+}
+
 TEST(TheSafePullOut, SaysThatTheStripEnds) {
     BoardCase board;
     board.spec.pullOffCentre = Length{};

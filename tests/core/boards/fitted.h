@@ -110,6 +110,12 @@ inline std::vector<std::pair<BoardFault, BoardCase>> faultyBoards() {
     add(F::NearJam, [](BoardCase& c) { c.spec.pullOut = in(8); });
     // 23/32 in of furring; No. 8 asks for 2 × 2.5 × 0.164 = 0.82 in.
     add(F::FurringThin, [](BoardCase& c) { c.spec.keeper.fastening = KeeperFastening::Down; });
+    // Beside the panels themselves: 1 1/4 − 3/4 = 1/2 in, less than 4 × 0.164 = 0.656 in.
+    add(F::BearsNothing, [](BoardCase& c) {
+        c.place.leftPanel = c.place.opening.left;
+        c.place.rightPanel = c.place.opening.right;
+        c.spec.keeper.screwLength = in(1, 16);
+    });
     add(F::NoFurring, [](BoardCase& c) {
         c.spec.furred = Furred::No;
         c.spec.keeper.width = in(2);
